@@ -1,0 +1,60 @@
+import type { Length } from '@evenhem/length'
+
+/** Millimetres in the window's frame: x to the right from the left edge of the (first) casing, y up from the window's level line. */
+export type Point = readonly [x: number, y: number]
+
+/** What a mark is, never how it is coloured. */
+export type Role =
+  | 'wall' | 'hatch' | 'wall-face' | 'baseboard' | 'casing' | 'frame' | 'glass' | 'obstacle'
+  | 'rod' | 'ring' | 'bracket' | 'finial'
+  | 'fabric' | 'fabric-shade' | 'fold' | 'pleat'
+  | 'mark' | 'centre' | 'hidden' | 'level' | 'dimension'
+
+/** How the number on a dimension is known. Shown by shape before colour. */
+export type NumberState = 'ordered' | 'computed' | 'measured' | 'off' | 'unknown' | 'decided'
+
+/** A number on a drawing: the exact length and where it stands, so that a tap leads there. */
+export interface Figure {
+  /** Absent: not known yet. */
+  readonly value?: Length
+  /** The place or the reckoning that holds `value`. */
+  readonly of: string
+  /** Code of the caption. */
+  readonly what: string
+  readonly state: NumberState
+  /** With state `off`: measured less expected. */
+  readonly off?: Length
+}
+
+export interface Line { readonly kind: 'line'; readonly role: Role; readonly from: Point; readonly to: Point }
+/** `M x y`, `L x y`, `C x y x y x y`, `Z` as tuples, so that a path is data. */
+export type Segment = readonly ['M' | 'L', number, number] | readonly ['C', number, number, number, number, number, number] | readonly ['Z']
+export interface Path { readonly kind: 'path'; readonly role: Role; readonly d: readonly Segment[] }
+export interface Rect { readonly kind: 'rect'; readonly role: Role; readonly at: Point; readonly width: number; readonly height: number; readonly radius?: number }
+export interface Circle { readonly kind: 'circle'; readonly role: Role; readonly at: Point; readonly radius: number }
+/** Strokes at 45° inside an area: cut walls, floor, ceiling. `of` is a closed outline. */
+export interface Hatch { readonly kind: 'hatch'; readonly role: 'hatch'; readonly of: readonly Point[] }
+/** A caption at a point. Words come from the host by `code`; `text` is for names from the job. */
+export interface Caption { readonly kind: 'caption'; readonly role: Role; readonly at: Point; readonly code?: string; readonly text?: string; readonly anchor?: 'start' | 'middle' | 'end' }
+/** A cross to pencil on the wall. */
+export interface Cross { readonly kind: 'cross'; readonly role: 'mark'; readonly at: Point; readonly of: string }
+/** A dimension between two points, along one axis. `side` says on which row of the sheet it goes; `inside` leaves it where it is drawn. */
+export interface Dimension { readonly kind: 'dimension'; readonly role: 'dimension' | 'mark'; readonly from: Point; readonly to: Point; readonly side: 'above' | 'below' | 'left' | 'right' | 'inside'; readonly figure: Figure }
+/** A height above the floor at a point, read off the tape that stands left of every elevation. */
+export interface Height { readonly kind: 'height'; readonly role: 'dimension' | 'mark'; readonly at: Point; readonly figure: Figure }
+/** A finding shown where it matters. */
+export interface Finding { readonly kind: 'finding'; readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'; readonly at: Point; readonly code: string }
+/** Marks that belong together, with words for who cannot see them. */
+export interface Group { readonly kind: 'group'; readonly id: string; readonly words?: string; readonly marks: readonly Mark[] }
+
+export type Mark = Line | Path | Rect | Circle | Hatch | Caption | Cross | Dimension | Height | Finding | Group
+
+/** What a rule adds to a drawing. The host composes the layers of a window and only then places labels. */
+export interface Layer {
+  readonly view: 'elevation' | 'plan' | 'marks' | 'hooks'
+  /** Only with the drapery in this state; absent: in both. */
+  readonly state?: 'drawn' | 'stacked'
+  /** From back to front: wall 0, opening 10, inner treatment 20, outer treatment 30, hardware 40, marks 50. */
+  readonly depth: number
+  readonly marks: readonly Mark[]
+}

@@ -1,0 +1,2 @@
+export type * from './types.generated.ts'
+export * from './places.ts'
