@@ -1,2 +1,3 @@
 export * from './length.ts'
 export * from './reckoning.ts'
+export * from './written.ts'
