@@ -1,0 +1,37 @@
+import { readdirSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+const folders = (path: string) =>
+  readdirSync(`${root}${path}`, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+// Packages are tested from their source, so that no build is needed.
+const conditions = ['source', 'module', 'node', 'development|production']
+
+const project = (name: string, include: string, more: object = {}) => ({
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
+  test: { name, root, include: [include], exclude: ['**/node_modules/**', '**/dist/**'], ...more },
+})
+
+const packages = folders('packages').map((name) => project(name, `packages/${name}/test/**/*.test.ts`))
+const plugins = folders('plugins')
+  .filter((name) => name !== 'node_modules' && name !== 'dist')
+  .map((name) => project(name, `plugins/${name}/test/**/*.test.ts`))
+const across = ['together', 'unseen', 'references', 'architecture', 'manual'].map((name) =>
+  project(name, `tests/${name}/**/*.test.ts`, { testTimeout: 20_000 }),
+)
+const browser = project('browser', 'tests/browser/**/*.test.ts', { testTimeout: 60_000, hookTimeout: 60_000 })
+// What takes minutes runs when asked for: `all` by `npm run test:long`, a fixed slice in CI.
+const long = process.env.EVENHEM_LONG
+  ? [project('long', 'tests/long/**/*.test.ts', { testTimeout: 1_800_000, hookTimeout: 600_000 })]
+  : []
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [...packages, ...plugins, project('viewer', 'viewer/test/**/*.test.ts'), ...across, browser, ...long],
+  },
+})
