@@ -1,0 +1,30 @@
+import type { Job, Place } from '@evenhem/job'
+
+/** A value read at the window, by the place that it is a reading of. */
+export interface Reading {
+  readonly value: unknown
+  readonly by?: string
+  readonly when?: string
+}
+/** What the server says about reading the job file. */
+export interface Diagnostic {
+  readonly severity: 'error' | 'warning' | 'info'
+  readonly code: string
+  readonly message: string
+  readonly place?: Place
+  readonly line?: number
+  readonly column?: number
+}
+/** A job as the server read it. Without `ordered` it could not be read. */
+export interface Served {
+  readonly ordered?: Job
+  readonly readings: Readonly<Record<Place, Reading>>
+  readonly diagnostics: readonly Diagnostic[]
+}
+
+/** Fetches the job, once: from then on the tablet needs no network. Throws when nothing came. */
+export async function fetchJob(): Promise<Served> {
+  const answer = await fetch('/job', { headers: { accept: 'application/json' } })
+  if (!answer.ok && !answer.headers.get('content-type')?.includes('json')) throw new Error(`/job answered ${answer.status}`)
+  return answer.json()
+}
