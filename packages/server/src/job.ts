@@ -1,0 +1,50 @@
+import { createHash } from 'node:crypto'
+import { readFile, stat } from 'node:fs/promises'
+import { join } from 'node:path'
+import { type Extensions, readJob } from '@evenhem/job/read'
+
+/** The job file at a path: a folder holds its job as `job.json`, a file is a job itself. Throws what the file system throws. */
+export async function jobFile(path: string): Promise<string> {
+  return (await stat(path)).isDirectory() ? join(path, 'job.json') : path
+}
+
+/** The read job as it is sent, and the name of its content. */
+export interface Served {
+  readonly body: string
+  readonly etag: string
+}
+export interface JobSource {
+  readonly read: () => Promise<Served>
+}
+
+interface Kept {
+  readonly looks: string
+  readonly settled: boolean
+  readonly hash: string
+  readonly served: Served
+}
+
+// A file that changed this short a time ago may change again without looking different: clocks of file systems are coarse.
+const settlesAfterMs = 2000
+
+/** The job at a path, read again only when its file changed: by its looks (time and size), and if these say nothing sure, by its content. */
+export function jobSource(path: string, extensions: Extensions): JobSource {
+  let kept: Kept | undefined
+  const read = async (): Promise<Served> => {
+    const file = await jobFile(path)
+    const { mtimeMs, ctimeMs, size } = await stat(file)
+    const looks = `${file} ${mtimeMs} ${ctimeMs} ${size}`
+    if (kept?.settled && kept.looks === looks) return kept.served
+    const settled = Date.now() - Math.max(mtimeMs, ctimeMs) > settlesAfterMs
+    const bytes = await readFile(file)
+    const hash = createHash('sha256').update(bytes).digest('base64url')
+    kept = { looks, settled, hash, served: kept?.hash === hash ? kept.served : serve(bytes, hash, extensions) }
+    return kept.served
+  }
+  return { read }
+}
+
+function serve(bytes: Uint8Array, hash: string, extensions: Extensions): Served {
+  const { job, readings, diagnostics } = readJob(bytes, extensions)
+  return { body: JSON.stringify({ ordered: job, readings, diagnostics }), etag: `"${hash}"` }
+}

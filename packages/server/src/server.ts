@@ -1,0 +1,89 @@
+import { fileURLToPath } from 'node:url'
+import { extensionsOf } from '@evenhem/job/read'
+import type { Plugin } from '@evenhem/plugin'
+import { plugins as ours } from '@evenhem/plugins'
+import { fastifyStatic } from '@fastify/static'
+import fastify, { type FastifyInstance } from 'fastify'
+import { failed, notFound, refuse } from './answers.ts'
+import { refusal } from './guard.ts'
+import { secure } from './headers.ts'
+import { jobSource } from './job.ts'
+
+export interface ServerOptions {
+  /** A job's folder, or a job file. */
+  readonly job: string
+  /** The built viewer. Left out: the one of this checkout. */
+  readonly viewer?: string
+  readonly plugins?: readonly Plugin[]
+  /** How long a client may take to send its request, in milliseconds. */
+  readonly patienceMs?: number
+  /** Errors that nobody foresaw are written here. Left out: to standard error. */
+  readonly log?: NodeJS.WritableStream
+}
+
+const builtViewer = fileURLToPath(new URL('../../../viewer/dist', import.meta.url))
+
+/** The server of one job, not yet listening: `inject` tests it, `listen` opens it on this machine only. */
+export function buildServer({
+  job,
+  viewer = builtViewer,
+  plugins = ours,
+  patienceMs = 10_000,
+  log = process.stderr,
+}: ServerOptions): FastifyInstance {
+  const server = fastify({
+    logger: { level: 'error', stream: log },
+    bodyLimit: 1024 * 1024,
+    requestTimeout: patienceMs,
+    connectionTimeout: 2 * patienceMs,
+    keepAliveTimeout: 5_000,
+    maxRequestsPerSocket: 1_000,
+    routerOptions: { maxParamLength: 100 },
+    http: { headersTimeout: patienceMs, connectionsCheckingInterval: patienceMs / 4, maxHeaderSize: 16 * 1024 },
+    frameworkErrors: failed,
+  })
+  server.server.maxConnections = 100
+  guard(server)
+  readBodiesAsText(server)
+  server.setErrorHandler(failed)
+  server.setNotFoundHandler(notFound)
+  serveViewer(server, viewer)
+  serveJob(server, jobSource(job, extensionsOf(plugins)))
+  return server
+}
+
+/** Opens the server to this machine and nobody else; returns its address. Port 0: any that is free. */
+export const listen = (server: FastifyInstance, port: number): Promise<string> => server.listen({ host: '127.0.0.1', port })
+
+function guard(server: FastifyInstance): void {
+  server.addHook('onRequest', async (request, reply) => {
+    secure(reply)
+    const refused = refusal(request, server.addresses()[0]?.port ?? 80)
+    if (refused) return refuse(reply, refused.status, refused.code, refused.message)
+  })
+}
+
+/** A body stays the text that came, for `job` to read: a framework's reading drops unknown members and turns one type into another. */
+function readBodiesAsText(server: FastifyInstance): void {
+  server.removeAllContentTypeParsers()
+  server.addContentTypeParser('application/json', { parseAs: 'string' }, (_request, body, done) => done(null, body))
+}
+
+function serveViewer(server: FastifyInstance, viewer: string): void {
+  server.register(fastifyStatic, {
+    root: `${viewer}/assets`,
+    prefix: '/assets/',
+    index: false,
+    dotfiles: 'ignore',
+    cacheControl: false,
+  })
+  server.get('/', (_request, reply) => reply.sendFile('index.html', viewer))
+}
+
+function serveJob(server: FastifyInstance, source: ReturnType<typeof jobSource>): void {
+  server.get('/job', async (request, reply) => {
+    const { body, etag } = await source.read()
+    reply.header('etag', etag)
+    return request.headers['if-none-match'] === etag ? reply.code(304).send() : reply.type('application/json').send(body)
+  })
+}
