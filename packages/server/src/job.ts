@@ -41,7 +41,15 @@ export function jobSource(path: string, extensions: Extensions): JobSource {
     kept = { looks, settled, hash, served: kept?.hash === hash ? kept.served : serve(bytes, hash, extensions) }
     return kept.served
   }
-  return { read }
+  return { read: () => read().catch(missing) }
+}
+
+function missing(error: NodeJS.ErrnoException): never {
+  if (error.code !== 'ENOENT' && error.code !== 'ENOTDIR') throw error
+  throw Object.assign(new Error('Unexpected folder without job.json, expected one; put the job file back.'), {
+    statusCode: 404,
+    code: 'no-job',
+  })
 }
 
 function serve(bytes: Uint8Array, hash: string, extensions: Extensions): Served {

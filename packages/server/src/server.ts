@@ -3,7 +3,7 @@ import { extensionsOf } from '@evenhem/job/read'
 import type { Plugin } from '@evenhem/plugin'
 import { plugins as ours } from '@evenhem/plugins'
 import { fastifyStatic } from '@fastify/static'
-import fastify, { type FastifyInstance } from 'fastify'
+import fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify'
 import { failed, notFound, refuse } from './answers.ts'
 import { refusal } from './guard.ts'
 import { secure } from './headers.ts'
@@ -40,7 +40,9 @@ export function buildServer({
     maxRequestsPerSocket: 1_000,
     routerOptions: { maxParamLength: 100 },
     http: { headersTimeout: patienceMs, connectionsCheckingInterval: patienceMs / 4, maxHeaderSize: 16 * 1024 },
-    frameworkErrors: failed,
+    frameworkErrors: (error, request, reply) => {
+      if (!turnedAway(request, reply)) failed(error, request, reply)
+    },
   })
   server.server.maxConnections = 100
   guard(server)
@@ -58,9 +60,18 @@ export const listen = (server: FastifyInstance, port: number): Promise<string> =
 function guard(server: FastifyInstance): void {
   server.addHook('onRequest', async (request, reply) => {
     secure(reply)
-    const refused = refusal(request, server.addresses()[0]?.port ?? 80)
-    if (refused) return refuse(reply, refused.status, refused.code, refused.message)
+    return turnedAway(request, reply)
   })
+}
+
+function turnedAway(request: FastifyRequest, reply: FastifyReply): FastifyReply | undefined {
+  const refused = refusal(request, portOf(request.server))
+  return refused && refuse(reply, refused.status, refused.code, refused.message)
+}
+
+const portOf = ({ server }: FastifyInstance): number => {
+  const address = server.address()
+  return address !== null && typeof address === 'object' ? address.port : 80
 }
 
 /** A body stays the text that came, for `job` to read: a framework's reading drops unknown members and turns one type into another. */

@@ -1,0 +1,70 @@
+import { expect, test } from 'vitest'
+import { listening, secret, send, server } from './folder.ts'
+
+test('the page stands at the root', async () => {
+  const answer = await (await server()).inject('/')
+  expect([answer.statusCode, answer.headers['content-type'], answer.body]).toEqual([
+    200,
+    'text/html; charset=utf-8',
+    '<title>Sheet</title>',
+  ])
+})
+
+test('what the page needs stands under assets', async () => {
+  const answer = await (await server()).inject('/assets/app.js')
+  expect([answer.statusCode, answer.headers['content-type'], answer.body]).toEqual([
+    200,
+    'application/javascript; charset=utf-8',
+    'export {}',
+  ])
+})
+
+test('an asset that did not change is not sent again', async () => {
+  const built = await server()
+  const { etag } = (await built.inject('/assets/app.js')).headers
+  expect((await built.inject({ url: '/assets/app.js', headers: { 'if-none-match': String(etag) } })).statusCode).toBe(304)
+})
+
+const up = [
+  '../',
+  '..%2f',
+  '%2e%2e/',
+  '%2e%2e%2f',
+  '..%5c',
+  '..\\',
+  '%252e%252e%252f',
+  '....//',
+  '..;/',
+  '..%00/',
+  '%c0%ae%c0%ae/',
+  '..%u2215',
+  '.%2e/',
+  '%2e./',
+]
+const outside = up.flatMap((step) => [1, 2, 5].map((times) => `/assets/${step.repeat(times)}secret.txt`))
+const others = [
+  '/secret.txt',
+  '//secret.txt',
+  '/assets//../secret.txt',
+  '/assets/.hidden',
+  '/assets/%2ehidden',
+  '/assets/app.js/../../secret.txt',
+  '/assets/%00',
+  '/assets/',
+  '/index.html/../secret.txt',
+  '/?/../secret.txt#',
+  '/assets/C:/secret.txt',
+  '/assets//etc/passwd',
+  '/assets/%2fetc%2fpasswd',
+]
+
+test('nothing outside is served, whatever the path', async () => {
+  const { port } = await listening()
+  const answers = await Promise.all([...outside, ...others].map(async (path) => ({ path, ...(await send(port, path)) })))
+  expect(answers.filter(({ text }) => text.includes(secret) || text.includes('root:'))).toEqual([])
+  expect(
+    answers
+      .filter(({ status, path }) => status !== 404 && status !== 400 && status !== 403 && path !== '/?/../secret.txt#')
+      .map(({ path, status }) => `${path} ${status}`),
+  ).toEqual([])
+})
