@@ -1,21 +1,60 @@
-import { readFileSync, writeFileSync } from 'node:fs'
-import { compile } from 'json-schema-to-typescript'
+// Writes what follows from the schemas: types, and the schemas themselves as code. With --compare it writes nothing, names
+// each file that is not as it would be written, and ends with 1.
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { declarations, lists, type Schema, schemaFile } from './types.ts'
 
-/** What json-schema-to-typescript understands of 2020-12; lengths become `Length`. */
-function down(schema: any): any {
-  if (Array.isArray(schema)) return schema.map(down)
-  if (!schema || typeof schema !== 'object') return schema
-  if (schema.$ref?.endsWith('length.schema.json')) return { description: schema.description, tsType: 'Length' }
-  const out: any = {}
-  for (const [key, value] of Object.entries<any>(schema)) {
-    if (key === 'properties' || key === '$defs') out[key] = Object.fromEntries(Object.entries<any>(value).map(([name, item]) => [name, down(item)]))
-    else if (key === 'unevaluatedProperties') out.additionalProperties ??= value
-    else if (['pattern', 'format', '$schema', '$id', 'minItems', 'maxItems'].includes(key)) continue
-    else out[key] = ['const', 'enum', 'default'].includes(key) ? value : down(value)
-  }
-  if (out.$ref && Object.keys(out).length > 1) delete out.description
-  return out
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const code = (value: unknown): string => JSON.stringify(value, null, 2)
+const from = (source: string): string => `// Generated from ${source} by \`npm run generate\`.\n`
+
+/** What packages/job holds of the format. */
+function ofTheFormat(): ReadonlyMap<string, string> {
+  const job = schemaFile('job.schema.json')
+  const constant = (name: string, value: unknown) => `export const ${name}: Readonly<Record<string, unknown>> = ${code(value)}\n`
+  return new Map([
+    ['packages/job/src/types.generated.ts', `${from('schema/job/1')}${declarations(job, 'Job')}`],
+    [
+      'packages/job/src/lists.generated.ts',
+      `${from('schema/job/1')}// Where the format has lists, as patterns of places.\nexport const lists: readonly string[] = ${code(lists(job))}\n`,
+    ],
+    [
+      'packages/job/src/read/schemas.generated.ts',
+      from('schema/job/1') + constant('jobSchema', job) + constant('lengthSchema', schemaFile('length.schema.json')),
+    ],
+  ])
 }
-const job = JSON.parse(readFileSync('schema/job/1/job.schema.json', 'utf8'))
-const text = await compile(down(structuredClone(job)), 'Job', { bannerComment: '', additionalProperties: false, format: true, style: { semi: false, singleQuote: true, printWidth: 110 } })
-writeFileSync('packages/job/src/types.generated.ts', `// Generated from schema/job/1 by \`npm run generate\`.\nimport type { Length } from '@evenhem/length'\n\n${text}`)
+
+const pascal = (name: string): string => name.replaceAll(/(?:^|-)([a-z0-9])/g, (_, letter: string) => letter.toUpperCase())
+const camel = (name: string): string => name.replaceAll(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase())
+
+/** `plugins/returns/src/part.schema.json` → `part.generated.ts` beside it: the constant `partSchema`, and its types. */
+function ofPlugin(folder: string, file: string): readonly [string, string] {
+  const name = file.slice(0, -'.schema.json'.length)
+  const schema: Schema = JSON.parse(readFileSync(`${root}${folder}/${file}`, 'utf8'))
+  const types = declarations(schema, pascal(name))
+  return [
+    `${folder}/${name}.generated.ts`,
+    `${from(`${folder}/${file}`)}${types}\nexport const ${camel(name)}Schema = ${code(schema)} as const\n`,
+  ]
+}
+
+const sources = readdirSync(`${root}plugins`)
+  .map((name) => `plugins/${name}/src`)
+  .filter((folder) => existsSync(root + folder))
+const ofPlugins = sources.flatMap((folder) =>
+  readdirSync(root + folder)
+    .filter((file) => file.endsWith('.schema.json'))
+    .sort()
+    .map((file) => ofPlugin(folder, file)),
+)
+const all = [...ofTheFormat(), ...ofPlugins]
+const changed = all.filter(([file, text]) => !existsSync(root + file) || readFileSync(root + file, 'utf8') !== text)
+if (process.argv.includes('--compare')) {
+  for (const [file] of changed) console.error(`${file} is not what its schema gives; run \`npm run generate\` and commit it`)
+  process.exitCode = changed.length > 0 ? 1 : 0
+} else
+  for (const [file, text] of changed) {
+    writeFileSync(root + file, text)
+    console.log(file)
+  }
