@@ -1,5 +1,7 @@
-import type { Verdict } from '@evenhem/plugin'
+import type { WindowPlan } from '@evenhem/planner'
 import { css, html, svg } from 'lit'
+
+export type Verdict = WindowPlan['checks'][number]['verdict']
 
 const shapes = {
   pass: svg`<circle r="10.5" class="ring" /><path d="M-4.7.2l3.4 3.8 6-7.8" class="tick" />`,
@@ -7,11 +9,11 @@ const shapes = {
   fail: svg`<path d="M-11-11h22v22h-22z" class="square" /><path d="M-5.5 0h11" class="bar" />`,
   unknown: svg`<circle r="10.5" class="broken" /><text y="5.3" text-anchor="middle" class="ask">?</text>`,
 }
-const names: Readonly<Record<Verdict, string>> = { pass: 'Pass', warn: 'Look', fail: 'Stop', unknown: 'Not known' }
+export const verdictNames: Readonly<Record<Verdict, string>> = { pass: 'Pass', warn: 'Look', fail: 'Stop', unknown: 'Not known' }
 
 /** A finding's sign. They differ by shape first, so that a grey copy still tells them apart. */
 export const verdictSign = (verdict: Verdict) =>
-  html`<svg class="verdict" width="26" height="26" viewBox="-14 -14 28 28" role="img" aria-label=${names[verdict]}>${shapes[verdict]}</svg>`
+  html`<svg class="verdict" width="26" height="26" viewBox="-14 -14 28 28" role="img" aria-label=${verdictNames[verdict]}>${shapes[verdict]}</svg>`
 
 export const verdictStyle = css`
   .verdict { flex: none; overflow: visible }

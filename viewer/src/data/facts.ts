@@ -1,0 +1,55 @@
+import type { Place } from '@evenhem/job'
+import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
+import type { WindowPlan } from '@evenhem/planner'
+
+// Facts of the trade that this sheet reads, declared again as whoever reads a stranger's fact does; their owner is the package drapery.
+
+export type Side = 'left' | 'right'
+export interface Hook {
+  readonly n: number
+  readonly on: 'leading-edge' | 'pleat' | 'outer-edge'
+  readonly pleat?: number
+  readonly across: Length
+}
+export interface HookPlace {
+  readonly panel: string
+  readonly hook: Hook
+  readonly to: string
+  readonly number?: number
+  readonly note?: string
+  readonly drawn: Length
+  readonly stacked: Length
+}
+export interface HookMap {
+  readonly places: readonly HookPlace[]
+  readonly bearers: Reckoning
+  readonly threading: readonly { readonly what: string; readonly count: number }[]
+}
+export interface PanelMakeUp {
+  readonly panel: string
+  readonly outer: Side
+  readonly hooks: readonly Hook[]
+  readonly space: LengthReckoning
+  readonly return: Known<Length>
+  readonly pin: Known<Length>
+}
+export interface MakeUp {
+  readonly panels: readonly PanelMakeUp[]
+}
+export interface Hole {
+  readonly id: string
+  readonly on: 'bracket' | 'return'
+  readonly what: string
+  readonly side: Side
+  readonly fromFloor: LengthReckoning
+  readonly fromCasing: LengthReckoning
+}
+interface Shapes {
+  readonly 'drapery/hook-map@1': HookMap
+  readonly 'drapery/make-up@1': MakeUp
+  readonly 'drapery/holes@1': readonly Hole[]
+}
+
+/** A fact of every treatment that has it, in the order of the plan. */
+export const factsOf = <K extends keyof Shapes>(plan: WindowPlan, id: K): readonly { readonly at: Place; readonly value: Shapes[K] }[] =>
+  plan.facts.filter((fact) => fact.id === id) as readonly { readonly at: Place; readonly value: Shapes[K] }[]

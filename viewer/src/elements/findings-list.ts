@@ -1,0 +1,66 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import { fill, words } from '../words.ts'
+import { figureStyle, sentence } from './figure.ts'
+import { byGravity, type ShownFinding } from './findings-row.ts'
+import { base, tell } from './shared.ts'
+import { verdictSign, verdictStyle } from './verdict.ts'
+
+/** A place that is not filled yet, in words, and how many things wait for it. */
+export interface ShownAsk {
+  readonly what: string
+  readonly holds: number
+}
+/** A rule that went wrong. The rest of the sheet stands. */
+export interface ShownFault {
+  readonly by: string
+  readonly where: string
+  readonly message: string
+}
+
+/** What was checked, what to measure next, and what could not be worked out. */
+@customElement('findings-list')
+export class FindingsList extends LitElement {
+  @property({ attribute: false }) findings: readonly ShownFinding[] = []
+  @property({ attribute: false }) asks: readonly ShownAsk[] = []
+  @property({ attribute: false }) faults: readonly ShownFault[] = []
+
+  static override readonly styles = [
+    base, verdictStyle, figureStyle,
+    css`
+      :host { background: var(--panel); overflow: auto; overscroll-behavior: contain }
+      section { padding: 14px 20px 20px; max-width: 720px; margin: 0 auto }
+      header { display: flex; align-items: center; justify-content: space-between }
+      h2 { font-size: 23px; line-height: 1.15; font-weight: 600 }
+      h3 { font-size: 17px; font-weight: 600; margin: 18px 0 2px }
+      .close { width: 48px; height: 48px; margin: -6px -12px 0 0; display: grid; place-items: center; border-radius: 6px }
+      li { display: grid; grid-template-columns: 26px 1fr; gap: 2px 14px; padding: 12px 0; border-top: 1px solid var(--faint); font-size: 17px; line-height: 1.3 }
+      li > div { padding-top: 1px }
+      small { display: block; font-size: 15px; color: var(--ink2); margin-top: 2px }
+      .stops { color: var(--fail); font-weight: 600 }
+      .plain { display: flex; justify-content: space-between; gap: 14px }
+      s { text-decoration-thickness: 1.5px }
+    `,
+  ]
+
+  override render() {
+    return html`<section aria-labelledby="title">
+      <header><h2 id="title" tabindex="-1">${words.findings}</h2>
+        <button class="close" aria-label=${words.close} @click=${() => tell(this, 'close-working')}>
+          <svg width="20" height="20" aria-hidden="true"><path d="M4 4l12 12M16 4L4 16" stroke="currentColor" stroke-width="2.4" fill="none" /></svg>
+        </button></header>
+      ${this.faults.length === 0 ? nothing : html`<h3>${words.couldNotWorkOut}</h3><ul>${this.faults.map(
+        ({ by, where, message }) => html`<li>${verdictSign('unknown')}<div>${by}<small>${where}</small><small>${message}</small></div></li>`,
+      )}</ul>`}
+      <ul>${byGravity(this.findings).map((finding) => this.finding(finding))}</ul>
+      ${this.asks.length === 0 ? nothing : html`<h3>${words.toMeasure}</h3><ul>${this.asks.map(
+        ({ what, holds }) => html`<li class="plain"><span>${what}</span><small>${fill(words.holdsUp, { n: holds })}</small></li>`,
+      )}</ul>`}
+    </section>`
+  }
+
+  private finding({ verdict, says, help, stops, override }: ShownFinding) {
+    return html`<li>${verdictSign(verdict)}<div>${override ? html`<s>${sentence(says)}</s><small>“${override}”</small>` : sentence(says)}
+      ${help ? html`<small>${sentence(help)}</small>` : nothing}${stops && !override ? html`<small class="stops">${stops}</small>` : nothing}</div></li>`
+  }
+}

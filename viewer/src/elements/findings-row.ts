@@ -1,0 +1,61 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import { fill, words } from '../words.ts'
+import { figureStyle, sentence } from './figure.ts'
+import { base, tell } from './shared.ts'
+import { type Verdict, verdictNames, verdictSign, verdictStyle } from './verdict.ts'
+
+/** A finding with its words made. */
+export interface ShownFinding {
+  readonly code: string
+  readonly verdict: Verdict
+  readonly says: string
+  readonly help?: string
+  /** What it closes, in words. */
+  readonly stops?: string
+  readonly override?: string
+}
+
+/** Stops first, then what to look at, then what is not known; passes last. */
+const order: readonly Verdict[] = ['fail', 'warn', 'unknown', 'pass']
+export const byGravity = (findings: readonly ShownFinding[]): readonly ShownFinding[] =>
+  order.flatMap((verdict) => findings.filter((finding) => finding.verdict === verdict))
+
+/** Everything that was checked, in one row: passes counted, the rest said. A touch opens the list. */
+@customElement('findings-row')
+export class FindingsRow extends LitElement {
+  @property({ attribute: false }) findings: readonly ShownFinding[] = []
+
+  static override readonly styles = [
+    base, verdictStyle, figureStyle,
+    css`
+      :host { display: flex; min-width: 0; border-top: 1px solid var(--faint); background: var(--sheet) }
+      button { display: flex; align-items: center; gap: 10px; min-height: 48px; padding: 0 14px; border-right: 1px solid var(--faint); font-size: 16.5px; line-height: 1.15; white-space: nowrap }
+      button:focus-visible { outline-offset: -4px }
+      .said { min-width: 0; flex: 0 1 auto }
+      .said span { overflow: hidden; text-overflow: ellipsis }
+      .count { display: none }
+      .all { margin-left: auto; border: 0; color: var(--act); font-weight: 500 }
+      @media (max-width: 599px) {
+        button { padding: 0 11px; gap: 7px }
+        .said { display: none } .count { display: flex }
+      }
+    `,
+  ]
+
+  override render() {
+    const count = (verdict: Verdict) => this.findings.filter((finding) => finding.verdict === verdict).length
+    const open = byGravity(this.findings).filter(({ verdict }) => verdict !== 'pass')
+    return html`
+      <button @click=${this.openAll}>${verdictSign('pass')}<span>${fill(words.passes, { n: count('pass') })}</span></button>
+      ${order.filter((verdict) => verdict !== 'pass' && count(verdict) > 0).map(
+        (verdict) => html`<button class="count" aria-label=${`${verdictNames[verdict]}: ${count(verdict)}`} @click=${this.openAll}>${verdictSign(verdict)}<span>${count(verdict)}</span></button>`,
+      )}
+      ${open.slice(0, 2).map(({ verdict, says }) => html`<button class="said" @click=${this.openAll}>${verdictSign(verdict)}<span>${sentence(says)}</span></button>`)}
+      ${open.length > 2 ? html`<button class="all" @click=${this.openAll}>${words.seeAll}</button>` : nothing}`
+  }
+
+  private openAll() {
+    tell(this, 'open-findings')
+  }
+}

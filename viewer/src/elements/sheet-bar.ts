@@ -1,0 +1,63 @@
+import { css, html, LitElement, svg } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import type { Light } from '../data/preferences.ts'
+import { fill, words } from '../words.ts'
+import { figureStyle } from './figure.ts'
+import { base, buttons, tell } from './shared.ts'
+
+const lightSigns = {
+  paper: svg`<circle cx="11" cy="11" r="7.5" fill="none" stroke="currentColor" stroke-width="2" /><path d="M11 3.5a7.5 7.5 0 0 1 0 15z" fill="currentColor" />`,
+  night: svg`<path d="M17.6 13.6A7.4 7.4 0 0 1 8.4 4.4a7.4 7.4 0 1 0 9.2 9.2z" fill="none" stroke="currentColor" stroke-width="2" stroke-linejoin="round" />`,
+  sun: svg`<circle cx="11" cy="11" r="4" fill="currentColor" /><path d="M11 1.5v3M11 17.5v3M1.5 11h3M17.5 11h3M4.3 4.3l2.1 2.1M15.6 15.6l2.1 2.1M17.7 4.3l-2.1 2.1M6.4 15.6l-2.1 2.1" stroke="currentColor" stroke-width="2" />`,
+}
+
+/** What this sheet is about, and the two choices of whoever reads it: units and light. */
+@customElement('sheet-bar')
+export class SheetBar extends LitElement {
+  @property() over = ''
+  @property() heading = ''
+  @property() unit = ''
+  @property() light: Light = 'paper'
+  /** Whether there is something to go back from. */
+  @property({ type: Boolean }) inside = false
+
+  static override readonly styles = [
+    base, buttons, figureStyle,
+    css`
+      :host { display: flex; align-items: center; gap: 14px; padding: 0 16px 0 8px; border-bottom: 1px solid var(--faint); background: var(--sheet) }
+      .place { width: 48px; height: 48px; display: grid; place-items: center; flex: none; border-radius: 6px }
+      .emblem { color: var(--ink2) }
+      .titles { flex: 1; min-width: 0 }
+      small { display: block; font-size: 14.5px; line-height: 1.25; color: var(--ink2); overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
+      h1 { font-size: 23px; line-height: 1.1; font-weight: 600; letter-spacing: -0.005em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
+      @media (max-width: 599px) {
+        :host { gap: 6px; padding: 0 10px 0 6px }
+        h1 { font-size: 20px }
+        small { font-size: 13.5px }
+        .chip { padding: 0 9px; font-size: 15px }
+      }
+    `,
+  ]
+
+  override render() {
+    return html`
+      ${this.inside ? this.back() : emblem}
+      <div class="titles"><small>${this.over}</small><h1>${this.heading}</h1></div>
+      <button class="chip" aria-label=${fill(words.units, { unit: this.unit })} @click=${() => tell(this, 'next-unit')}>
+        ${this.unit.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? html`<span class="frac">${part}</span>` : part))}
+      </button>
+      <button class="chip" aria-label=${fill(words.light, { light: words.lights[this.light] })} @click=${() => tell(this, 'next-light')}>
+        <svg width="22" height="22" aria-hidden="true">${lightSigns[this.light]}</svg>
+      </button>`
+  }
+
+  private back() {
+    return html`<button class="place" aria-label=${words.back} @click=${() => tell(this, 'go-back')}>
+      <svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg>
+    </button>`
+  }
+}
+
+// A pair on its rod, the hem even: it keeps the place where the way back appears, so that the title never moves.
+const emblem = html`<span class="place emblem" aria-hidden="true"><svg width="30" height="30" viewBox="0 0 30 30" fill="none" stroke="currentColor" stroke-width="1.8">
+  <path d="M2 5h26" stroke-width="2.6" /><path d="M6 5v20h4.5C9 18 11.500 12 11.500 5M24 5v20h-4.500C21 18 18.500 12 18.500 5" stroke-linejoin="round" /><path d="M2 28.200h26" stroke-width="1.200" /></svg></span>`

@@ -1,0 +1,85 @@
+import type { Written } from '@evenhem/length'
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import { fill, words } from '../words.ts'
+import { figure, figureStyle, sentence } from './figure.ts'
+import { base, buttons, tell } from './shared.ts'
+
+/** A step as it is shown: every word already made. */
+export interface ShownStep {
+  readonly n: number
+  readonly m: number
+  readonly title: string
+  readonly numbers: readonly { readonly what: string; readonly written: Written; readonly of: string }[]
+  readonly why?: string
+  readonly cautions: readonly string[]
+  /** What will be true after it. */
+  readonly done: string
+  /** Why it may not be done yet. */
+  readonly closed?: string
+  /** Somebody went through it on this tablet. */
+  readonly shown: boolean
+  readonly then?: string
+}
+
+/** One thing now: what to do, its numbers large, why, and one button that names what will be true. */
+@customElement('step-panel')
+export class StepPanel extends LitElement {
+  @property({ attribute: false }) step?: ShownStep
+  /** Only title and button: beside a working that needs the room. */
+  @property({ type: Boolean, reflect: true }) brief = false
+
+  static override readonly styles = [
+    base, buttons, figureStyle,
+    css`
+      :host { background: var(--panel) }
+      section { display: grid; grid-template-columns: 1fr 236px; gap: 20px; padding: 14px 16px 14px 20px; height: 100%; align-content: start }
+      h2 { font-size: 29px; line-height: 1.12; font-weight: 700; letter-spacing: -0.01em; margin: 1px 0 8px; text-wrap: balance }
+      .numbers { display: flex; flex-wrap: wrap; margin: 2px 0 8px }
+      .numbers button { min-height: 48px; padding: 0 20px 0 0; margin-right: 20px; border-right: 1px solid var(--faint); font-size: 15px; line-height: 1.25; color: var(--ink2) }
+      .numbers li:last-child button { border: 0; margin: 0 }
+      .numbers b { display: block; font-size: 44px; line-height: 1.12; font-weight: 700; color: var(--mark) }
+      p { font-size: 18px; line-height: 1.36 }
+      p + p { margin-top: 5px }
+      .caution { border-left: 5px solid var(--warn); padding-left: 10px }
+      .caution b { color: var(--warn); font-weight: 700 }
+      .closed { border-left: 5px solid var(--fail); padding-left: 10px }
+      .closed b { color: var(--fail) }
+      .go { width: 100%; min-height: 108px; font-size: 24px }
+      .ways { display: grid; grid-template-columns: 1fr 1fr; gap: 8px; margin-top: 10px }
+      .ways .button { font-size: 18px; min-height: 56px; padding: 6px }
+      .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
+      :host([brief]) section { grid-template-columns: 1fr auto; align-items: center; padding: 10px 14px 10px 18px; gap: 14px }
+      :host([brief]) h2 { font-size: 20px; font-weight: 600; letter-spacing: 0; margin: 2px 0 0 }
+      :host([brief]) .go { min-height: 56px; font-size: 18px; padding: 6px 14px; max-width: 160px }
+      :host([brief]) :is(.numbers, p, .ways, .note) { display: none }
+    `,
+  ]
+
+  override render() {
+    const { step } = this
+    return step ? html`<section aria-label=${words.stepRegion}><div>${this.what(step)}</div><div>${this.doing(step)}</div></section>` : nothing
+  }
+
+  private what(step: ShownStep) {
+    return html`
+      <div class="eyebrow" aria-live="polite">${fill(words.now, { n: step.n, m: step.m })}</div>
+      <h2>${sentence(step.title)}</h2>
+      ${step.numbers.length === 0 ? nothing : html`<ul class="numbers">${step.numbers.map(
+        ({ what, written, of }) => html`<li><button @click=${() => tell(this, 'open-number', of)}>${what}<b>${figure(written)}</b></button></li>`,
+      )}</ul>`}
+      ${step.why ? html`<p>${words.why} ${sentence(step.why)}</p>` : nothing}
+      ${step.closed ? html`<p class="closed"><b>${words.closed}</b> ${sentence(step.closed)}</p>` : nothing}
+      ${step.cautions.map((caution) => html`<p class="caution"><b>${words.caution}</b> ${sentence(caution)}</p>`)}`
+  }
+
+  private doing(step: ShownStep) {
+    return html`
+      <button class="button go" aria-disabled=${step.closed ? 'true' : nothing} @click=${() => step.closed || tell(this, 'step-done')}>${step.done}</button>
+      <div class="ways">
+        <button class="button" aria-disabled=${step.n === 1 ? 'true' : nothing} @click=${() => step.n > 1 && tell(this, 'step-move', -1)}>${words.back}</button>
+        <button class="button" aria-disabled=${step.n === step.m ? 'true' : nothing} @click=${() => step.n < step.m && tell(this, 'step-move', 1)}>${words.next}</button>
+      </div>
+      <p class="note">${step.shown ? words.kept : step.then ? fill(words.then, { step: step.then }) : words.last}</p>`
+  }
+}

@@ -1,0 +1,44 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import { base, tell } from './shared.ts'
+
+/** A sheet of this window. With `href` it is a page of its own. */
+export interface Leaf {
+  readonly id: string
+  readonly name: string
+  readonly state: string
+  readonly href?: string
+}
+
+/** The title block of a drawing sheet is the way around: each leaf with its state in words. */
+@customElement('title-block')
+export class TitleBlock extends LitElement {
+  @property({ attribute: false }) leaves: readonly Leaf[] = []
+  @property() now = ''
+
+  static override readonly styles = [
+    base,
+    css`
+      nav { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; height: 100%; border-top: 2px solid var(--ink); background: var(--sheet) }
+      nav > * { display: block; min-height: 48px; border-left: 1px solid var(--faint); padding: 11px 8px 8px 14px; font-size: 17px; line-height: 1.2; font-weight: 500; position: relative; color: inherit; text-decoration: none }
+      nav > :first-child { border-left: 0 }
+      nav > :focus-visible { outline-offset: -4px }
+      small { display: block; margin-top: 3px; font-size: 13.5px; font-weight: 400; color: var(--ink2) }
+      [aria-current] { background: var(--panel) }
+      [aria-current]::before { content: ''; position: absolute; inset: -2px 0 auto; height: 6px; background: var(--act) }
+      @media (max-width: 599px) {
+        nav > * { padding: 14px 4px 6px; text-align: center; font-size: 15.5px }
+      }
+    `,
+  ]
+
+  override render() {
+    return html`<nav aria-label="Sheets of this window">${this.leaves.map((leaf) => this.leaf(leaf))}</nav>`
+  }
+
+  private leaf({ id, name, state, href }: Leaf) {
+    const inside = html`${name}<small>${state}</small>`
+    if (href) return html`<a href=${href}>${inside}</a>`
+    return html`<button aria-current=${id === this.now ? 'page' : nothing} @click=${() => tell(this, 'go-to', id)}>${inside}</button>`
+  }
+}
