@@ -22,7 +22,7 @@ export interface Figure {
   /** Code of the caption. */
   readonly what: string
   readonly state: NumberState
-  /** With state `off`: measured less expected. */
+  /** With state `off`: measured less expected. With `decided`: decided less the number set aside. */
   readonly off?: Length
 }
 
@@ -44,10 +44,15 @@ export interface Dimension { readonly kind: 'dimension'; readonly role: 'dimensi
 export interface Height { readonly kind: 'height'; readonly role: 'dimension' | 'mark'; readonly at: Point; /** y of what it is measured from; the level line when absent. */ readonly base?: number; readonly figure: Figure }
 /** A finding shown where it matters. */
 export interface Finding { readonly kind: 'finding'; readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'; readonly at: Point; readonly code: string }
-/** Marks that belong together, with words for who cannot see them. */
+/** Marks that belong together. `words`: code of a sentence for who cannot see them. */
 export interface Group { readonly kind: 'group'; readonly id: string; readonly words?: string; readonly marks: readonly Mark[] }
+/**
+ * A place to enlarge when marks crowd there: `from` and `to` are corners of what is shown, `code` the title.
+ * The enlargement shows the drawing's own walls, frame, hardware and crosses, and `marks`, which stand nowhere else.
+ */
+export interface Detail { readonly kind: 'detail'; readonly id: string; readonly code: string; readonly from: Point; readonly to: Point; readonly marks: readonly Mark[] }
 
-export type Mark = Line | Path | Rect | Circle | Hatch | Caption | Cross | Dimension | Height | Finding | Group
+export type Mark = Line | Path | Rect | Circle | Hatch | Caption | Cross | Dimension | Height | Finding | Group | Detail
 
 /** What a rule adds to a drawing. The host composes the layers of a window and only then places labels. */
 export interface Layer {

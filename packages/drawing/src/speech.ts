@@ -1,0 +1,44 @@
+import type { Length } from '@evenhem/length'
+import type { Figure } from './marks.ts'
+import type { Voice } from './setting.ts'
+
+/** Words of the drawing itself; the host says them by code, like a plugin's. */
+export const words = {
+  en: {
+    'drawing/ordered': { says: 'ordered' },
+    'drawing/computed': { says: 'worked out' },
+    'drawing/measured': { says: 'measured' },
+    'drawing/off': { says: 'measured, out of tolerance by' },
+    'drawing/unknown': { says: 'not known' },
+    'drawing/decided': { says: 'decided' },
+    'drawing/aside': { says: 'set aside' },
+    'drawing/in': { says: 'in' },
+    'drawing/detail': { says: 'Enlarged' },
+    'drawing/pass': { says: 'pass' },
+    'drawing/warn': { says: 'look' },
+    'drawing/fail': { says: 'stop' },
+  },
+} as const
+
+const spoken = (voice: Voice, length: Length): string => {
+  if (voice.speak) return voice.speak(length)
+  const { text, unit } = voice.write(length)
+  return unit === 'in' ? `${text} ${voice.say('drawing/in')}` : text
+}
+
+/** The number that a decision set aside: what was decided less the difference. */
+export const aside = ({ value, off }: Figure): Length | undefined => (value === undefined || off === undefined ? undefined : ((value - off) as Length))
+
+function known(figure: Figure, value: Length, voice: Voice): string {
+  const told = `${spoken(voice, value)}, ${voice.say(`drawing/${figure.state}`)}`
+  if (figure.state === 'off' && figure.off !== undefined) return `${told} ${spoken(voice, figure.off)}`
+  const set = figure.state === 'decided' ? aside(figure) : undefined
+  return set === undefined ? told : `${told}, ${spoken(voice, set)} ${voice.say('drawing/aside')}`
+}
+
+/** What a figure says: its caption, its number and how it is known. */
+export function figureWords(figure: Figure, voice: Voice): string {
+  const what = voice.say(figure.what)
+  const told = figure.value === undefined || figure.state === 'unknown' ? voice.say('drawing/unknown') : known(figure, figure.value, voice)
+  return what ? `${what}: ${told}` : told
+}
