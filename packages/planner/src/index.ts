@@ -1,0 +1,6 @@
+export * from './plan.ts'
+export { createPlanner } from './planner.ts'
+export type { Planner, PlannerOptions } from './planner.ts'
+export { Refusal } from './refusal.ts'
+export type { Misfit } from './refusal.ts'
+export type { CheckFact } from './outcome.ts'

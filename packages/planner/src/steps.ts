@@ -1,0 +1,44 @@
+import { below, valueAt } from '@evenhem/job'
+import { stages } from '@evenhem/plugin'
+import type { Stage, Step } from '@evenhem/plugin'
+import { byText } from './plan.ts'
+import type { Fault, PlannedCheck, PlannedStep } from './plan.ts'
+import type { Item } from './item.ts'
+
+/** A step with the item that its rule ran on. */
+export interface GivenStep { readonly step: Step; readonly plugin: string; readonly rule: string; readonly item: Item }
+
+/** Puts steps in order and says which are closed and which are done. Steps that want each other first are a fault, and stand by name. */
+export function planSteps(given: readonly GivenStep[], checks: readonly PlannedCheck[], faults: Fault[]): readonly PlannedStep[] {
+  return stages.flatMap((stage) => ordered(given.filter(({ step }) => step.stage === stage), faults)).map(({ step, plugin, rule, item }) => {
+    const doneAt = below(item.at, 'found', 'done', plugin, step.id)
+    return { ...step, plugin, rule, on: item.at, closed: closedBy(step.stage, item, checks), done: valueAt(item.it, doneAt.slice(item.at.length)) !== undefined, doneAt }
+  })
+}
+
+function ordered(steps: readonly GivenStep[], faults: Fault[]): readonly GivenStep[] {
+  const left = [...steps].sort((a, b) => byText(a.plugin, b.plugin) || byText(a.step.id, b.step.id))
+  const order: GivenStep[] = []
+  while (left.length > 0) {
+    const free = left.findIndex((step) => !left.some((other) => other !== step && isBefore(other, step)))
+    if (free < 0) faults.push(circle(left))
+    order.push(...left.splice(Math.max(free, 0), 1))
+  }
+  return order
+}
+/** `after` names a step by its id, or by `plugin/id`; on another treatment it is another step. */
+const isBefore = (first: GivenStep, then: GivenStep): boolean =>
+  areTogether(first.item, then.item) && (then.step.after?.some((id) => id === first.step.id || id === `${first.plugin}/${first.step.id}`) ?? false)
+const areTogether = (a: Item, b: Item): boolean => a === b || a.level !== 'treatment' || b.level !== 'treatment'
+
+function circle(left: readonly GivenStep[]): Fault {
+  const [{ plugin, rule, item }] = left as readonly [GivenStep]
+  const names = left.filter(({ step }) => step.after).map((each) => `${each.plugin}/${each.step.id}`).join(', ')
+  return { plugin, rule, at: item.at, what: 'order', message: `Unexpected steps that each come after another: ${names}; they stand by name, take one \`after\` out` }
+}
+
+/** A failing check of a treatment closes steps of that treatment and of its window; one of the window closes all. */
+const closedBy = (stage: Stage, item: Item, checks: readonly PlannedCheck[]): readonly string[] => [...new Set(checks
+  .filter((check) => check.verdict === 'fail' && check.stops !== undefined && check.override === undefined && stages.indexOf(check.stops) <= stages.indexOf(stage))
+  .filter((check) => check.on === item.at || item.at.startsWith(`${check.on}/`) || check.on.startsWith(`${item.at}/`))
+  .map((check) => check.code))]
