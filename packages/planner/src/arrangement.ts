@@ -54,6 +54,8 @@ export interface Arrangement {
   readonly facts: ReadonlyMap<Profile, readonly { readonly fact: Fact; readonly givers: readonly GiverAt[] }[]>
   /** Facts that job and room rules gather from windows and treatments. */
   readonly gathered: ReadonlySet<string>
+  /** Codes that have words, in some language. */
+  readonly codes: ReadonlySet<string>
 }
 
 export const factOf = (need: Need): Fact => ('maybe' in need ? need.maybe : 'each' in need ? need.each : need)
@@ -72,12 +74,14 @@ export function arrange(plugins: readonly Plugin[]): Arrangement {
   for (const node of all) link(node, nodes, facts)
   const { order, cycles } = sorted(all)
   for (const node of order) node.gathers = isAboveWindows(node) && (node.sources.some((source) => source.mode === 'each') || node.before.some((giver) => giver.gathers))
-  return { plugins, kinds, nodes, order, cycles, facts: new Map([...facts].map(([profile, list]) => [profile, [...list.values()]])), gathered: gatheredBy(order) }
+  return { plugins, kinds, nodes, order, cycles, facts: new Map([...facts].map(([profile, list]) => [profile, [...list.values()]])), gathered: gatheredBy(order), codes: codesOf(plugins) }
 }
 
 const isAboveWindows = (node: Node): boolean => node.level === 'job' || node.level === 'room'
 const gatheredBy = (order: readonly Node[]): ReadonlySet<string> =>
   new Set(order.filter(isAboveWindows).flatMap((node) => node.sources.filter((source) => source.mode === 'each').map((source) => source.fact.id)))
+
+const codesOf = (plugins: readonly Plugin[]): ReadonlySet<string> => new Set(plugins.flatMap((plugin) => Object.values(plugin.words).flatMap((words) => Object.keys(words))))
 
 function kindsOf(plugins: readonly Plugin[]): ReadonlyMap<string, Plugin | undefined> {
   const kinds = new Map<string, Plugin | undefined>()

@@ -4,7 +4,12 @@ import type { Check, Entry, Layer, Part, Place, Reckoning, Stage, Step, Verdict 
 export interface Giver { readonly by: string; readonly on: Place }
 
 export interface PlannedCheck extends Check, Giver {
-  /** With verdict `unknown`: the places that it waits for, in walking order. */
+  /**
+   * Why nobody could check: places are not filled, a rule has a fault, or nobody here gives a fact that it needs. `host/waits`,
+   * `host/faulted` and `host/not-given` are the sentences for it; the check itself says `<code>.unknown` where a plugin has words for that.
+   */
+  readonly because?: 'waits' | 'faulted' | 'not-given'
+  /** The places that it waits for, in walking order. */
   readonly waits?: readonly Place[]
   /** The reason given at `found/overrides/<code>`; such a check closes nothing. */
   readonly override?: string

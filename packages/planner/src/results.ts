@@ -15,7 +15,7 @@ import type { GivenStep } from './steps.ts'
 export function resultsOf(arrangement: Arrangement, items: readonly Item[], faults: readonly Fault[], unread: readonly Unread[], root: unknown): Results {
   const order = walkingOrder(root)
   const all = [...faults]
-  const checks = items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => checksOf(node, item, order)))
+  const checks = items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => checksOf(arrangement, node, item, order)))
   const steps = planSteps(items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => stepsOf(node, item))), checks, all)
   const list = <K extends Collected>(name: K) => items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => given(node, item, name))) as unknown as Results[K]
   return {
@@ -35,20 +35,22 @@ function given(node: Node, item: Item, name: Collected): readonly object[] {
 const stepsOf = (node: Node, item: Item): readonly GivenStep[] => node.collects.filter(({ list }) => list === 'steps').flatMap(({ key }) =>
   ((item.outcomes[node.slot]?.gave?.[key] ?? []) as readonly GivenStep['step'][]).map((step) => ({ step, plugin: node.plugin.id, rule: node.rule.id, item })))
 
-function checksOf(node: Node, item: Item, order: (a: Place, b: Place) => number): readonly PlannedCheck[] {
+function checksOf(arrangement: Arrangement, node: Node, item: Item, order: (a: Place, b: Place) => number): readonly PlannedCheck[] {
   const held = item.outcomes[node.slot]?.held
-  if (held) return (node.rule.codes ?? []).map((code) => unknown(code, held, node, item, order))
+  if (held) return (node.rule.codes ?? []).map((code) => unknown(code, held, node, item, arrangement, order))
   return (given(node, item, 'checks') as readonly PlannedCheck[]).map((check) => {
     const override = overrideOf(check, item)
     return override === undefined ? check : { ...check, override }
   })
 }
-/** A check of a rule that did not run: `host/waits`, `host/faulted` or `host/not-given`, whichever comes first. */
-function unknown(code: string, held: Held, node: Node, item: Item, order: (a: Place, b: Place) => number): PlannedCheck {
+/** A check of a rule that did not run, with what holds it up: places before faults before facts that nobody gives. */
+function unknown(code: string, held: Held, node: Node, item: Item, { codes }: Arrangement, order: (a: Place, b: Place) => number): PlannedCheck {
   const waits = [...held.asks].sort(order)
-  const [says, list]: readonly [string, readonly string[]] = waits.length > 0 ? ['host/waits', waits] : held.faults.length > 0 ? ['host/faulted', held.faults] : ['host/not-given', held.missing]
-  const check: Check = { code, says, verdict: 'unknown', at: item.at, values: { count: { count: list.length }, first: list[0] ?? '' } }
-  return { ...check, by: node.name, on: item.at, ...(waits.length > 0 ? { waits } : {}) }
+  const because = waits.length > 0 ? 'waits' : held.faults.length > 0 ? 'faulted' : 'not-given'
+  const list = because === 'waits' ? waits : because === 'faulted' ? held.faults : held.missing
+  const says = codes.has(`${code}.unknown`) ? `${code}.unknown` : `host/${because}`
+  const values = { count: { count: list.length }, first: list[0] ?? '' }
+  return { code, says, verdict: 'unknown', at: item.at, values, by: node.name, on: item.at, because, ...(waits.length > 0 ? { waits } : {}) }
 }
 /** A reason given at the item or above it, under `found/overrides`. */
 function overrideOf({ code, verdict }: Check, item: Item): string | undefined {
