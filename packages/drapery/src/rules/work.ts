@@ -57,7 +57,7 @@ export const panelParts = rule({ id: 'panel-parts', on: 'treatment', needs: {}, 
 }))
 
 const about = (fabric: Fabric): readonly Entry[] => [
-  { section: 'what-hangs-here', code: 'drapery/entry-fabric', values: { fabric: fabric.name, fibres: (fabric.fibres ?? []).map(({ fibre, percent }) => (percent === undefined ? fibre : `${fibre} ${percent} %`)).join(', ') } },
+  { section: 'what-hangs-here', code: 'drapery/entry-fabric', values: { fabric: fabric.name, fibres: (fabric.fibres ?? []).map(({ fibre, percent }) => (percent === undefined ? fibre : `${fibre} ${percent} %`)).join(', ') || 'none' } },
   ...(fabric.lining ? [{ section: 'what-hangs-here', code: 'drapery/entry-lining', values: { lining: fabric.lining } } as const] : []),
 ]
 

@@ -1,0 +1,85 @@
+import { inch, inches, type Known, type Length, type LengthReckoning } from '@evenhem/length'
+import { expect, test } from 'vitest'
+import { endBracket, heights, heightsApart, holeHeight, makeUp, meantFromFloor, pairCoverage, pastCasing, ringPlaces, ringsNeeded, threeMarks, topOfPlate, topOfRod } from '../src/arithmetic/index.ts'
+
+// Check values that are common practice, no source.
+
+const at = (value: number): Known<Length> => ({ value: inches(value), from: '/order' })
+const level: LengthReckoning = { name: '/w#floor', what: 'drapery/highest-floor', value: 0 as Length, unit: 'length', how: 'given', terms: [] }
+const inInches = (known: { readonly value: number }): number => known.value / inch
+
+test('top of rod to bottom of drapery 86 and clearance 1/2 put the top of a bracket 1/2 below the rod at 86', () => {
+  const rod = topOfRod('/t', heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }]).hangLine, at(2.5))
+  expect(inInches(rod)).toBe(86.5)
+  expect(inInches(topOfPlate('/t', rod, at(-0.5)))).toBe(86)
+})
+
+test('a rod of 36 on a casing of 30 passes it by 3 on each side, and its brackets stand 2 outside it', () => {
+  const { left, right } = pairCoverage('/t', { casing: at(30), rodWidth: at(36), pastLeft: undefined })
+  const past = pastCasing('/t', left, right, at(30))
+  expect([inInches(past.left), inInches(past.right)]).toEqual([3, 3])
+  expect(inInches(endBracket('/t', 'left', left, at(1)))).toBe(-2)
+  expect(inInches(endBracket('/t', 'right', right, at(1)))).toBe(32)
+})
+
+test('an extension that is not even moves both cover ends, and the meeting point with them', () => {
+  const { left, right, meets } = pairCoverage('/t', { casing: at(30), rodWidth: at(36), pastLeft: at(2) })
+  expect([left, right, meets].map(inInches)).toEqual([-2, 34, 16])
+})
+
+test('a panel of ten pleats has twelve hooks, and eleven rings when its return goes to the wall', () => {
+  expect(tenPleats().hooks.map((hook) => hook.on)).toEqual(['leading-edge', ...Array(10).fill('pleat'), 'outer-edge'])
+  expect(ringsNeeded('/t', [{ panel: 'left', pleats: { value: 10, from: '/p' }, atWall: true }]).at(-1)?.value).toBe(11)
+  expect(ringsNeeded('/t', [{ panel: 'left', pleats: { value: 10, from: '/p' }, atWall: false }]).at(-1)?.value).toBe(12)
+})
+
+test('one ring parks outside the bracket on a return side, and the return takes none', () => {
+  const places = ringPlaces({ panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true }, inches(31), inches(68), inches(12))
+  expect(places.filter((place) => place.parksOutside).map((place) => place.ring)).toEqual([11])
+  expect(places.at(-1)).toMatchObject({ hook: { on: 'outer-edge' }, parksOutside: false })
+  expect(places.at(-1)).not.toHaveProperty('ring')
+})
+
+test('two rings park outside a bracket where there is no return', () => {
+  const places = ringPlaces({ panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: false }, inches(31), inches(68), inches(12))
+  expect(places.filter((place) => place.parksOutside).map((place) => place.ring)).toEqual([11, 12])
+})
+
+test('drawn, a panel runs from the meeting point to its cover end; stacked, it comes back to its stack', () => {
+  const places = ringPlaces({ panel: 'left', outer: 'left', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true }, inches(31), inches(-6), inches(12))
+  expect(inInches({ value: places[0]!.drawn })).toBe(31)
+  expect(inInches({ value: places[1]!.drawn })).toBe(30)
+  expect(inInches({ value: places[10]!.drawn })).toBe(-6)
+  expect([places[0]!.stacked, places[10]!.stacked].map((x) => x / inch)).toEqual([6, -6])
+})
+
+test('three marks that agree within 1/8 agree, and one that is 3/16 off does not', () => {
+  const first = { hole: inches(90), frame: inches(86), ceiling: inches(103) }
+  expect(threeMarks(first, { frame: inches(86.125), ceiling: inches(103) }, inches(0.125))).toMatchObject({ agree: true, apart: inches(0.125) })
+  expect(threeMarks(first, { frame: inches(86.1875), ceiling: inches(103) }, inches(0.125))).toMatchObject({ agree: false, fromFrame: inches(90.1875) })
+  expect(threeMarks(first, { frame: inches(86), ceiling: inches(102.75) }, inches(0.125)).fromCeiling).toBe(inches(89.75))
+})
+
+test('a deeper pin lifts heading and hem: the hang line comes down by as much', () => {
+  const hung = (pin: number) => heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(pin) }])
+  expect(inInches(hung(0.75).hangLine) - inInches(hung(0.5).hangLine)).toBe(-0.25)
+  expect(hung(0.75).top.value).toBe(hung(0.5).top.value)
+})
+
+test('the longer of two panels sets the rod, and the shorter hangs higher by the difference', () => {
+  const hung = heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }, { panel: 'right', finishedLength: at(84.125), pin: at(0.5) }])
+  expect(inInches(hung.hangLine)).toBe(84.125)
+  expect(hung.panels.map((panel) => inInches(panel.hem))).toEqual([0.625, 0.5])
+})
+
+test('a plate may stand above its rod, and a hole is counted down from it', () => {
+  const plate = topOfPlate('/t', { ...level, value: inches(86) }, at(0.25))
+  expect([inInches(plate), inInches(holeHeight('/t#h', plate, at(0.625)))]).toEqual([86.25, 85.625])
+})
+
+test('panels that ask for a higher rod than ordered are long by the difference', () => {
+  const meant = meantFromFloor('/t', level, at(86))
+  expect(inInches(heightsApart('/t', { ...level, value: inches(86.5) }, meant))).toBe(0.5)
+})
+
+const tenPleats = () => makeUp('/t', { pleats: { value: 10, from: '/p' }, leadingFlat: at(1), firstToLast: at(36), return: at(3.5) })

@@ -1,0 +1,60 @@
+// Generated from plugins/returns/src/part.schema.json by `npm run generate`.
+import type { Length } from '@evenhem/length'
+
+/** How the outer edges of a treatment are held at the wall. */
+export interface Returns {
+  /** The left outer edge. */
+  readonly left?: ReturnEnd
+  /** The right outer edge. */
+  readonly right?: ReturnEnd
+}
+
+/** How an outer edge is held at the wall. */
+export interface ReturnEnd {
+  /** What holds it: an angle screwed to the wall takes the last hook. */
+  readonly held: 'wall angle'
+  /** From where the last hook bears down to the hole. */
+  readonly hole?: Length
+}
+
+export const partSchema = {
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "$id": "https://evenhem.example/returns/1/part.schema.json",
+  "title": "Returns",
+  "description": "How the outer edges of a treatment are held at the wall.",
+  "type": "object",
+  "properties": {
+    "left": {
+      "$ref": "#/$defs/end",
+      "description": "The left outer edge."
+    },
+    "right": {
+      "$ref": "#/$defs/end",
+      "description": "The right outer edge."
+    }
+  },
+  "unevaluatedProperties": false,
+  "$defs": {
+    "end": {
+      "type": "object",
+      "title": "ReturnEnd",
+      "description": "How an outer edge is held at the wall.",
+      "required": [
+        "held"
+      ],
+      "properties": {
+        "held": {
+          "enum": [
+            "wall angle"
+          ],
+          "description": "What holds it: an angle screwed to the wall takes the last hook."
+        },
+        "hole": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "From where the last hook bears down to the hole."
+        }
+      },
+      "unevaluatedProperties": false
+    }
+  }
+} as const

@@ -1,0 +1,213 @@
+// Generated from plugins/rod-and-ring/src/hardware.schema.json by `npm run generate`.
+import type { Length } from '@evenhem/length'
+
+/** A decorative rod with rings on brackets. */
+export interface RodAndRing {
+  /** The short name by which treatments use this hardware. */
+  readonly id: Id
+  /** A decorative rod with rings. */
+  readonly kind: 'rod-and-ring'
+  /** What people call it. */
+  readonly name: string
+  /** The rod. */
+  readonly rod: Rod
+  /** The rings. */
+  readonly ring: Ring
+  /** The end brackets. */
+  readonly bracket: Bracket
+  /** The finials. */
+  readonly finial?: Finial
+}
+
+/** A short name, unique in its list: small letters, digits and hyphens. */
+export type Id = string
+
+/** The rod. */
+export interface Rod {
+  /** How thick it is. */
+  readonly diameter: Length
+  /** What it is made of. */
+  readonly material?: 'wood' | 'steel' | 'aluminium' | 'brass' | 'iron'
+}
+
+/** The rings. */
+export interface Ring {
+  /** From the top of the rod down to where a hook bears in the eye of a ring that hangs on it. */
+  readonly eyeDrop?: Length
+  /** How wide a ring is along the rod. */
+  readonly width?: Length
+  /** From the middle of a bracket to the ring parked beside it. */
+  readonly room?: Length
+}
+
+/** The end brackets. */
+export interface Bracket {
+  /** The top of the plate against the top of the rod: below it is negative. */
+  readonly top?: Length
+  /** From the wall to the middle of the rod, where the hooks bear. */
+  readonly projection?: Length
+  /** How wide the plate is. */
+  readonly width?: Length
+  /** How high the plate is. */
+  readonly height?: Length
+  /** The holes of the plate, from the top down, all on its middle line. */
+  readonly holes?: readonly PlateHole[]
+  /** The screw that its maker asks for. */
+  readonly screw?: string
+}
+
+/** A hole of the plate. */
+export interface PlateHole {
+  /** Which hole it is. */
+  readonly id: 'top' | 'middle' | 'lower'
+  /** From the top of the plate down to its middle. */
+  readonly down: Length
+}
+
+/** The finials. */
+export interface Finial {
+  /** How far it reaches beyond the end of the rod. */
+  readonly length?: Length
+  /** Half of its greatest thickness. */
+  readonly radius?: Length
+}
+
+export const hardwareSchema = {
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "$id": "https://evenhem.example/rod-and-ring/1/hardware.schema.json",
+  "title": "RodAndRing",
+  "description": "A decorative rod with rings on brackets.",
+  "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/hardware",
+  "type": "object",
+  "required": [
+    "rod",
+    "ring",
+    "bracket"
+  ],
+  "properties": {
+    "kind": {
+      "const": "rod-and-ring",
+      "description": "A decorative rod with rings."
+    },
+    "rod": {
+      "type": "object",
+      "title": "Rod",
+      "description": "The rod.",
+      "required": [
+        "diameter"
+      ],
+      "properties": {
+        "diameter": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "How thick it is."
+        },
+        "material": {
+          "enum": [
+            "wood",
+            "steel",
+            "aluminium",
+            "brass",
+            "iron"
+          ],
+          "description": "What it is made of."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "ring": {
+      "type": "object",
+      "title": "Ring",
+      "description": "The rings.",
+      "properties": {
+        "eyeDrop": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "From the top of the rod down to where a hook bears in the eye of a ring that hangs on it."
+        },
+        "width": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "How wide a ring is along the rod."
+        },
+        "room": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "From the middle of a bracket to the ring parked beside it."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "bracket": {
+      "type": "object",
+      "title": "Bracket",
+      "description": "The end brackets.",
+      "properties": {
+        "top": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "The top of the plate against the top of the rod: below it is negative."
+        },
+        "projection": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "From the wall to the middle of the rod, where the hooks bear."
+        },
+        "width": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "How wide the plate is."
+        },
+        "height": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "How high the plate is."
+        },
+        "holes": {
+          "type": "array",
+          "minItems": 1,
+          "description": "The holes of the plate, from the top down, all on its middle line.",
+          "items": {
+            "type": "object",
+            "title": "PlateHole",
+            "description": "A hole of the plate.",
+            "required": [
+              "id",
+              "down"
+            ],
+            "properties": {
+              "id": {
+                "enum": [
+                  "top",
+                  "middle",
+                  "lower"
+                ],
+                "description": "Which hole it is."
+              },
+              "down": {
+                "$ref": "https://evenhem.example/job/1/length.schema.json",
+                "description": "From the top of the plate down to its middle."
+              }
+            },
+            "unevaluatedProperties": false
+          }
+        },
+        "screw": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The screw that its maker asks for."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "finial": {
+      "type": "object",
+      "title": "Finial",
+      "description": "The finials.",
+      "properties": {
+        "length": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "How far it reaches beyond the end of the rod."
+        },
+        "radius": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "description": "Half of its greatest thickness."
+        }
+      },
+      "unevaluatedProperties": false
+    }
+  },
+  "unevaluatedProperties": false
+} as const
