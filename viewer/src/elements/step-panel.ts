@@ -1,6 +1,6 @@
-import type { Written } from '@evenhem/length'
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import type { Amount } from '../data/amount.ts'
 import { fill, words } from '../words.ts'
 import { figure, figureStyle, sentence } from './figure.ts'
 import { base, buttons, tell } from './shared.ts'
@@ -10,7 +10,7 @@ export interface ShownStep {
   readonly n: number
   readonly m: number
   readonly title: string
-  readonly numbers: readonly { readonly what: string; readonly written: Written; readonly of: string }[]
+  readonly numbers: readonly { readonly what: string; readonly amount: Amount; readonly of: string }[]
   readonly why?: string
   readonly cautions: readonly string[]
   /** What will be true after it. */
@@ -66,7 +66,7 @@ export class StepPanel extends LitElement {
       <div class="eyebrow" aria-live="polite">${fill(words.now, { n: step.n, m: step.m })}</div>
       <h2>${sentence(step.title)}</h2>
       ${step.numbers.length === 0 ? nothing : html`<ul class="numbers">${step.numbers.map(
-        ({ what, written, of }) => html`<li><button @click=${() => tell(this, 'open-number', of)}>${what}<b>${figure(written)}</b></button></li>`,
+        ({ what, amount, of }) => html`<li><button @click=${() => tell(this, 'open-number', of)}>${what}<b>${figure(amount)}</b></button></li>`,
       )}</ul>`}
       ${step.why ? html`<p>${words.why} ${sentence(step.why)}</p>` : nothing}
       ${step.closed ? html`<p class="closed"><b>${words.closed}</b> ${sentence(step.closed)}</p>` : nothing}

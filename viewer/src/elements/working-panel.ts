@@ -1,6 +1,6 @@
-import type { Written } from '@evenhem/length'
 import { css, html, LitElement, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import type { Amount } from '../data/amount.ts'
 import { spoken } from '../data/spoken.ts'
 import type { Stair, Stairs } from '../data/stairs.ts'
 import { words } from '../words.ts'
@@ -9,12 +9,13 @@ import { base, tell } from './shared.ts'
 
 /** A line of the ledger with its words made. `of`: what a touch opens. */
 export interface ShownLine {
-  readonly kind: 'term' | 'subtotal' | 'total'
+  readonly kind: 'term' | 'total'
   readonly sign: string
   readonly what: string
-  readonly written: Written
+  readonly amount: Amount
   readonly measured: boolean
   readonly from: string
+  readonly comesTo?: { readonly what: string; readonly amount: Amount; readonly of: string }
   readonly of: string
   /** It is worked out from other numbers. */
   readonly opens: boolean
@@ -26,13 +27,14 @@ export interface Leafing {
 }
 export interface Working {
   readonly title: string
-  readonly written: Written
+  readonly amount: Amount
   readonly measured: boolean
   /** How it is had from its lines, when it is not their sum. */
   readonly how?: string
   readonly lines: readonly ShownLine[]
   readonly stairs?: Stairs
-  readonly write: (value: number, unit: string) => Written
+  /** Writes the numbers of the picture. */
+  readonly write: (length: number) => Amount
   readonly leaf?: Leafing
   /** What was opened before this, outermost first. */
   readonly trail: readonly { readonly of: string; readonly title: string }[]
@@ -79,8 +81,8 @@ export class WorkingPanel extends LitElement {
       .before { justify-self: end; font-size: 19px } .after { justify-self: start; padding-left: 3px; font-size: 19px }
       .on-tape { grid-column: 4 / 6; justify-self: end; margin-right: 10px }
       .tape { background: var(--tape); color: var(--tapeink); border-left: 4px solid var(--tapehook); border-radius: 2px; padding: 1px 7px 2px; font-size: 19px; outline: 1.5px solid var(--tapeedge) }
-      .subtotal .line { border-top: 1.6px solid var(--line) }
-      .subtotal .what { font-weight: 700 }
+      .what small { display: block; font-size: 14px; line-height: 1.25; color: var(--ink2) }
+      .what small b { color: var(--ink); font-size: 15px }
       .total { border-top: calc(2.6px * var(--k)) solid var(--ink); color: var(--mark) }
       .total .what { font-weight: 700 }
       .total .sign { color: var(--mark) }
@@ -101,7 +103,7 @@ export class WorkingPanel extends LitElement {
           <svg width="20" height="20" aria-hidden="true"><path d="M4 4l12 12M16 4L4 16" stroke="currentColor" stroke-width="2.4" fill="none" /></svg>
         </button>
       </header>
-      <div class="head"><h2 tabindex="-1">${sentence(working.title)}</h2><b class=${working.measured ? 'tape' : ''}>${figure(working.written)}</b></div>
+      <div class="head"><h2 tabindex="-1">${sentence(working.title)}</h2><b class=${working.measured ? 'tape' : ''}>${figure(working.amount)}</b></div>
       ${working.how ? html`<p class="how">${sentence(working.how)}</p>` : nothing}
       ${working.stairs ? this.stairs(working.stairs, working) : nothing}
       ${working.leaf ? this.leaf(working.leaf) : html`<ul>${working.lines.map((line) => this.line(line))}</ul>`}
@@ -115,10 +117,10 @@ export class WorkingPanel extends LitElement {
   }
 
   private line(line: ShownLine) {
-    const { before, after } = inColumns(line.written, line.kind === 'term' ? 500 : 700)
-    const name = `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.written)}${line.from ? `, ${line.from}` : ''}`.trim()
-    const cells = html`<span class="sign">${line.sign}</span><span class="what">${sentence(line.what)}</span><span class="from">${line.from}</span>${
-      line.measured ? html`<span class="on-tape tape">${figure(line.written, 600)}</span>` : html`<span class="before">${before}</span><span class="after">${after}</span>`
+    const { before, after } = inColumns(line.amount, line.kind === 'term' ? 500 : 700)
+    const name = `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.amount)}${line.from ? `, ${line.from}` : ''}`.trim()
+    const cells = html`<span class="sign">${line.sign}</span><span class="what">${sentence(line.what)}${line.comesTo ? html`<small>= ${line.comesTo.what} <b>${figure(line.comesTo.amount, 600)}</b></small>` : nothing}</span><span class="from">${line.from}</span>${
+      line.measured ? html`<span class="on-tape tape">${figure(line.amount, 600)}</span>` : html`<span class="before">${before}</span><span class="after">${after}</span>`
     }`
     return html`<li class="${line.kind} ${line.opens ? 'opens' : ''}">${
       line.kind === 'total'
@@ -135,7 +137,7 @@ export class WorkingPanel extends LitElement {
     const last = stairs.at(-1) as Stair
     return html`<svg class="stairs" aria-hidden="true" width=${width} height=${height} viewBox="0 0 ${width} ${height}">
       <path class="zero" d="M0 ${zero}H${width}" />
-      ${stairs.map((stair, n) => svg`${level(stair, stairs[n + 1])}${arrow(stair)}${label(stair, write(stair.line.value, stair.line.unit))}`)}
+      ${stairs.map((stair, n) => svg`${level(stair, stairs[n + 1])}${arrow(stair)}${label(stair, write(stair.line.value))}`)}
       <path class="end" d="M${last.x} ${Math.min(last.to + 12, zero)}V${zero}" />
       <path class="cross" d="M${last.x - 8} ${last.to}h16M${last.x} ${last.to - 8}v16" />
     </svg>`
@@ -156,12 +158,12 @@ function arrow({ x, from, to, broken }: Stair) {
 }
 
 /** Left of the arrow: beside a long one, above a short one, where the dotted line does not pass. */
-function label({ x, from, to, line, broken }: Stair, written: Written) {
+function label({ x, from, to, line, broken }: Stair, amount: Amount) {
   const measured = line.origin.kind === 'reading'
   const tall = Math.abs(to - from) > 40
   const y = tall ? (from + to) / 2 + 6 : Math.min(from, to) - 8
-  const shown = { ...written, negative: line.sign === '−' || written.negative }
-  const { mark, x: left, width } = placed(shown, { x: x - (broken ? 13 : 9), y, size: 16, weight: measured ? 600 : 500, anchor: 'end' })
+  const shown = { ...amount, negative: line.sign === '−' ? !amount.negative : amount.negative }
+  const { mark, x: left, width } = placed(shown, { x: x - (broken ? 13 : 9), y, size: 16, weight: measured ? 600 : 500 })
   if (!measured) return svg`<g class=${shown.negative ? 'ink2' : 'ink'}>${mark}</g>`
   return svg`<rect class="tapefill" x=${left - 6} y=${y - 16} width=${width + 11} height="22" rx="2" /><path class="tapehook" d="M${left - 8} ${y - 17}h3.200v27h-3.200z" /><g class="tapeink">${mark}</g>`
 }

@@ -1,0 +1,32 @@
+import type { WindowPlan } from '@evenhem/planner'
+import type { PlanAnswer, PlanOrder } from '../worker.ts'
+
+/** A worker that plans, one window after the other. Started once, it needs no network. */
+export interface Planning {
+  readonly plan: (order: PlanOrder) => Promise<WindowPlan>
+}
+
+/** Starts the worker in which the tablet plans, so that a touch is never late because of a sum. */
+export function startPlanning(): Planning {
+  const worker = new Worker('/assets/worker.js', { type: 'module', name: 'plan' })
+  let before: Promise<unknown> = Promise.resolve()
+  const plan = (order: PlanOrder): Promise<WindowPlan> => {
+    const now = before.then(() => ask(worker, order))
+    before = now.catch(() => undefined)
+    return now
+  }
+  return { plan }
+}
+
+const ask = (worker: Worker, order: PlanOrder): Promise<WindowPlan> =>
+  new Promise((resolve, reject) => {
+    const ended = new AbortController()
+    const settle = (end: () => void) => {
+      ended.abort()
+      end()
+    }
+    const { signal } = ended
+    worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => settle(() => ('plan' in data ? resolve(data.plan) : reject(new Error(data.failed)))), { signal })
+    worker.addEventListener('error', (event) => settle(() => reject(new Error(event.message || 'the plan’s worker could not be loaded'))), { signal })
+    worker.postMessage(order)
+  })

@@ -1,0 +1,61 @@
+import { css, html, LitElement } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import type { Amount } from '../data/amount.ts'
+import { words } from '../words.ts'
+import { figure, figureStyle } from './figure.ts'
+import { base, tell } from './shared.ts'
+
+interface Number {
+  readonly amount: Amount
+  readonly of: string
+}
+/** A hole as it is shown. */
+export interface ShownHole {
+  readonly what: string
+  readonly fromFloor: Number
+  readonly fromCasing: Number
+}
+export interface HoleSide {
+  readonly name: string
+  readonly holes: readonly ShownHole[]
+}
+
+/** Every hole of the window, large enough to be read at arm's length: from the floor right below it, and from the casing. */
+@customElement('hole-list')
+export class HoleList extends LitElement {
+  @property({ attribute: false }) sides: readonly HoleSide[] = []
+
+  static override readonly styles = [
+    base, figureStyle,
+    css`
+      :host { background: var(--panel); container-type: inline-size; overflow: auto }
+      section { display: grid; grid-template-columns: 1fr 1fr; height: 100%; align-content: start }
+      table { border-collapse: collapse; width: 100% }
+      .side { padding: 12px 16px 14px 20px }
+      .side + .side { border-left: 1px solid var(--faint) }
+      caption { text-align: left; font-size: 20px; font-weight: 600; padding-bottom: 2px }
+      th { text-align: left; font-weight: 500; font-size: 14.5px; line-height: 1.2; color: var(--ink2); padding: 0 10px 4px 0; vertical-align: bottom }
+      tbody th { font-size: 17px; color: var(--ink); font-weight: 400; vertical-align: middle; padding: 0 10px 0 0 }
+      tbody tr { border-top: 1px solid var(--faint) }
+      td { padding: 0; width: 1% }
+      td button { min-height: 62px; min-width: 92px; font-size: 34px; line-height: 1; color: var(--mark) }
+      td:last-child button { font-size: 28px; min-width: 76px }
+      @container (max-width: 599px) {
+        section { grid-template-columns: 1fr }
+        .side + .side { border-left: 0; border-top: 1px solid var(--faint) }
+      }
+    `,
+  ]
+
+  override render() {
+    return html`<section>${this.sides.map(
+      ({ name, holes }) => html`<div class="side"><table><caption>${name}</caption>
+        <thead><tr><th scope="col">${words.hole}</th><th scope="col">${words.fromFloor}</th><th scope="col">${words.fromCasing}</th></tr></thead>
+        <tbody>${holes.map(({ what, fromFloor, fromCasing }) => html`<tr><th scope="row">${what}</th>${this.number(fromFloor)}${this.number(fromCasing)}</tr>`)}</tbody></table></div>`,
+    )}</section>`
+  }
+
+  private number({ amount, of }: Number) {
+    return html`<td><button @click=${() => tell(this, 'open-number', of)}>${figure(amount)}</button></td>`
+  }
+}

@@ -1,0 +1,96 @@
+import type { Figure, Mark } from '@evenhem/drawing'
+import type { From, Length, Reckoning, Unit } from '@evenhem/length'
+import type { ShownLine, Working } from '../elements/working-panel.ts'
+import { fill, words } from '../words.ts'
+import { amountOf } from '../data/amount.ts'
+import { placeInWords } from '../data/places.ts'
+import type { Sheet } from '../data/sheet.ts'
+import { stairsOf } from '../data/stairs.ts'
+import { ledger, type Line, linesOf, type Origin, originOf } from '../data/working.ts'
+
+const size = { width: 340, height: 176 }
+
+const shortly: Readonly<Record<Origin['kind'], string>> = { sum: '', order: words.order, hardware: words.hardware, reading: '', trade: words.trade, number: '' }
+const clock = (when: string | undefined): string => /T(\d\d:\d\d)/.exec(when ?? '')?.[1]?.replace(/^0/, '') ?? when ?? words.reading
+
+const write = (sheet: Sheet) => (length: number) => sheet.write(length as Length)
+
+function lineShown(sheet: Sheet, line: Line): ShownLine {
+  const { kind, sign, of, origin, comesTo } = line
+  return {
+    kind, sign, of,
+    what: sheet.say(line.what),
+    amount: amountOf(line.value, line.unit, write(sheet)),
+    measured: origin.kind === 'reading',
+    from: origin.kind === 'reading' ? clock(origin.reading.when) : shortly[origin.kind],
+    opens: kind === 'term' && origin.kind === 'sum',
+    ...(comesTo ? { comesTo: { what: sheet.say(comesTo.what), amount: amountOf(comesTo.value, comesTo.unit, write(sheet)), of: comesTo.name } } : {}),
+  }
+}
+
+const howOf = (sheet: Sheet, { how, source }: Reckoning): string | undefined =>
+  how === 'formula' ? [source, source && sheet.help(source)].filter(Boolean).map((code, n) => (n === 0 ? sheet.say(code as string) : code)).join('. ') : words.how[how]
+
+function reckoned(sheet: Sheet, reckoning: Reckoning): Omit<Working, 'trail'> {
+  const lines = ledger(reckoning, sheet)
+  const how = howOf(sheet, reckoning)
+  const stairs = reckoning.how === 'sum' ? stairsOf(lines, size.width, size.height) : undefined
+  return {
+    title: sheet.say(reckoning.what), amount: amountOf(reckoning.value, reckoning.unit, write(sheet)), measured: false, write: write(sheet),
+    lines: lines.map((line) => lineShown(sheet, line)), ...(how ? { how } : {}), ...(stairs ? { stairs } : {}),
+  }
+}
+
+/** Where a number that nobody worked out stands, in words. */
+function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullable<Working['leaf']> {
+  const at = 'place' in origin ? [{ name: words.at, text: placeInWords(sheet.ordered, origin.place) }] : []
+  const { measured, workroom } = sheet.ordered.job
+  switch (origin.kind) {
+    case 'reading': {
+      const { by, when } = origin.reading
+      return { source: words.measuredBy, facts: [...at, ...(by ? [{ name: words.who, text: by }] : []), ...(when ? [{ name: words.when, text: when.replace('T', ', ') }] : [])] }
+    }
+    case 'hardware':
+      return { source: fill(words.inTheHardware, { name: origin.entry }), facts: at }
+    case 'trade':
+      return { source: words.tradeDefault, facts: [] }
+    case 'number':
+      return { source: words.plainNumber, facts: [] }
+    case 'order':
+      return { source: words.onTheOrder, facts: [...at, { name: words.who, text: measured?.by ?? workroom?.name ?? '' }, { name: words.when, text: measured?.date ?? '' }].filter(({ text }) => text !== '') }
+  }
+}
+
+/** A number that no reckoning holds, as a working or a drawing names it. */
+interface Seen {
+  readonly what: string
+  readonly value: number
+  readonly unit: Unit
+}
+
+function seenAs(sheet: Sheet, of: From): Seen | undefined {
+  for (const reckoning of sheet.plan.reckonings) {
+    const line = linesOf(reckoning, sheet).find((line) => line.of === of)
+    if (line) return line
+  }
+  const number = sheet.plan.steps.flatMap((step) => step.numbers ?? []).find((number) => number.of === of)
+  const figure = sheet.plan.layers.flatMap((layer) => layer.marks.flatMap(figuresIn)).find((figure) => figure.of === of)
+  const { what, value } = number ?? figure ?? {}
+  return what === undefined || value === undefined ? undefined : { what, value, unit: 'length' }
+}
+const figuresIn = (mark: Mark): readonly Figure[] => (mark.kind === 'group' || mark.kind === 'detail' ? mark.marks.flatMap(figuresIn) : 'figure' in mark ? [mark.figure] : [])
+
+/** What opens when a number is touched: its working, or where it stands. Undefined when nothing is known of it. */
+export function opened(sheet: Sheet, of: From): Omit<Working, 'trail'> | undefined {
+  const origin = originOf(of, sheet)
+  if (origin.kind === 'sum') {
+    const reckoning = sheet.reckonings.get(origin.name)
+    return reckoning && reckoned(sheet, reckoning)
+  }
+  const known = seenAs(sheet, of)
+  if (!known) return undefined
+  return {
+    title: sheet.say(known.what), amount: amountOf(known.value, known.unit, write(sheet)), measured: origin.kind === 'reading',
+    lines: [], write: write(sheet), leaf: told(sheet, origin),
+  }
+}

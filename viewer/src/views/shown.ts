@@ -1,0 +1,59 @@
+import { placeInWords } from '../data/places.ts'
+import type { Length } from '@evenhem/length'
+import type { WindowPlan } from '@evenhem/planner'
+import type { ShownAsk, ShownFault } from '../elements/findings-list.ts'
+import type { ShownFinding } from '../elements/findings-row.ts'
+import type { ShownStep } from '../elements/step-panel.ts'
+import { fill, words } from '../words.ts'
+import type { Sheet } from '../data/sheet.ts'
+
+type Check = WindowPlan['checks'][number]
+type Step = WindowPlan['steps'][number]
+
+const codeOf = (check: Check): string => check.says ?? check.code
+
+/** A check in words, with what it closes. */
+export const shownFinding = (sheet: Sheet) => (check: Check): ShownFinding => ({
+  code: check.code,
+  verdict: check.verdict,
+  says: sheet.say(codeOf(check), check.values),
+  ...optional('help', sheet.help(codeOf(check), check.values)),
+  ...(check.verdict === 'fail' && check.stops ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) } : {}),
+  ...optional('override', check.override),
+})
+const optional = <K extends string>(name: K, value: string | undefined): Partial<Record<K, string>> => (value === undefined ? {} : ({ [name]: value } as Record<K, string>))
+
+/** Why a step is closed: the sentences of the checks that close it. */
+const closedBy = (sheet: Sheet, step: Step): string =>
+  sheet.plan.checks.filter((check) => step.closed.includes(check.code) && check.verdict === 'fail').map((check) => sheet.say(codeOf(check), check.values)).join(' ')
+
+/** The nth step of a window in words. */
+export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): ShownStep | undefined {
+  const { steps } = sheet.plan
+  const step = steps[n]
+  if (!step) return undefined
+  const next = steps[n + 1]
+  return {
+    n: n + 1,
+    m: steps.length,
+    title: bare(sheet.say(step.code, step.values)),
+    numbers: (step.numbers ?? []).map(({ what, value, of }) => ({ what: sheet.say(what), amount: sheet.write(value as Length), of })),
+    why: sheet.say(`${step.code}.why`, step.values),
+    done: sheet.say(`${step.code}.done`, step.values),
+    cautions: (step.cautions ?? []).map((code) => sheet.say(code)),
+    ...(step.closed.length > 0 ? { closed: closedBy(sheet, step) } : {}),
+    shown: shown.includes(idOf(step)),
+    ...(next ? { then: bare(sheet.say(next.code, next.values)) } : {}),
+  }
+}
+/** A title is no sentence: its full stop goes. */
+const bare = (said: string): string => said.replace(/\.$/, '')
+/** A step of a window, told from all others. */
+export const idOf = (step: Step): string => `${step.on}/${step.plugin}/${step.id}`
+
+/** What to measure next, in words. */
+export const shownAsks = (sheet: Sheet): readonly ShownAsk[] => sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at), holds }))
+
+/** What could not be worked out, with the plugin and the rule. */
+export const shownFaults = (sheet: Sheet): readonly ShownFault[] =>
+  sheet.plan.faults.map(({ plugin, rule, at, message }) => ({ by: `${plugin}, ${rule}`, where: placeInWords(sheet.ordered, at), message }))
