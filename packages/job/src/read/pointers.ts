@@ -1,0 +1,44 @@
+import type { Place } from '../places.ts'
+
+/** A JSON pointer (RFC 6901): list items by number, counted from 0. Its escapes are those of a place. */
+export type Pointer = string
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => value !== null && typeof value === 'object'
+const own = (value: unknown, token: string): unknown => (isObject(value) && Object.hasOwn(value, token) ? value[token] : undefined)
+const raw = (pointer: string): readonly string[] => pointer.split('/').slice(1)
+const unescaped = (token: string): string => token.replaceAll('~1', '/').replaceAll('~0', '~')
+
+/** What stands at a pointer; undefined when nothing does. */
+export const at = (root: unknown, pointer: Pointer): unknown => raw(pointer).reduce<unknown>((value, token) => own(value, unescaped(token)), root)
+
+/** The pointer of what holds the value at a pointer; the root's is its own. */
+export const above = (pointer: Pointer): Pointer => pointer.slice(0, Math.max(0, pointer.lastIndexOf('/')))
+/** The last name or number of a pointer; empty for the root. */
+export const last = (pointer: Pointer): string => unescaped(pointer.slice(pointer.lastIndexOf('/') + 1))
+
+/** The place of a pointer; undefined when an item on the way has no id. */
+export function placeOf(root: unknown, pointer: Pointer): Place | undefined {
+  let value = root
+  let place = ''
+  for (const token of raw(pointer)) {
+    const next = own(value, unescaped(token))
+    const id = Array.isArray(value) ? own(next, 'id') : undefined
+    if (Array.isArray(value) && typeof id !== 'string') return undefined
+    place += typeof id === 'string' ? `/${id.replaceAll('~', '~0').replaceAll('/', '~1')}` : `/${token}`
+    value = next
+  }
+  return place
+}
+
+/** The pointer of a place; undefined when no item on the way has the id. */
+export function pointerOf(root: unknown, place: Place): Pointer | undefined {
+  let value = root
+  let pointer = ''
+  for (const token of raw(place)) {
+    const index = Array.isArray(value) ? value.findIndex((item) => own(item, 'id') === unescaped(token)) : undefined
+    if (index === -1) return undefined
+    pointer += `/${index ?? token}`
+    value = own(value, index === undefined ? unescaped(token) : String(index))
+  }
+  return pointer
+}
