@@ -4,7 +4,10 @@ import type { Length } from './length.ts'
 export type ReadingUnit = 'in' | 'ft-in' | 'mm' | 'cm'
 
 /** How lengths are shown: the unit and the tape's smallest step in it (`1/16` in, `1` mm). */
-export interface Tape { readonly unit: ReadingUnit; readonly step: Length }
+export interface Tape {
+  readonly unit: ReadingUnit
+  readonly step: Length
+}
 
 /** A length as it is shown to a person. The parts let a drawing build the fraction; `text` is the same in a line. */
 export interface Written {

@@ -1,0 +1,76 @@
+import type { Written } from './written.ts'
+
+type OneAndMany = readonly [one: string, many: string]
+
+const small = [
+  'zero',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+]
+const tens = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety']
+const parts: Readonly<Record<number, OneAndMany>> = {
+  2: ['half', 'halves'],
+  4: ['quarter', 'quarters'],
+  8: ['eighth', 'eighths'],
+  16: ['sixteenth', 'sixteenths'],
+  32: ['thirty-second', 'thirty-seconds'],
+  64: ['sixty-fourth', 'sixty-fourths'],
+}
+const units = {
+  in: ['inch', 'inches'],
+  'ft-in': ['inch', 'inches'],
+  mm: ['millimetre', 'millimetres'],
+  cm: ['centimetre', 'centimetres'],
+} as const
+
+const numberWord = (n: number): string => {
+  if (n >= 100) return String(n)
+  if (n < small.length) return small[n] as string
+  return n % 10 === 0 ? (tens[n / 10] as string) : `${tens[Math.floor(n / 10)]}-${small[n % 10]}`
+}
+
+function english(written: Written): string {
+  const { negative, feet, whole, numerator, denominator, unit } = written
+  const fraction = numerator === undefined || denominator === undefined ? '' : englishFraction(numerator, denominator)
+  const one = whole === '' || (whole === '1' && fraction === '')
+  const inches =
+    feet !== undefined && whole === '0' && fraction === ''
+      ? ''
+      : `${[whole, fraction].filter(Boolean).join(' and ')} ${units[unit][one ? 0 : 1]}`
+  return [negative ? 'minus' : '', feet === undefined ? '' : `${feet} ${feet === 1 ? 'foot' : 'feet'}`, inches]
+    .filter(Boolean)
+    .join(' ')
+}
+
+function englishFraction(numerator: number, denominator: number): string {
+  const names = parts[denominator]
+  return names ? `${numberWord(numerator)} ${names[numerator === 1 ? 0 : 1]}` : `${numberWord(numerator)} over ${denominator}`
+}
+
+const languages = { en: english } as const
+
+/** Languages that lengths can be spoken in. */
+export type SpokenLanguage = keyof typeof languages
+
+/**
+ * A length as a screen reader should say it: “93 and one eighth inches”, “minus five eighths inch”, “7 feet 2 and one half inches”,
+ * “2197 millimetres”. Left to itself a reader says 1/8 as a date or as “one slash eight”. Feet alone leave out the 0 inches.
+ */
+export const spokenLength = (written: Written, language: SpokenLanguage): string => languages[language](written)
