@@ -128,7 +128,7 @@ const stepWords: Words = {
   'drapery/measure-window.why': one('The hem follows the highest floor, each hole its own floor.'),
   'drapery/measure-window.done': one('Window is measured'),
   'drapery/mark-bracket': one('Pencil {count, plural, one {one cross} other {# crosses}} for the {side} bracket.'),
-  'drapery/mark-bracket.why': one('From the floor right below it: this floor is not the same everywhere.'),
+  'drapery/mark-bracket.why': one('The heights are from the floor right below this bracket, so that the rod is level on any floor.'),
   'drapery/mark-bracket.done': one('Crosses are on'),
   'drapery/drill-wood': one('Drill the top hole of each bracket.'),
   'drapery/drill-wood.why': one('Wood is behind this wall. One screw a bracket, the top one first, until the hem is proven; then the others.'),

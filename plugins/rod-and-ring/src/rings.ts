@@ -40,7 +40,7 @@ export const wallSpace = rule({ id: 'wall-space', on: rod, needs: { reach }, giv
   const { wall, wallAt, opening, openingAt } = openingOf(window, windowOf(at))
   const members = { casing: member(openingAt, ['casing', 'width'], opening.casing?.width), left: member(wallAt, ['space', 'left'], wall.space?.left), right: member(wallAt, ['space', 'right'], wall.space?.right) }
   return filled(members, (known) => {
-    const over = { left: spaceLeft(`${at}#left`, 'left', facts.reach.left, known.left, known.casing), right: spaceLeft(`${at}#right`, 'right', facts.reach.right, known.right, known.casing) }
+    const over = { left: spaceLeft(at, 'left', facts.reach.left, known.left, known.casing), right: spaceLeft(at, 'right', facts.reach.right, known.right, known.casing) }
     const worse = over.left.value <= over.right.value ? ('left' as const) : ('right' as const)
     const values = { left: long(over.left), right: long(over.right), short: magnitude(over[worse]), side: { code: `drapery/${worse}` }, space: long(known[worse]) }
     return { checks: [check('rod-and-ring/wall-space', over[worse].value < 0 ? 'fail' : 'pass', wallAt, values, 'mark')], reckonings: [over.left, over.right] }

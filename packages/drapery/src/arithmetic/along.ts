@@ -59,7 +59,7 @@ export const finialTip = (at: string, side: 'left' | 'right', end: LengthReckoni
 
 /** What is left of the wall beyond the hardware's outermost point; negative: it does not fit. `space` is free wall from the casing outward. */
 export function spaceLeft(at: string, side: 'left' | 'right', reach: LengthReckoning, space: Known<Length>, casing: Known<Length>): LengthReckoning {
-  const name = `${at}#space-left-${side}`
+  const name = `${at}#wall-left-over-${side}`
   return side === 'left'
     ? sum(name, 'drapery/space-left', plus('drapery/wall-space', space), plus('drapery/reach-left', reach))
     : sum(name, 'drapery/space-left', plus('drapery/wall-space', space), plus('drapery/casing-width', casing), minus('drapery/reach-right', reach))
