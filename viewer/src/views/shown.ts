@@ -5,7 +5,9 @@ import type { ShownAsk, ShownFault } from '../elements/findings-list.ts'
 import type { ShownFinding } from '../elements/findings-row.ts'
 import type { ShownStep } from '../elements/step-panel.ts'
 import { fill, words } from '../words.ts'
+import { factsOf, type Hole } from '../data/facts.ts'
 import type { Sheet } from '../data/sheet.ts'
+import type { HoleSide } from '../elements/hole-list.ts'
 
 type Check = WindowPlan['checks'][number]
 type Step = WindowPlan['steps'][number]
@@ -57,3 +59,14 @@ export const shownAsks = (sheet: Sheet): readonly ShownAsk[] => sheet.plan.asks.
 /** What could not be worked out, with the plugin and the rule. */
 export const shownFaults = (sheet: Sheet): readonly ShownFault[] =>
   sheet.plan.faults.map(({ plugin, rule, at, message }) => ({ by: `${plugin}, ${rule}`, where: placeInWords(sheet.ordered, at), message }))
+
+/** The holes of a window by side, the highest first. */
+export function holeSides(sheet: Sheet): readonly HoleSide[] {
+  const all = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value)
+  const highestFirst = (a: Hole, b: Hole) => b.fromFloor.value - a.fromFloor.value
+  const number = (reckoning: Hole['fromFloor']) => ({ amount: sheet.write(reckoning.value), of: reckoning.name })
+  return (['left', 'right'] as const).map((side) => ({
+    name: words.sideNames[side],
+    holes: all.filter((hole) => hole.side === side).sort(highestFirst).map((hole) => ({ what: sheet.say(hole.what), fromFloor: number(hole.fromFloor), fromCasing: number(hole.fromCasing) })),
+  }))
+}

@@ -1,0 +1,57 @@
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import type { Diagnostic, Served } from '../data/served.ts'
+import { sentence } from '../elements/figure.ts'
+import { base, buttons, tell } from '../elements/shared.ts'
+import { verdictSign, verdictStyle } from '../elements/verdict.ts'
+import { fill, words } from '../words.ts'
+
+/** What is shown while there is no sheet: the wall before its numbers, or why there are none. */
+@customElement('state-page')
+export class StatePage extends LitElement {
+  @property({ attribute: false }) served?: Served
+  @property() trouble?: string
+  /** The job was read, but has no window. */
+  @property({ type: Boolean }) empty = false
+
+  static override readonly styles = [
+    base, buttons, verdictStyle,
+    css`
+      main { max-width: 720px; margin: 0 auto; padding: 40px 20px 60px }
+      h1 { font-size: 29px; line-height: 1.12; margin-bottom: 14px }
+      p { font-size: 18px; line-height: 1.36 }
+      .wall { display: block; width: min(420px, 86vw); height: auto; margin: 18vh auto 0; fill: none; stroke: var(--line) }
+      .wall .floor { stroke: var(--ink); stroke-width: 2.6 }
+      .wall .frame { stroke: var(--frame); stroke-width: 1.8 }
+      .wall .broken { stroke-dasharray: 5 4; stroke-width: 1.1 }
+      li { display: grid; grid-template-columns: 26px 1fr; gap: 14px; padding: 14px 0; border-top: 1px solid var(--faint); font-size: 18px; line-height: 1.36 }
+      small { display: block; margin-top: 3px; font-size: 15px; color: var(--ink2); overflow-wrap: anywhere }
+      .button { margin-top: 22px; width: 100% }
+    `,
+  ]
+
+  override render() {
+    const { served, trouble } = this
+    if (trouble !== undefined) return this.page(words.couldNotReach, html`<p>${words.couldNotReachHelp}</p><small>${trouble}</small>${this.again()}`)
+    if (served && !served.ordered) return this.page(words.couldNotRead, html`<ul>${served.diagnostics.map(diagnostic)}</ul>${this.again()}`)
+    if (this.empty) return this.page(words.noWindow, html`${wall(false)}`)
+    return html`<main aria-busy="true" aria-label=${words.drawingItself}>${wall(true)}</main>`
+  }
+
+  private page(title: string, inside: unknown) {
+    return html`<main><h1>${title}</h1>${inside}</main>`
+  }
+
+  private again() {
+    return html`<button class="button go" @click=${() => tell(this, 'try-again')}>${words.tryAgain}</button>`
+  }
+}
+
+const signOf = { error: 'fail', warning: 'warn', info: 'unknown' } as const
+
+const diagnostic = ({ severity, message, place, line, column }: Diagnostic) => html`<li>${verdictSign(signOf[severity])}<div>${sentence(message)}
+  ${place || line ? html`<small>${line ? fill(words.line, { n: line, m: column ?? 1 }) : nothing} ${place ?? ''}</small>` : nothing}</div></li>`
+
+/** Floor, wall and window, before anything is known of them. */
+const wall = (frame: boolean) => html`<svg class="wall" viewBox="0 0 420 380" aria-hidden="true">
+  <path class="broken" d="M40 340V20H380V340" />${frame ? html`` : nothing}<path class="floor" d="M4 340H416" /></svg>`

@@ -1,0 +1,40 @@
+import { css } from 'lit'
+
+/** Where the parts of a sheet lie: upright with the step below the drawing, wide with a column at the right. */
+export const layout = css`
+  :host { display: grid; min-height: 100dvh; position: relative; background: var(--sheet); grid-template-columns: minmax(0, 1fr); grid-template-rows: 68px minmax(400px, 1fr) auto auto 78px; grid-template-areas: 'bar' 'main' 'findings' 'now' 'block' }
+  sheet-bar { grid-area: bar }
+  main { grid-area: main; min-width: 0; min-height: 0; display: grid }
+  main > * { min-width: 0; min-height: 0 }
+  .findings { grid-area: findings; min-width: 0 }
+  .now { grid-area: now; min-height: 258px; background: var(--panel); border-top: 1px solid var(--faint); display: grid }
+  .now:empty, .findings:empty { display: none }
+  title-block { grid-area: block }
+  .over { position: absolute; z-index: 1; left: 0; right: 0; bottom: 78px; max-height: calc(100% - 78px - 68px - 200px); display: grid; border-top: 2px solid var(--ink); background: var(--panel); animation: rise 160ms ease-out }
+  .over > * { min-height: 0 }
+  @keyframes rise { from { translate: 0 12px; opacity: 0 } }
+
+  @media (max-width: 599px) {
+    :host { grid-template-rows: 60px minmax(340px, 1fr) auto auto 68px }
+    .over { bottom: 68px; max-height: calc(100% - 68px - 60px - 130px) }
+    .now { min-height: 290px }
+  }
+  @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
+    :host { height: 100dvh; min-height: 640px; grid-template-columns: minmax(0, 1fr) 360px; grid-template-rows: 68px minmax(0, 1fr) auto auto; grid-template-areas: 'bar bar' 'main findings' 'main now' 'main block' }
+    .findings, .now, title-block, .over { border-left: 1px solid var(--faint) }
+    .findings { min-height: 0; display: grid; background: var(--panel) }
+    .findings > * { min-height: 0 }
+    .now { min-height: 0 }
+    .over { position: static; grid-area: findings; max-height: none; min-height: 0; border-top: 0; animation: none }
+    .now:empty { display: none }
+    :host([data-view='hooks']) { grid-template-columns: minmax(0, 1fr); grid-template-rows: 68px minmax(0, 1fr) 78px; grid-template-areas: 'bar' 'main' 'block' }
+    :host([data-view='hooks']) title-block { border-left: 0 }
+    :host([data-view='hooks']) .over { position: absolute; left: auto; right: 0; top: 68px; bottom: 78px; width: 420px; border-top: 0 }
+  }
+  @media (min-width: 1300px) and (min-aspect-ratio: 1/1) {
+    :host { grid-template-columns: minmax(0, 1fr) 420px }
+  }
+  @media (prefers-reduced-motion: reduce) {
+    .over { animation: none }
+  }
+`

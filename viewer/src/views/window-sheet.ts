@@ -1,0 +1,231 @@
+import type { Place } from '@evenhem/job'
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import { customElement, property, query, state } from 'lit/decorators.js'
+import { factsOf } from '../data/facts.ts'
+import type { Light } from '../data/preferences.ts'
+import { readShown, writeShown } from '../data/progress.ts'
+import type { Sheet } from '../data/sheet.ts'
+import { deeper, depth, goTo, start, stay, type View, type Way, wayNow } from '../data/way.ts'
+import { Media } from '../elements/media.ts'
+import { base } from '../elements/shared.ts'
+import type { Leaf } from '../elements/title-block.ts'
+import type { Working } from '../elements/working-panel.ts'
+import { fill, unitNames, words } from '../words.ts'
+import { opened } from './opened.ts'
+import type { RoomDrawing } from './room-drawing.ts'
+import { holeSides, idOf, shownAsks, shownFaults, shownFinding, shownStep } from './shown.ts'
+import { layout } from './window-sheet.css.ts'
+import '../elements/findings-list.ts'
+import '../elements/findings-row.ts'
+import '../elements/hole-list.ts'
+import '../elements/sheet-bar.ts'
+import '../elements/step-panel.ts'
+import '../elements/switch-pair.ts'
+import '../elements/title-block.ts'
+import '../elements/working-panel.ts'
+import './hooks-view.ts'
+import './room-drawing.ts'
+
+/** The sheet of one window: drawing first, what was checked, one step, and the way around. */
+@customElement('window-sheet')
+export class WindowSheet extends LitElement {
+  @property({ attribute: false }) sheet!: Sheet
+  @property() light: Light = 'paper'
+  @state() private way: Way = start
+  @state() private drapery: 'drawn' | 'stacked' = 'drawn'
+  @state() private panel = 0
+  @state() private step = 0
+  @state() private shown: readonly string[] = []
+  @query('room-drawing') private readonly drawing?: RoomDrawing | null
+  private place?: Place
+  private cameFrom?: HTMLElement
+  private readonly wide = new Media(this, '(min-width: 1000px) and (min-aspect-ratio: 1/1)')
+  private readonly narrow = new Media(this, '(max-width: 599px)')
+  private readonly popped = () => this.arrive(wayNow())
+
+  static override readonly styles = [base, layout]
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    // A working that was open before the page was loaded again is not opened by itself.
+    stay({ ...wayNow(), over: { is: 'nothing' } })
+    this.way = wayNow()
+    addEventListener('popstate', this.popped)
+    this.addEventListener('keydown', this.onKey)
+    this.addEventListener('open-number', (event) => this.open((event as CustomEvent<string>).detail))
+    this.addEventListener('close-working', () => this.close())
+    this.addEventListener('open-findings', () => this.go({ ...this.way, over: { is: 'findings' } }))
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener('popstate', this.popped)
+    super.disconnectedCallback()
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('sheet') && this.sheet.place !== this.place) this.takeUp()
+    this.dataset.view = this.way.view
+  }
+
+  /** Goes on with the first step that nobody went through. */
+  private takeUp(): void {
+    const { ordered, place, plan } = this.sheet
+    this.place = place
+    this.shown = readShown(ordered.job.number, place)
+    const next = plan.steps.findIndex((step) => !this.shown.includes(idOf(step)))
+    this.step = next === -1 ? Math.max(0, plan.steps.length - 1) : next
+  }
+
+  override render() {
+    const { sheet, way } = this
+    const covered = way.over.is !== 'nothing' && !this.wide.matches
+    return html`
+      <sheet-bar .over=${this.overTitle()} .heading=${`${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
+        .light=${this.light} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => history.back()}>
+        ${this.narrow.matches ? nothing : this.viewSwitch()}
+      </sheet-bar>
+      ${this.overlay()}
+      <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
+      <div class="findings" ?inert=${covered}>${this.beside()}</div>
+      <main>${this.main()}</main>
+      <title-block .leaves=${this.leaves()} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.go({ view: event.detail, over: { is: 'nothing' } })}></title-block>`
+  }
+
+  private main() {
+    const { sheet, way } = this
+    const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
+    if (way.view === 'hooks') return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.narrow.matches ? this.viewSwitch() : nothing}</hooks-view>`
+    return html`<room-drawing .view=${way.view === 'marks' ? 'marks' : 'elevation'} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
+  }
+
+  private now() {
+    const step = shownStep(this.sheet, this.step, this.shown)
+    return html`<step-panel .step=${step} ?brief=${this.way.over.is !== 'nothing' && this.wide.matches}
+      @step-move=${(event: CustomEvent<number>) => this.moveStep(event.detail)} @step-done=${this.stepDone}></step-panel>`
+  }
+
+  /** Below the drawing, or beside a wide one: what was checked, or the holes. */
+  private beside() {
+    if (this.way.view === 'drawing') return this.findings()
+    return this.way.view === 'marks' ? html`<hole-list .sides=${holeSides(this.sheet)}></hole-list>` : nothing
+  }
+
+  private findings() {
+    const findings = this.sheet.plan.checks.map(shownFinding(this.sheet))
+    if (!this.wide.matches) return html`<findings-row .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.narrow.matches ? this.viewSwitch() : nothing}</findings-row>`
+    return this.way.over.is === 'nothing' ? this.findingsList(true) : nothing
+  }
+
+  private findingsList(embedded: boolean) {
+    const { sheet } = this
+    return html`<findings-list ?embedded=${embedded} .findings=${sheet.plan.checks.map(shownFinding(sheet))} .asks=${shownAsks(sheet)} .faults=${shownFaults(sheet)}></findings-list>`
+  }
+
+  private overlay() {
+    const { over } = this.way
+    if (over.is === 'nothing') return nothing
+    if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
+    const working = this.working(over.trail)
+    return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => history.go(event.detail + 1 - over.trail.length)}></working-panel></div>`
+  }
+
+  private working(trail: readonly string[]): Working | undefined {
+    const steps = trail.map((of) => ({ of, working: opened(this.sheet, of) }))
+    const last = steps.at(-1)?.working
+    return last && { ...last, trail: steps.slice(0, -1).map(({ of, working }) => ({ of, title: working?.title ?? '' })) }
+  }
+
+  /** The two ways to look at what this view shows. */
+  private viewSwitch() {
+    if (this.way.view === 'drawing') {
+      return html`<switch-pair .name=${words.draperyState} .on=${this.drapery} .choices=${[{ id: 'drawn', name: words.drawn }, { id: 'stacked', name: words.stacked }]}
+        @switched=${(event: CustomEvent<'drawn' | 'stacked'>) => { this.drapery = event.detail }}></switch-pair>`
+    }
+    const panels = factsOf(this.sheet.plan, 'drapery/make-up@1').flatMap(({ value }) => value.panels)
+    if (this.way.view !== 'hooks' || panels.length < 2) return nothing
+    return html`<switch-pair .name=${words.panels} .on=${String(this.panel)} .choices=${panels.map(({ outer }, n) => ({ id: String(n), name: words.panelNames[outer] }))}
+      @switched=${(event: CustomEvent<string>) => { this.panel = Number(event.detail) }}></switch-pair>`
+  }
+
+  private overTitle(): string {
+    const { name } = this.sheet.ordered.job
+    return this.way.view === 'hooks' ? `${name} · ${words.whereEachHookGoes}` : `${name} · ${this.whatHangs()}`
+  }
+
+  private whatHangs(): string {
+    const { ordered, window } = this.sheet
+    const names = window.treatments.map(({ hardware }) => ordered.hardware?.find(({ id }) => id === hardware)?.name ?? hardware)
+    return [...new Set(names)].join(', ')
+  }
+
+  private leaves(): readonly Leaf[] {
+    const { plan } = this.sheet
+    const open = plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined).length + plan.faults.length
+    const holes = factsOf(plan, 'drapery/holes@1').flatMap(({ value }) => value)
+    const maps = factsOf(plan, 'drapery/hook-map@1').map(({ value }) => value)
+    const count = (add: (map: (typeof maps)[number]) => number) => maps.reduce((sum, map) => sum + add(map), 0)
+    return [
+      { id: 'drawing', name: words.drawing, state: open === 0 ? words.noneOpen : fill(words.open, { n: open }) },
+      ...(holes.length > 0 ? [{ id: 'marks', name: words.marks, state: fill(words.holes, { n: holes.length }) }] : []),
+      ...(maps.length > 0 ? [{ id: 'hooks', name: words.hooks, state: fill(words.hooksAndRings, { n: count(({ places }) => places.length), m: count(({ bearers }) => bearers.value) }) }] : []),
+    ]
+  }
+
+  private moveStep(by: number): void {
+    this.step = Math.min(this.sheet.plan.steps.length - 1, Math.max(0, this.step + by))
+  }
+
+  private stepDone(): void {
+    const { ordered, place, plan } = this.sheet
+    const step = plan.steps[this.step]
+    if (!step) return
+    this.shown = [...new Set([...this.shown, idOf(step)])]
+    writeShown(ordered.job.number, place, this.shown)
+    this.moveStep(1)
+  }
+
+  private open(of: string): void {
+    if (opened(this.sheet, of)) this.go(deeper(this.way, of))
+  }
+
+  private close(): void {
+    if (depth(this.way) > 0) history.go(-depth(this.way))
+  }
+
+  private readonly onKey = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || this.way.over.is === 'nothing') return
+    event.preventDefault()
+    this.close()
+  }
+
+  private go(way: Way): void {
+    if (way === this.way) return
+    if (this.way.over.is === 'nothing' && way.over.is !== 'nothing') this.cameFrom = focused()
+    goTo(way)
+    this.arrive(way)
+  }
+
+  /** Shows where the history stands now, and takes the focus along. */
+  private arrive(way: Way): void {
+    const before = this.way
+    this.way = way
+    void this.updateComplete.then(() => this.moveFocus(before))
+  }
+
+  private moveFocus(before: Way): void {
+    if (this.way.over.is !== 'nothing') this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
+    else if (before.over.is === 'working' && !this.cameFrom?.isConnected) this.drawing?.focusFigure(before.over.trail[0] ?? '')
+    else if (before.over.is !== 'nothing') this.cameFrom?.focus()
+  }
+
+  private overTitleElement(): HTMLElement | null | undefined {
+    return this.renderRoot.querySelector('.over > *')?.shadowRoot?.querySelector<HTMLElement>('h2')
+  }
+}
+
+/** What has the focus, however deep in shadow roots. */
+function focused(): HTMLElement | undefined {
+  let element = document.activeElement
+  while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement
+  return element instanceof HTMLElement || element instanceof SVGElement ? (element as HTMLElement) : undefined
+}
