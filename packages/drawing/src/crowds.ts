@@ -1,0 +1,47 @@
+import type { Gathered } from './gather.ts'
+import type { Cross, Detail, Height, Point } from './marks.ts'
+import { type Bounds, boundsOf, unionOf } from './space.ts'
+
+/** A place to enlarge: what is shown, its title's code, the nearest that two marks come there (mm), marks of its own. */
+export interface Crowd { readonly bounds: Bounds; readonly code: string; readonly nearest: number; readonly marks: Detail['marks'] }
+
+const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1])
+/** The least distance of two different places; infinite when there are no two. */
+function leastDistance(points: readonly Point[]): number {
+  let least = Number.POSITIVE_INFINITY
+  points.forEach((a, n) => { for (const b of points.slice(n + 1)) if (distance(a, b) > 0.5) least = Math.min(least, distance(a, b)) })
+  return least
+}
+
+const isIn = ({ left, right, bottom, top }: Bounds, [x, y]: Point): boolean => x >= left && x <= right && y >= bottom && y <= top
+
+/** Crosses that stand nearer than `reach` to one another, directly or through others. */
+function clusters(points: readonly Point[], reach: number): readonly (readonly Point[])[] {
+  const found: Point[][] = []
+  for (const point of points) {
+    const near = found.filter((cluster) => cluster.some((other) => distance(other, point) < reach))
+    for (const cluster of near) found.splice(found.indexOf(cluster), 1)
+    found.push([...near.flat(), point])
+  }
+  return found
+}
+
+/** Wall shown around crosses that no detail was offered for, mm. */
+const around = 90
+
+/** Where marks crowd: in the details that layers offer, and around crosses that stand nearer than `reach` (mm) with no detail offered. Left to right. */
+export function crowds({ marks, details }: Gathered, reach: number): readonly Crowd[] {
+  const crosses = marks.filter((mark): mark is Cross => mark.kind === 'cross').map((mark) => mark.at)
+  const heights = marks.filter((mark): mark is Height => mark.kind === 'height').map((mark) => mark.at)
+  const offered = details.flatMap((detail): readonly Crowd[] => {
+    const bounds = unionOf([boundsOf([detail.from, detail.to])]) as Bounds
+    const nearest = leastDistance([...crosses, ...heights].filter((point) => isIn(bounds, point)))
+    return nearest < reach ? [{ bounds, code: detail.code, nearest, marks: detail.marks }] : []
+  })
+  const alone = crosses.filter((point) => !details.some((detail) => isIn(boundsOf([detail.from, detail.to]) as Bounds, point)))
+  const own = clusters(alone, reach).map((cluster) => ({ cluster, nearest: leastDistance(cluster) })).filter(({ nearest }) => nearest < reach)
+  const made = own.map(({ cluster, nearest }): Crowd => ({ bounds: widened(boundsOf(cluster) as Bounds), code: 'drawing/detail', nearest, marks: [] }))
+  return [...offered, ...made].sort((a, b) => a.bounds.left - b.bounds.left)
+}
+
+const widened = ({ left, bottom, right, top }: Bounds): Bounds => ({ left: left - around, bottom: bottom - around, right: right + around, top: top + around })

@@ -1,0 +1,95 @@
+import type { Height } from './marks.ts'
+import type { LeftOut, Tag, Words } from './scene.ts'
+import type { ComposeOptions } from './setting.ts'
+import { type At, type Box, boxAt, clamp, joined, moved } from './space.ts'
+import { tagOf } from './tag.ts'
+import { cut, textWidth, type Type } from './text.ts'
+import { wordsAt } from './words.ts'
+
+/** A thing that wants to stand at `at` and needs `slot` along the column. */
+export interface Wish { readonly at: number; readonly slot: number }
+
+/**
+ * Places in the order given, neighbours at least half of both their slots apart, as near to their wishes as can be (least squares),
+ * between `from` and `to` when they fit there. Wishes are brought to one measure by taking off what stands before each; then equal places
+ * are pooled from wherever the order would be broken (isotonic regression by pooling of adjacent violators; Barlow et al., 1972).
+ */
+export function spread(wishes: readonly Wish[], from: number, to: number): readonly number[] {
+  const before: number[] = []
+  wishes.forEach(({ slot }, n) => { before.push(n === 0 ? 0 : (before[n - 1] as number) + ((wishes[n - 1] as Wish).slot + slot) / 2) })
+  const pools: { sum: number; count: number }[] = []
+  wishes.forEach(({ at }, n) => {
+    pools.push({ sum: at - (before[n] as number), count: 1 })
+    for (let last = pools.at(-1), prior = pools.at(-2); last && prior && prior.sum / prior.count > last.sum / last.count; last = pools.at(-1), prior = pools.at(-2)) {
+      pools.splice(-2, 2, { sum: prior.sum + last.sum, count: prior.count + last.count })
+    }
+  })
+  const least = from + (wishes[0]?.slot ?? 0) / 2
+  const most = to - (wishes.at(-1)?.slot ?? 0) / 2 - (before.at(-1) ?? 0)
+  const free = pools.flatMap(({ sum, count }) => Array.from({ length: count }, () => clamp(sum / count, least, Math.max(least, most))))
+  return free.map((place, n) => place + (before[n] as number))
+}
+
+/** A height's label before it has a place: everything from the right end of the column and the label's middle. */
+export interface HeightLabel { readonly mark: Height; readonly tag: Tag; readonly tagAt: At; readonly caption?: Words; readonly box: Box; readonly framed: boolean; readonly slot: number; readonly width: number }
+
+const inset = 0.6
+
+/** Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. */
+function labelOf(mark: Height, options: ComposeOptions): HeightLabel {
+  const { sizes } = options
+  const framed = mark.role === 'mark'
+  const tag = tagOf(mark.figure, framed ? sizes.mark : sizes.height, options)
+  const type: Type = { ...sizes.caption, weight: framed ? 600 : sizes.caption.weight }
+  const pad = inset * sizes.caption.size
+  const text = cut(options.say(mark.figure.what), type, sizes.column[1] - 2 * pad)
+  const top = text ? 0.9 * type.size : 0
+  const tall = top + tag.box.height
+  const plain = tag.state === 'ordered' || tag.state === 'computed'
+  // A plain number has room of its own at both ends; its caption ends where its digits do.
+  const end = plain ? 0.25 * (framed ? sizes.mark : sizes.height).size : 0
+  const tagAt: At = [-pad - tag.box.x - tag.box.width + end, -tall / 2 + top - tag.box.y]
+  const caption = text ? wordsAt(text, [-pad, -tall / 2 + 0.74 * type.size], type, 'end') : undefined
+  const inner = joined(moved(tag.box, tagAt), ...(caption ? [caption.box] : []))
+  const width = Math.max(tag.box.width - 2 * end + (framed ? 2.4 * sizes.cross : 0), text ? textWidth(text, type) : 0) + 2 * pad
+  const box = framed ? boxAt([0, 0], 0, tall) : inner
+  const slot = framed ? Math.max(tall + 0.3 * sizes.mark.size, sizes.apart + 0.12 * sizes.mark.size) : Math.max(sizes.apart, tall + 0.2 * sizes.height.size)
+  return { mark, tag, tagAt, ...(caption ? { caption } : {}), box, framed, slot, width }
+}
+
+/** A height's label in its place; `middle` is where its leader starts. */
+export interface HeightSpot { readonly at: At; readonly tag: Tag; readonly captions: readonly Words[]; readonly box: Box; readonly frame?: Box; readonly middle: At }
+export interface Column { readonly spots: ReadonlyMap<Height, HeightSpot>; readonly leftOut: readonly LeftOut[] }
+
+export const heightLabels = (marks: readonly Height[], options: ComposeOptions): readonly HeightLabel[] => marks.map((mark) => labelOf(mark, options))
+export const columnWidth = (labels: readonly HeightLabel[], { column }: ComposeOptions['sizes']): number => clamp(Math.max(0, ...labels.map((label) => label.width)), column[0], column[1])
+
+/** What the column has room for: what is to be pencilled first, then in the order given. */
+function chosen(labels: readonly HeightLabel[], room: number): ReadonlySet<HeightLabel> {
+  const kept = new Set<HeightLabel>()
+  let free = room
+  for (const label of [...labels].sort((a, b) => Number(b.framed) - Number(a.framed))) {
+    if (label.slot > free) continue
+    free -= label.slot
+    kept.add(label)
+  }
+  return kept
+}
+
+const placed = (label: HeightLabel, right: number, y: number, width: number): HeightSpot => {
+  const by: At = [right, y]
+  const tall = label.slot - (label.slot > label.box.height ? Math.min(4, label.slot - label.box.height) : 0)
+  const frame = label.framed ? { x: right - width, y: y - tall / 2, width, height: tall } : undefined
+  const captions = label.caption ? [{ ...label.caption, at: [label.caption.at[0] + right, label.caption.at[1] + y] as At, box: moved(label.caption.box, by) }] : []
+  return { at: [label.tagAt[0] + right, label.tagAt[1] + y], tag: label.tag, captions, box: frame ?? moved(label.box, by), ...(frame ? { frame } : {}), middle: by }
+}
+
+/** Fans the labels out in a column that ends at `right`, in order of height, between `top` and `bottom`. `readingOf`: where a height is read on the tape. */
+export function column(labels: readonly HeightLabel[], readingOf: (mark: Height) => number, right: number, [top, bottom]: readonly [number, number], options: ComposeOptions): Column {
+  const width = columnWidth(labels, options.sizes)
+  const kept = chosen(labels, bottom - top)
+  const order = labels.filter((label) => kept.has(label)).sort((a, b) => readingOf(a.mark) - readingOf(b.mark))
+  const places = spread(order.map((label) => ({ at: readingOf(label.mark), slot: label.slot })), top, bottom)
+  const leftOut = labels.filter((label) => !kept.has(label)).map(({ mark }): LeftOut => ({ what: mark.figure.what, of: mark.figure.of, why: 'crowded' }))
+  return { spots: new Map(order.map((label, n) => [label.mark, placed(label, right, places[n] as number, width)])), leftOut }
+}

@@ -1,0 +1,7 @@
+import { element, rectOf, strokeData } from '../element.ts'
+import type { PlacedTape } from '../scene.ts'
+import { wordsSvg } from './words.ts'
+
+/** The tape along the wall, which stands left of an elevation. */
+export const tapeSvg = ({ box, ticks, numbers }: PlacedTape): string =>
+  element('g', { class: 'tape' }, rectOf(box, { class: 'blade' }), element('path', { class: 'ticks', d: strokeData(ticks) }), numbers.map((words) => wordsSvg(words, 'number')).join(''))
