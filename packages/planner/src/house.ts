@@ -7,7 +7,7 @@ import type { Item, Kinds } from './item.ts'
 import { read, run } from './outcome.ts'
 import type { Below, CheckFact, Reading } from './outcome.ts'
 import type { Fault, JobPlan, Unread, WindowPlan, WindowSummary } from './plan.ts'
-import { factsOf, resultsOf, unreadOf } from './results.ts'
+import { type Extent, factsOf, resultsOf, unreadOf } from './results.ts'
 
 /** How many whole sheets are kept; of the other windows only a summary is. */
 const sheetsKept = 8
@@ -16,7 +16,6 @@ const sheetsKept = 8
 interface Head { readonly item: Item; readonly asleep: ReadonlySet<string>; readonly kinds: Kinds; readonly shared: readonly unknown[] }
 interface RoomHead { readonly head: Head; readonly item: Item }
 interface Site { readonly head: RoomHead; readonly job: Job; readonly window: Window; readonly ordered: Window | undefined }
-interface Planned { readonly plan: WindowPlan; readonly summary: Kept }
 interface Kept { readonly summary: WindowSummary; readonly gathered: ReadonlyMap<string, readonly { readonly at: Place; readonly reading: Reading }[]> }
 
 /** Plans windows and jobs, and keeps what it planned while the objects that were read are the same ones. */
@@ -53,14 +52,14 @@ export function createHouse(arrangement: Arrangement, checkFact?: CheckFact) {
     return { head, item }
   })
 
-  const plan = (site: Site): Planned => {
+  const plan = (site: Site, extent: Extent): { readonly plan: WindowPlan; readonly kept: Kept } => {
     const { head: { head, item: room }, job } = site
     const top = windowItem(room, site.window, site.ordered)
     const treatments = site.window.treatments.map((treatment, at) => treatmentItem(top, job, treatment, twin(site.ordered?.treatments, treatment.id, at), head.kinds))
     const items = [top, ...treatments]
     const faults = execute(nodesFor(items), items, head.asleep, () => ({ givers, fact }) => treatments.map((item) => ({ at: item.at, reading: read(fact, givers.get(item.profile) ?? [], item.outcomes) })))
-    const whole: WindowPlan = { window: top.at, ...resultsOf(arrangement, items, faults, unreadOf(arrangement, items, head.asleep), job) }
-    return { plan: whole, summary: summaryOf(arrangement, whole, items) }
+    const whole: WindowPlan = { window: top.at, ...resultsOf(arrangement, items, faults, unreadOf(arrangement, items, head.asleep), job, extent) }
+    return { plan: whole, kept: keptOf(arrangement, whole, items) }
   }
   const nodesFor = (items: readonly Item[]): readonly Node[] => {
     const profiles = new Set(items.map((item) => item.profile))
@@ -69,15 +68,14 @@ export function createHouse(arrangement: Arrangement, checkFact?: CheckFact) {
   /** The objects that a window's plan reads. */
   const keyOf = ({ head, job, window, ordered }: Site): readonly unknown[] => [head, window, ordered, ...window.treatments.flatMap((treatment) =>
     [byId(job.hardware, treatment.hardware), treatment.fabric === undefined ? undefined : byId(job.fabrics, treatment.fabric)])]
-  const keptOf = (site: Site, place: Place): Kept => summaries(place, keyOf(site), () => plan(site).summary)
 
   const window = (found: Job, ordered: Job, place: Place): WindowPlan => {
     const site = siteOf(found, ordered, place, (room, twinRoom) => roomHeadOf(headOf(found, ordered), room, twinRoom))
     const key = keyOf(site)
     return sheets(place, key, () => {
-      const planned = plan(site)
-      summaries(place, key, () => planned.summary)
-      return planned.plan
+      const { plan: sheet, kept } = plan(site, 'sheet')
+      summaries(place, key, () => kept)
+      return sheet
     })
   }
 
@@ -91,8 +89,8 @@ export function createHouse(arrangement: Arrangement, checkFact?: CheckFact) {
       const windows = room.windows.map((each, number) => {
         const site: Site = { head: roomHead, job: found, window: each, ordered: twin(orderedRoom?.windows, each.id, number) }
         const place = below(roomHead.item.at, 'windows', each.id)
-        const kept = keptOf(site, place)
-        return used(place, keyOf(site), () => kept)
+        const key = keyOf(site)
+        return used(place, key, () => summaries(place, key, () => plan(site, 'summary').kept))
       })
       return { item: roomItem(top, room, orderedRoom), windows }
     })
@@ -118,7 +116,7 @@ function jobPlanOf(arrangement: Arrangement, found: Job, items: readonly Item[],
   return { windows, ...own, asks, faults: [...own.faults, ...windows.flatMap((each) => each.faults)] }
 }
 
-function summaryOf(arrangement: Arrangement, plan: WindowPlan, items: readonly Item[]): Kept {
+function keptOf(arrangement: Arrangement, plan: WindowPlan, items: readonly Item[]): Kept {
   const verdicts = { pass: 0, warn: 0, fail: 0, unknown: 0 }
   for (const { verdict } of plan.checks) verdicts[verdict] += 1
   const gathered = new Map([...arrangement.gathered].map((id) => [id, items.flatMap((item) => {

@@ -15,7 +15,7 @@ export interface Misfit {
 export class Refusal extends Error {
   readonly faults: readonly Misfit[]
   constructor(faults: readonly Misfit[]) {
-    super(`These plugins can't work together:\n${faults.map((fault) => `- ${fault.message}`).join('\n')}`)
+    super(`These plugins can’t work together:\n${faults.map((fault) => `- ${fault.message}`).join('\n')}`)
     this.name = 'Refusal'
     this.faults = faults
   }
@@ -117,6 +117,6 @@ const between = (giver: Node, reader: Node): string => {
 
 const gatheredReads = ({ order }: Arrangement): readonly Misfit[] => order.filter((node) => node.level === 'window' || node.level === 'treatment').flatMap((node) =>
   node.before.filter((giver) => giver.gathers).map((giver): Misfit => ({ what: 'gathered', plugin: node.plugin.id, rule: node.rule.id,
-    message: `${node.name}: unexpected read of ${between(giver, node)}, which ${giver.name} gathered from windows; what is gathered is for the job's pages, read facts of this window instead` })))
+    message: `${node.name}: unexpected read of ${between(giver, node)}, which ${giver.name} gathered from windows; what is gathered is for the job’s pages, read facts of this window instead` })))
 
 const twice = <T>(list: readonly T[]): readonly T[] => [...new Set(list.filter((item, at) => list.indexOf(item) !== at))]

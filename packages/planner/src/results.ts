@@ -1,6 +1,6 @@
 import { below } from '@evenhem/job'
 import type { Place } from '@evenhem/job'
-import type { Check } from '@evenhem/plugin'
+import type { Check, Step } from '@evenhem/plugin'
 import type { Arrangement, Collected, Node } from './arrangement.ts'
 import { asksOf, walkingOrder } from './asks.ts'
 import type { Item } from './item.ts'
@@ -11,37 +11,39 @@ import type { Fault, GivenFact, PlannedCheck, Results, Unread } from './plan.ts'
 import { planSteps } from './steps.ts'
 import type { GivenStep } from './steps.ts'
 
-/** All that rules gave on these items, in one order whatever the order of plugins. */
-export function resultsOf(arrangement: Arrangement, items: readonly Item[], faults: readonly Fault[], unread: readonly Unread[], root: unknown): Results {
+/** What a summary needs; a sheet needs all. */
+export type Extent = 'summary' | 'sheet'
+const inSummary: ReadonlySet<Collected> = new Set<Collected>(['checks', 'steps', 'parts'])
+
+/** All that rules gave on these items, in one order whatever the order of plugins. For a summary the lists that only a sheet shows stay empty. */
+export function resultsOf(arrangement: Arrangement, items: readonly Item[], faults: readonly Fault[], unread: readonly Unread[], root: unknown, extent: Extent = 'sheet'): Results {
   const order = walkingOrder(root)
   const all = [...faults]
-  const checks = items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => checksOf(arrangement, node, item, order)))
-  const steps = planSteps(items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => stepsOf(node, item))), checks, all)
-  const list = <K extends Collected>(name: K) => items.flatMap((item) => nodesOf(arrangement, item).flatMap((node) => given(node, item, name))) as unknown as Results[K]
-  return {
-    checks, steps, parts: list('parts'), reckonings: list('reckonings'), layers: list('layers'), entries: list('entries'),
-    asks: [...asksOf(items)].sort((a, b) => order(a.at, b.at)), unread, faults: all, facts: factsOf(arrangement, items),
+  const { checks, parts, reckonings, layers, entries, given } = collect(arrangement, items, order, extent)
+  const steps = planSteps(given, checks, all)
+  const asks = [...asksOf(items)].sort((a, b) => order(a.at, b.at))
+  return { checks, steps, parts, reckonings, layers, entries, asks, unread, faults: all, facts: extent === 'summary' ? [] : factsOf(arrangement, items) } as Results
+}
+
+type Lists = Record<Exclude<Collected, 'steps' | 'checks'>, object[]> & { readonly checks: PlannedCheck[]; readonly given: GivenStep[] }
+/** Goes once through all that was given: items in their order, then rules by name. */
+function collect(arrangement: Arrangement, items: readonly Item[], order: (a: Place, b: Place) => number, extent: Extent): Lists {
+  const lists: Lists = { checks: [], parts: [], reckonings: [], layers: [], entries: [], given: [] }
+  for (const item of items) for (const node of arrangement.nodes.get(item.profile) ?? []) {
+    const { gave, held } = item.outcomes[node.slot] ?? {}
+    if (held) for (const code of node.rule.codes ?? []) lists.checks.push(unknown(code, held, node, item, arrangement, order))
+    if (gave) for (const { key, list } of node.collects) for (const each of (gave[key] ?? []) as readonly object[]) {
+      if (extent === 'summary' && !inSummary.has(list)) continue
+      if (list === 'steps') lists.given.push({ step: each as Step, plugin: node.plugin.id, rule: node.rule.id, item })
+      else lists[list].push(list === 'checks' ? checkOf(each as Check, node, item) : { ...each, by: node.name, on: item.at } as never)
+    }
   }
+  return lists
 }
 
-const nodesOf = (arrangement: Arrangement, item: Item): readonly Node[] => arrangement.nodes.get(item.profile) ?? []
-
-function given(node: Node, item: Item, name: Collected): readonly object[] {
-  const gave = item.outcomes[node.slot]?.gave
-  if (!gave) return []
-  return node.collects.filter(({ list }) => list === name).flatMap(({ key }) => ((gave[key] ?? []) as readonly object[]).map((each) => ({ ...each, by: node.name, on: item.at })))
-}
-
-const stepsOf = (node: Node, item: Item): readonly GivenStep[] => node.collects.filter(({ list }) => list === 'steps').flatMap(({ key }) =>
-  ((item.outcomes[node.slot]?.gave?.[key] ?? []) as readonly GivenStep['step'][]).map((step) => ({ step, plugin: node.plugin.id, rule: node.rule.id, item })))
-
-function checksOf(arrangement: Arrangement, node: Node, item: Item, order: (a: Place, b: Place) => number): readonly PlannedCheck[] {
-  const held = item.outcomes[node.slot]?.held
-  if (held) return (node.rule.codes ?? []).map((code) => unknown(code, held, node, item, arrangement, order))
-  return (given(node, item, 'checks') as readonly PlannedCheck[]).map((check) => {
-    const override = overrideOf(check, item)
-    return override === undefined ? check : { ...check, override }
-  })
+function checkOf(check: Check, node: Node, item: Item): PlannedCheck {
+  const override = check.verdict === 'fail' ? overrideOf(check.code, item) : undefined
+  return { ...check, by: node.name, on: item.at, ...(override === undefined ? {} : { override }) }
 }
 /** A check of a rule that did not run, with what holds it up: places before faults before facts that nobody gives. */
 function unknown(code: string, held: Held, node: Node, item: Item, { codes }: Arrangement, order: (a: Place, b: Place) => number): PlannedCheck {
@@ -53,8 +55,7 @@ function unknown(code: string, held: Held, node: Node, item: Item, { codes }: Ar
   return { code, says, verdict: 'unknown', at: item.at, values, by: node.name, on: item.at, because, ...(waits.length > 0 ? { waits } : {}) }
 }
 /** A reason given at the item or above it, under `found/overrides`. */
-function overrideOf({ code, verdict }: Check, item: Item): string | undefined {
-  if (verdict !== 'fail') return undefined
+function overrideOf(code: string, item: Item): string | undefined {
   for (const level of ['treatment', 'window', 'room'] as const) {
     const found = item.line[level]?.it.found as { readonly overrides?: Readonly<Record<string, unknown>> } | undefined
     const reason = found?.overrides?.[code]
@@ -65,10 +66,11 @@ function overrideOf({ code, verdict }: Check, item: Item): string | undefined {
 
 /** The facts between rules, by id and then in the order of items. `only` these ids, when given. */
 export function factsOf(arrangement: Arrangement, items: readonly Item[], only?: ReadonlySet<string>): readonly GivenFact[] {
-  const facts = items.flatMap((item) => (arrangement.facts.get(item.profile) ?? []).flatMap(({ fact, givers }) => {
+  const facts: GivenFact[] = []
+  for (const item of items) for (const { fact, givers } of arrangement.facts.get(item.profile) ?? []) {
     const value = only && !only.has(fact.id) ? undefined : read(fact, givers, item.outcomes)?.value
-    return value === undefined ? [] : [{ id: fact.id as string, at: item.at, value }]
-  }))
+    if (value !== undefined) facts.push({ id: fact.id, at: item.at, value })
+  }
   return facts.sort((a, b) => byText(a.id, b.id))
 }
 

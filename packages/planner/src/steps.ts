@@ -1,4 +1,4 @@
-import { below, valueAt } from '@evenhem/job'
+import { below } from '@evenhem/job'
 import { stages } from '@evenhem/plugin'
 import type { Stage, Step } from '@evenhem/plugin'
 import { byText } from './plan.ts'
@@ -10,9 +10,13 @@ export interface GivenStep { readonly step: Step; readonly plugin: string; reado
 
 /** Puts steps in order and says which are closed and which are done. Steps that want each other first are a fault, and stand by name. */
 export function planSteps(given: readonly GivenStep[], checks: readonly PlannedCheck[], faults: Fault[]): readonly PlannedStep[] {
-  return stages.flatMap((stage) => ordered(given.filter(({ step }) => step.stage === stage), faults)).map(({ step, plugin, rule, item }) => {
-    const doneAt = below(item.at, 'found', 'done', plugin, step.id)
-    return { ...step, plugin, rule, on: item.at, closed: closedBy(step.stage, item, checks), done: valueAt(item.it, doneAt.slice(item.at.length)) !== undefined, doneAt }
+  const stopping = checks.filter((check) => check.verdict === 'fail' && check.stops !== undefined && check.override === undefined)
+  const byStage = stages.map((): GivenStep[] => [])
+  for (const each of given) byStage[stages.indexOf(each.step.stage)]?.push(each)
+  return byStage.flatMap((list) => ordered(list, faults)).map(({ step, plugin, rule, item }) => {
+    const found = item.it.found as { readonly done?: Readonly<Record<string, Readonly<Record<string, unknown>>>> } | undefined
+    const closed = stopping.length === 0 ? [] : closedBy(step.stage, item, stopping)
+    return { ...step, plugin, rule, on: item.at, closed, done: found?.done?.[plugin]?.[step.id] !== undefined, doneAt: below(item.at, 'found', 'done', plugin, step.id) }
   })
 }
 
@@ -38,7 +42,6 @@ function circle(left: readonly GivenStep[]): Fault {
 }
 
 /** A failing check of a treatment closes steps of that treatment and of its window; one of the window closes all. */
-const closedBy = (stage: Stage, item: Item, checks: readonly PlannedCheck[]): readonly string[] => [...new Set(checks
-  .filter((check) => check.verdict === 'fail' && check.stops !== undefined && check.override === undefined && stages.indexOf(check.stops) <= stages.indexOf(stage))
-  .filter((check) => check.on === item.at || item.at.startsWith(`${check.on}/`) || check.on.startsWith(`${item.at}/`))
+const closedBy = (stage: Stage, item: Item, stopping: readonly PlannedCheck[]): readonly string[] => [...new Set(stopping
+  .filter(({ stops, on }) => stages.indexOf(stops as Stage) <= stages.indexOf(stage) && (on === item.at || item.at.startsWith(`${on}/`) || on.startsWith(`${item.at}/`)))
   .map((check) => check.code))]

@@ -1,11 +1,14 @@
-import type { Check, Entry, Fact, Layer, Part, Reckoning, Step } from './contract.ts'
+import type { Check, Entry, Fact, JsonSchema, Layer, Part, Reckoning, Step } from './contract.ts'
+import { checkShape, entryShape, layerShape, partShape, reckoningShape, stepShape } from './shapes.ts'
 
-const collected = <T, L extends 'treatment' | 'window'>(id: `host/${string}@1`, of: L) => ({ id, of, many: true, schema: {} }) as const satisfies Fact as Fact<T, L> & { readonly many: true }
+/** A fact that the host collects. Its level is not looked at. */
+export type CollectedFact<T> = Fact<T> & { readonly many: true }
+const collected = <T>(id: `host/${string}@1`, schema: JsonSchema): CollectedFact<T> => ({ id, of: 'treatment', many: true, schema })
 
 /** The facts that the host collects. A rule on any level may give them; none may read them. */
-export const checks = collected<Check, any>('host/checks@1', 'treatment')
-export const steps = collected<Step, any>('host/steps@1', 'treatment')
-export const parts = collected<Part, any>('host/parts@1', 'treatment')
-export const layers = collected<Layer, any>('host/layers@1', 'treatment')
-export const reckonings = collected<Reckoning, any>('host/reckonings@1', 'treatment')
-export const entries = collected<Entry, any>('host/entries@1', 'treatment')
+export const checks = collected<Check>('host/checks@1', checkShape)
+export const steps = collected<Step>('host/steps@1', stepShape)
+export const parts = collected<Part>('host/parts@1', partShape)
+export const layers = collected<Layer>('host/layers@1', layerShape)
+export const reckonings = collected<Reckoning>('host/reckonings@1', reckoningShape)
+export const entries = collected<Entry>('host/entries@1', entryShape)

@@ -24,9 +24,9 @@ export interface Fact<T = unknown, L extends Level = Level> {
 export type Need = Fact | { readonly maybe: Fact } | { readonly each: Fact }
 
 /** A sort of hardware. Rules `on` it run for every treatment that hangs on an entry of this kind. `part` is this plugin's own part of a treatment, under `with`. */
-export interface Kind<H = any, P = any> { readonly kind: string; readonly schema: JsonSchema; readonly part?: JsonSchema; readonly [value]?: [H, P] }
+export interface Kind<H = unknown, P = unknown> { readonly kind: string; readonly schema: JsonSchema; readonly part?: JsonSchema; readonly [value]?: [H, P] }
 /** What a plugin adds under `with` at one level. Rules `on` it run for every item of that level that has it. */
-export interface Addition<L extends Level = Level, P = any> { readonly to: L; readonly schema: JsonSchema; readonly [value]?: P }
+export interface Addition<L extends Level = Level, P = unknown> { readonly to: L; readonly schema: JsonSchema; readonly [value]?: P }
 
 export interface Subject<T, H, P> {
   /** As found: the order, with what was measured laid over it. */
@@ -51,10 +51,10 @@ export interface Subject<T, H, P> {
 export interface Ask { readonly ask: readonly Place[] }
 
 export type On = Level | Kind | Addition
-type It<O> = O extends Level ? Items[O] : O extends Addition<infer L, any> ? Items[L] : Treatment
-type HardwareOf<O> = O extends Kind<infer H, any> ? H : Hardware | undefined
-type PartOf<O> = O extends Kind<any, infer P> ? P : O extends Addition<any, infer P> ? P : never
-type ValueOf<F> = F extends Fact<infer T, any> ? T : never
+type It<O> = O extends Level ? Items[O] : O extends Addition<infer L> ? Items[L] : Treatment
+type HardwareOf<O> = O extends Kind<infer H> ? H : Hardware | undefined
+type PartOf<O> = O extends Kind<unknown, infer P> ? P : O extends Addition<Level, infer P> ? P : never
+type ValueOf<F> = F extends Fact<infer T> ? T : never
 /** What a rule gets for a need. A fact of `many` is read as the list of all that was given. */
 export type Read<N> = N extends { readonly maybe: infer F } ? One<F> | undefined
   : N extends { readonly each: infer F } ? readonly { readonly at: Place; readonly value: One<F> }[] : One<N>
@@ -72,7 +72,11 @@ interface About<O, N, G> {
   /** Codes of the checks it can give: each is shown as `unknown` while the rule waits or asks. */
   readonly codes?: readonly string[]
 }
-export interface Rule extends About<On, Needs, Gives> { readonly run: (subject: any, facts: any) => object }
+export interface Rule extends About<On, Needs, Gives> {
+  // The host's one boundary: it calls rules of every type.
+  // biome-ignore lint/suspicious/noExplicitAny: what a rule gets follows from its own declaration, which a list of rules cannot hold
+  readonly run: (subject: any, facts: any) => object
+}
 export type Answer<G> = { readonly [K in keyof G]?: Given<G[K]> } | Ask
 type Run<O, N, G> = (subject: Subject<It<O>, HardwareOf<O>, PartOf<O>>, facts: { readonly [K in keyof N]: Read<N[K]> }) => Answer<G>
 /** Declares a rule; `.run(…)` closes it. What it needs and gives is all that it can reach. */
