@@ -16,6 +16,8 @@ export const words = {
   noneOpen: 'nothing open',
   holes: '{n} holes',
   hooksAndRings: '{n}, {m} rings',
+  drawingTitle: '{window}, drawn to scale. {state}.',
+  marksTitle: '{window}: what to pencil on the wall, drawn to scale.',
   draperyState: 'How the drapery is drawn',
   drawn: 'Closed',
   stacked: 'Stacked',

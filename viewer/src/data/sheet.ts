@@ -1,6 +1,7 @@
 import type { Job, PlacedWindow, Place, Room, Window } from '@evenhem/job'
-import type { Length, ReadingUnit, Reckoning, Written } from '@evenhem/length'
+import { type Length, type ReadingUnit, type Reckoning, type Tape, tapes, type Written, writeLength } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
+import { createSay } from '@evenhem/planner/say'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
 
@@ -8,9 +9,6 @@ type Values = WindowPlan['checks'][number]['values']
 
 /** Everything that the sheet of one window is drawn from, for one reader: their unit is in `write` and in the sentences. */
 export interface Sheet extends Ground {
-  readonly ordered: Job
-  readonly readings: Readonly<Record<Place, Reading>>
-  readonly reckonings: ReadonlyMap<string, Reckoning>
   readonly place: Place
   readonly room: Room
   readonly window: Window
@@ -20,4 +18,29 @@ export interface Sheet extends Ground {
   readonly say: (code: string, values?: Values) => string
   readonly help: (code: string, values?: Values) => string | undefined
 }
-export type Found = PlacedWindow
+
+/** The tape that each unit is read on. */
+const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
+  in: tapes.sixteenths, 'ft-in': tapes.feetAndSixteenths, mm: tapes.wholeMillimetres, cm: tapes.centimetresToTheMillimetre,
+}
+
+/** What a sheet is made from. */
+export interface SheetOrder {
+  readonly ordered: Job
+  readonly readings: Readonly<Record<Place, Reading>>
+  readonly found: PlacedWindow
+  readonly plan: WindowPlan
+  readonly unit: ReadingUnit
+}
+
+/** Makes the sheet of a planned window for a reader. */
+export function readSheet({ ordered, readings, found, plan, unit }: SheetOrder): Sheet {
+  const tape = tapeOf[unit]
+  const { say, help } = createSay(tape)
+  return {
+    ordered, readings, plan, unit, say, help,
+    place: found.place, room: found.room, window: found.window,
+    reckonings: new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning])),
+    write: (length) => writeLength(length, tape),
+  }
+}

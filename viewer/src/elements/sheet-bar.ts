@@ -43,6 +43,7 @@ export class SheetBar extends LitElement {
     return html`
       ${this.inside ? this.back() : emblem}
       <div class="titles"><small>${this.over}</small><h1>${this.heading}</h1></div>
+      <slot></slot>
       <button class="chip" aria-label=${fill(words.units, { unit: this.unit })} @click=${() => tell(this, 'next-unit')}>
         ${this.unit.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? html`<span class="frac">${part}</span>` : part))}
       </button>

@@ -1,0 +1,62 @@
+import { compose, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
+import { spokenLength } from '@evenhem/length'
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import type { Sheet } from '../data/sheet.ts'
+import { base, tell } from '../elements/shared.ts'
+import { sceneStyle } from '../elements/scene-style.ts'
+import { Sized } from '../elements/sized.ts'
+import { fill, words } from '../words.ts'
+
+/** A drawing of the window, as large as there is room. A touch on a number, or Enter, opens its working. */
+@customElement('room-drawing')
+export class RoomDrawing extends LitElement {
+  @property({ attribute: false }) sheet!: Sheet
+  @property() view: 'elevation' | 'marks' = 'elevation'
+  @property() drapery: 'drawn' | 'stacked' = 'drawn'
+  /** The figure whose working is open. */
+  @property() touched?: string
+  private readonly size = new Sized(this)
+  private readonly parser = new DOMParser()
+
+  static override readonly styles = [base, sceneStyle, css`:host { position: relative; overflow: hidden; background: var(--sheet) }`]
+
+  override render() {
+    const { width, height } = this.size
+    if (width < 100 || height < 100) return nothing
+    return html`<div @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(this.scene(width, height))}</div>`
+  }
+
+  /** Gives the focus to the number that was touched before. */
+  focusFigure(of: string): void {
+    const figures = [...this.renderRoot.querySelectorAll<SVGElement>('[data-of]')]
+    figures.find((figure) => figure.dataset.of === of)?.focus()
+  }
+
+  private scene(width: number, height: number): Scene {
+    const { write, say, plan } = this.sheet
+    return compose(plan.layers, {
+      view: this.view, state: this.drapery, width, height, sizes: width < 600 ? phone : screen, write, say,
+      speak: (length) => spokenLength(write(length), 'en'), ...(this.touched === undefined ? {} : { touched: this.touched }),
+    })
+  }
+
+  /** The drawing as nodes. It is parsed as XML, where nothing of a job's text can become an element, a style or a script. */
+  private nodes(scene: Scene): Node {
+    const { room, window } = this.sheet
+    const title = fill(this.view === 'marks' ? words.marksTitle : words.drawingTitle, { window: `${room.name}, ${window.name}`, state: this.drapery === 'drawn' ? words.drawn : words.stacked })
+    const parsed = this.parser.parseFromString(toSvg(scene, { title, interactive: true }), 'image/svg+xml')
+    return document.importNode(parsed.documentElement, true)
+  }
+
+  private onTouch(event: Event): void {
+    const of = (event.target as Element).closest<SVGElement>('[data-of]')?.dataset.of
+    if (of !== undefined) tell(this, 'open-number', of)
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    if (event.key !== 'Enter' && event.key !== ' ') return
+    event.preventDefault()
+    this.onTouch(event)
+  }
+}
