@@ -92,6 +92,10 @@ const names: Words = {
   'drapery/panel': one('panel'),
   'drapery/panel-left': one('left panel'),
   'drapery/panel-right': one('right panel'),
+  'drapery/detail-left': one('Left bracket'),
+  'drapery/detail-right': one('Right bracket'),
+  'drapery/between-holes': one('hole to hole'),
+  'drapery/across-to-angle': one('to wall angle'),
   'drapery/wall-words': one('Wall with the window.'),
 }
 

@@ -41,7 +41,7 @@ export interface Cross { readonly kind: 'cross'; readonly role: 'mark'; readonly
 /** A dimension between two points, along one axis. `side` says on which row of the sheet it goes; `inside` leaves it where it is drawn. */
 export interface Dimension { readonly kind: 'dimension'; readonly role: 'dimension' | 'mark'; readonly from: Point; readonly to: Point; readonly side: 'above' | 'below' | 'left' | 'right' | 'inside'; readonly figure: Figure }
 /** A height above the floor at a point, read off the tape that stands left of every elevation. */
-export interface Height { readonly kind: 'height'; readonly role: 'dimension' | 'mark'; readonly at: Point; /** y of what it is measured from; the level line when absent. */ readonly base?: number; readonly figure: Figure }
+export interface Height { readonly kind: 'height'; readonly role: 'dimension' | 'mark'; /** Of the drawing, where its label goes: left when absent. */ readonly side?: 'left' | 'right'; readonly at: Point; /** y of what it is measured from; the level line when absent. */ readonly base?: number; readonly figure: Figure }
 /** A finding shown where it matters. */
 export interface Finding { readonly kind: 'finding'; readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'; readonly at: Point; readonly code: string }
 /** Marks that belong together. `words`: code of a sentence for who cannot see them. */

@@ -52,7 +52,7 @@ const hemOf = (heights: { readonly panels: readonly { readonly panel: string; re
 function lengthOf(panel: PanelMakeUp, places: readonly HookPlace[], state: State, top: Length, hem: Length): Mark {
   const own = places.filter((place) => place.panel === panel.panel && place.hook.on !== 'outer-edge')
   const [inner, outer] = [mm(own[0]?.[state] ?? 0), mm(own.at(-1)?.[state] ?? 0)]
-  const x = state === 'drawn' ? (inner + outer) / 2 : inner + (inner - outer) * 0.22
+  const x = state === 'drawn' ? (inner + outer) / 2 : inner + Math.sign(inner - outer) * 190
   const ends: readonly [Point, Point] = [[x, mm(hem)], [x, mm(top)]]
   return { kind: 'dimension', role: 'dimension', side: 'inside', from: ends[0], to: ends[1], figure: { value: panel.finishedLength.value, of: panel.finishedLength.from, what: `drapery/panel-${panel.outer}`, state: 'ordered' } }
 }

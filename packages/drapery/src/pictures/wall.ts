@@ -43,7 +43,7 @@ export const wallPicture = rule({ id: 'wall-picture', on: 'window', needs: { flo
     dimension('right', [edges.right, mm(bottom.value)], [edges.right, mm(top.value)], computed(casingHeight)),
     ...(above ? [dimension('right', [edges.right, mm(top.value)], [edges.right, edges.top], computed(above))] : []),
   ]
-  const both = (view: 'elevation' | 'marks') => [{ view, depth: 0, marks: [{ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks }] as readonly Mark[] }, { view, depth: 60, marks: rows }]
+  const both = (view: 'elevation' | 'marks') => [{ view, depth: 0, marks: [{ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks }] as readonly Mark[] }, { view, depth: 60, marks: view === 'marks' ? rows.filter((row) => row.side === 'below') : rows }]
   return { layers: [...both('elevation'), ...both('marks')], reckonings: [casingHeight, ...(above ? [above] : [])] }
 })
 
