@@ -1,2 +1,3 @@
 export * from './contract.ts'
 export * from './collected.ts'
+export * from './message.ts'
