@@ -4,7 +4,7 @@ import { coveragePicture, panelsPicture } from './pictures/panels.ts'
 import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, makeUpRule, panelWidth } from './rules/along.ts'
 import { floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
-import { arrival, hanging, hangsHere, marking, panelParts } from './rules/work.ts'
+import { arrival, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
 
 export { type Default, defaults, ruleOf } from './defaults.ts'
@@ -21,7 +21,7 @@ export const drapery: Plugin = {
   upgrades: [],
   rules: [
     floorRule, coverageRule, makeUpRule, hangLineRule, coverageCheck, panelWidth, rodHeight,
-    arrival, marking, hanging, panelParts, hangsHere, wallPicture, panelsPicture, coveragePicture, marksPicture,
+    arrival, marking, hanging, panelParts, lead, hangsHere, wallPicture, panelsPicture, coveragePicture, marksPicture,
   ],
   words,
 }

@@ -168,6 +168,8 @@ const cautionWords: Words = {
 }
 
 const reportWords: Words = {
+  'drapery/entry-lead': one('A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and clear the floor by {clearance}.'),
+  'drapery/entry-lead.short': one('A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. They are meant to clear the floor by {clearance}.'),
   'drapery/entry-panels': one('Panels: {count}, {pleats} pleats each'),
   'drapery/entry-length': one('Length, {panel}: {length}'),
   'drapery/entry-fabric': one('Fabric: {fabric}{fibres, select, none {} other { ({fibres})}}'),

@@ -137,6 +137,6 @@ export interface Step {
 export interface Capture { readonly at: Place; readonly as: 'length' | 'count' | 'tick' | 'choice' | 'photo' | 'note'; readonly expected?: Quantity; readonly tolerance?: Quantity; readonly choices?: readonly string[] }
 /** `count` things for the pull list. `what` is a code. */
 export interface Part { readonly what: string; readonly count: number; readonly length?: Length; readonly hardware?: Place; readonly of?: string }
-/** A line of the completion report about a window. */
-export interface Entry { readonly section: 'what-hangs-here' | 'set-on-the-day' | 'care' | 'safe-use'; readonly code: string; readonly values: Values }
+/** A line of the completion report about a window: a sentence under `lead`, `care` and `safe-use`, elsewhere a fact that may begin with its name and a colon. */
+export interface Entry { readonly section: 'lead' | 'what-hangs-here' | 'set-on-the-day' | 'care' | 'safe-use'; readonly code: string; readonly values: Values }
 export type { Job, Layer, Place, Reckoning }

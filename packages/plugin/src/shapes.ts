@@ -60,4 +60,4 @@ export const reckoningShape = object(
   },
   { source: text },
 )
-export const entryShape = object({ section: { enum: ['what-hangs-here', 'set-on-the-day', 'care', 'safe-use'] }, code, values })
+export const entryShape = object({ section: { enum: ['lead', 'what-hangs-here', 'set-on-the-day', 'care', 'safe-use'] }, code, values })

@@ -1,5 +1,5 @@
 import { filled, long, member } from '@evenhem/drapery'
-import { hookMap } from '@evenhem/drapery/facts'
+import { hookMap, topOfRod } from '@evenhem/drapery/facts'
 import { minus, plus, sum } from '@evenhem/length'
 import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { along } from './facts.ts'
@@ -33,11 +33,12 @@ export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, 
 })
 
 /** What the customer is told about the rod. */
-export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap }, gives: { entries } }).run(({ hardware, hardwareAt }, facts) =>
+export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, topOfRod }, gives: { entries } }).run(({ hardware, hardwareAt }, facts) =>
   filled({ diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter) }, ({ diameter }) => {
     const list: readonly Entry[] = [
       { section: 'what-hangs-here', code: 'rod-and-ring/entry-rod', values: { rod: hardware.name, diameter: long(diameter) } },
       { section: 'what-hangs-here', code: 'rod-and-ring/entry-rings', values: { rings: { count: facts.hookMap.bearers.value } } },
+      { section: 'set-on-the-day', code: 'rod-and-ring/entry-height', values: { top: long(facts.topOfRod) } },
     ]
     return { entries: list }
   }))

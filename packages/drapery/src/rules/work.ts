@@ -1,7 +1,8 @@
 import { below, type Fabric } from '@evenhem/job'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
+import { pastCasing } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { hangLine, type Hole, holes, hookMap, makeUp } from '../facts.ts'
+import { coverage, hangLine, type Hole, holes, hookMap, makeUp } from '../facts.ts'
 import { filled, long, member, openingOf, panelAt, windowOf } from '../given.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
@@ -60,6 +61,19 @@ const about = (fabric: Fabric): readonly Entry[] => [
   { section: 'what-hangs-here', code: 'drapery/entry-fabric', values: { fabric: fabric.name, fibres: (fabric.fibres ?? []).map(({ fibre, percent }) => (percent === undefined ? fibre : `${fibre} ${percent} %`)).join(', ') || 'none' } },
   ...(fabric.lining ? [{ section: 'what-hangs-here', code: 'drapery/entry-lining', values: { lining: fabric.lining } } as const] : []),
 ]
+
+/** How the report begins: what hangs, how far it passes the casing closed, and how it clears the floor. */
+export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage }, gives: { entries } }).run(({ it, at, window, fabric }, facts) => {
+  const { opening, openingAt } = openingOf(window, windowOf(at))
+  return filled({ casing: member(openingAt, ['casing', 'width'], opening.casing?.width), clearance: member(at, ['clearance'], it.clearance) }, ({ casing, clearance }) => {
+    const past = pastCasing(at, facts.coverage.left, facts.coverage.right, casing)
+    const sides = past.left.value === past.right.value ? 'alike' : 'apart'
+    const values = { lined: fabric?.lining ? 'yes' : 'no', sides, left: long(past.left), right: long(past.right), clearance: long(clearance) }
+    const isShort = past.left.value < 0 || past.right.value < 0
+    const list: readonly Entry[] = [{ section: 'lead', code: isShort ? 'drapery/entry-lead.short' : 'drapery/entry-lead', values }]
+    return { entries: list }
+  })
+})
 
 /** What the customer is told about the draperies. */
 export const hangsHere = rule({ id: 'hangs-here', on: 'treatment', needs: { makeUp, hangLine }, gives: { entries } }).run(({ fabric }, facts) => {
