@@ -1,5 +1,5 @@
 // Bundles the sheet into viewer/dist, or the folder that is named: index.html and, under assets/, the page, the plan's worker, the style and the fonts.
-import { copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { copyFile, mkdir, readFile, rm } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
@@ -15,11 +15,6 @@ const scripts = () => build({
   entryPoints: { app: `${here}src/app.ts`, worker: `${here}src/worker.ts` }, outdir: assets, bundle: true, minify: true, format: 'esm',
   target: 'es2022', conditions: ['source'], tsconfig: `${here}tsconfig.json`, legalComments: 'none', logLevel: 'warning',
 })
-
-async function style() {
-  const text = (await Promise.all(['tokens', 'page'].map((name) => readFile(`${here}src/${name}.css`, 'utf8')))).join('')
-  await writeFile(`${assets}/page.css`, text)
-}
 
 async function fonts() {
   const files = createRequire(import.meta.url).resolve('@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2')
@@ -37,5 +32,5 @@ async function sizes() {
 
 await rm(assets, { recursive: true, force: true })
 await mkdir(assets, { recursive: true })
-await Promise.all([scripts(), style(), fonts(), copyFile(`${here}index.html`, `${out}/index.html`)])
+await Promise.all([scripts(), fonts(), copyFile(`${here}index.html`, `${out}/index.html`), copyFile(`${here}src/page.css`, `${assets}/page.css`)])
 await sizes()

@@ -80,6 +80,7 @@ export const words = {
   outerEdge: 'outer edge',
   pleat: 'pleat {n}',
   spaces: '{n} spaces of {space} each',
+  returnOf: 'return {width}',
   headingSays: '{panel}, its heading laid flat, {n} hooks from the leading edge to the wall.',
   hooksCount: 'Hooks, both panels',
   bearers: 'Rings, both panels',

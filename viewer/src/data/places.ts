@@ -1,17 +1,16 @@
-import { type Job, type Place, tokens, valueAt } from '@evenhem/job'
+import { below, type Job, type Place, tokens, valueAt } from '@evenhem/job'
 
-const words = (token: string) => token.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+const apart = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
+const single = (list: string): string => apart(list).replace(/s$/, '')
 
-/** A place in words, by the names that the job gives: “Garden room, Window 1, over, left panel, finished length”. */
+/** A place in words: “Garden room, Window 1, panel left, finished length”. A list item goes by its name where it has one, an only one by what it is. */
 export function placeInWords(job: Job, place: Place): string {
-  const steps = tokens(place)
-  const named = steps.map((token, n) => {
-    const item = valueAt(job, `/${steps.slice(0, n + 1).join('/')}`)
-    const holder = n === 0 ? job : valueAt(job, `/${steps.slice(0, n).join('/')}`)
-    const isItem = Array.isArray(holder)
-    const name = (item as { name?: string } | null | undefined)?.name
-    const after = Array.isArray(item) || token === 'with' ? '' : words(token)
-    return isItem ? (name ?? `${words(steps[n - 1] ?? '').replace(/s$/, '')} ${words(token)}`) : after
+  const all = tokens(place)
+  const upTo = (count: number): unknown => valueAt(job, below('', ...all.slice(0, count)))
+  const words = all.map((token, n) => {
+    const [holder, item] = [upTo(n), upTo(n + 1)]
+    if (!Array.isArray(holder)) return token === 'with' || Array.isArray(item) ? '' : apart(token)
+    return (item as { readonly name?: string } | undefined)?.name ?? [single(all[n - 1] ?? ''), ...(holder.length > 1 ? [token] : [])].join(' ')
   })
-  return named.filter(Boolean).join(', ')
+  return words.filter((word) => word !== '').join(', ')
 }

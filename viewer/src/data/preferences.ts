@@ -1,6 +1,8 @@
+import { type Light, lightsCss } from '@evenhem/drawing'
 import type { ReadingUnit } from '@evenhem/length'
 
-export type Light = 'paper' | 'night' | 'sun'
+export type { Light } from '@evenhem/drawing'
+
 export const lights: readonly Light[] = ['paper', 'night', 'sun']
 export const units: readonly ReadingUnit[] = ['in', 'ft-in', 'mm']
 
@@ -28,7 +30,11 @@ export const chosenLight = stored('light', lights)
 /** The unit chosen on this tablet; undefined: the order's own. */
 export const chosenUnit = stored('unit', units)
 
+const colours = new CSSStyleSheet()
+colours.replaceSync(lightsCss())
+
 /** Shows the page in a light. */
 export const shine = (light: Light): void => {
+  if (!document.adoptedStyleSheets.includes(colours)) document.adoptedStyleSheets.push(colours)
   document.documentElement.dataset.light = light
 }

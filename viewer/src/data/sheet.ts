@@ -1,7 +1,10 @@
 import type { Job, PlacedWindow, Place, Room, Window } from '@evenhem/job'
 import { type Length, type ReadingUnit, type Reckoning, type Tape, tapes, type Written, writeLength } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
-import { createSay } from '@evenhem/planner/say'
+import { createSay, wordsOf } from '@evenhem/planner/say'
+import { plugins } from '@evenhem/plugins'
+import { type Layer, words as drawingWords } from '@evenhem/drawing'
+import { asMeasured } from './measured.ts'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
 
@@ -13,6 +16,8 @@ export interface Sheet extends Ground {
   readonly room: Room
   readonly window: Window
   readonly plan: WindowPlan
+  /** The plan's layers, with what was measured on tape. */
+  readonly layers: readonly Layer[]
   readonly unit: ReadingUnit
   readonly write: (length: Length) => Written
   readonly say: (code: string, values?: Values) => string
@@ -23,6 +28,8 @@ export interface Sheet extends Ground {
 const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
   in: tapes.sixteenths, 'ft-in': tapes.feetAndSixteenths, mm: tapes.wholeMillimetres, cm: tapes.centimetresToTheMillimetre,
 }
+
+const spoken = [...wordsOf(plugins), drawingWords]
 
 /** What a sheet is made from. */
 export interface SheetOrder {
@@ -36,11 +43,12 @@ export interface SheetOrder {
 /** Makes the sheet of a planned window for a reader. */
 export function readSheet({ ordered, readings, found, plan, unit }: SheetOrder): Sheet {
   const tape = tapeOf[unit]
-  const { say, help } = createSay(tape)
+  const { say, help } = createSay({ words: spoken, language: 'en', tape })
+  const reckonings = new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning]))
   return {
-    ordered, readings, plan, unit, say, help,
+    ordered, readings, reckonings, plan, unit, say, help,
     place: found.place, room: found.room, window: found.window,
-    reckonings: new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning])),
+    layers: asMeasured(plan.layers, { ordered, readings, reckonings }),
     write: (length) => writeLength(length, tape),
   }
 }

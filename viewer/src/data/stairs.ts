@@ -18,7 +18,7 @@ export interface Stairs {
 
 const inch = 25_400_000
 const brokenHeight = 58
-const room = { above: 26, below: 12, left: 30, right: 26 }
+const room = { above: 26, below: 12, left: 58, right: 20 }
 
 /** Terms more than six times as long as the next shorter one would make all others invisible: they are broken. */
 export function brokenFrom(values: readonly number[]): number {

@@ -46,5 +46,6 @@ export const figureStyle = css`
   .frac { font-feature-settings: 'frac' }
 `
 
-/** A sentence with its fractions set as fractions. */
-export const sentence = (said: string) => said.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? html`<span class="frac">${part}</span>` : part))
+/** A sentence with its fractions set as fractions, never parted from their whole number. */
+export const sentence = (said: string) =>
+  said.split(/((?:\d+ )?\d+\/\d+)/).map((part, n) => (n % 2 ? html`<span class="number">${part.split(/(\d+\/\d+)/).map((piece, m) => (m % 2 ? html`<span class="frac">${piece}</span>` : piece))}</span>` : part))

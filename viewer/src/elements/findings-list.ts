@@ -3,7 +3,7 @@ import { customElement, property } from 'lit/decorators.js'
 import { fill, words } from '../words.ts'
 import { figureStyle, sentence } from './figure.ts'
 import { byGravity, type ShownFinding } from './findings-row.ts'
-import { base, tell } from './shared.ts'
+import { base, closeButton, closing } from './shared.ts'
 import { verdictSign, verdictStyle } from './verdict.ts'
 
 /** A place that is not filled yet, in words, and how many things wait for it. */
@@ -24,16 +24,18 @@ export class FindingsList extends LitElement {
   @property({ attribute: false }) findings: readonly ShownFinding[] = []
   @property({ attribute: false }) asks: readonly ShownAsk[] = []
   @property({ attribute: false }) faults: readonly ShownFault[] = []
+  /** A part of the sheet, not something opened over it. */
+  @property({ type: Boolean, reflect: true }) embedded = false
 
   static override readonly styles = [
-    base, verdictStyle, figureStyle,
+    base, closing, verdictStyle, figureStyle,
     css`
       :host { background: var(--panel); overflow: auto; overscroll-behavior: contain }
       section { padding: 14px 20px 20px; max-width: 720px; margin: 0 auto }
       header { display: flex; align-items: center; justify-content: space-between }
-      h2 { font-size: 23px; line-height: 1.15; font-weight: 600 }
+      h2 { font-size: 23px; line-height: 1.15; font-weight: 600; min-height: 34px }
+      :host([embedded]) h2 { font-size: 17px; font-weight: 500; color: var(--ink2); min-height: 0; margin-bottom: 8px }
       h3 { font-size: 17px; font-weight: 600; margin: 18px 0 2px }
-      .close { width: 48px; height: 48px; margin: -6px -12px 0 0; display: grid; place-items: center; border-radius: 6px }
       li { display: grid; grid-template-columns: 26px 1fr; gap: 2px 14px; padding: 12px 0; border-top: 1px solid var(--faint); font-size: 17px; line-height: 1.3 }
       li > div { padding-top: 1px }
       small { display: block; font-size: 15px; color: var(--ink2); margin-top: 2px }
@@ -46,9 +48,7 @@ export class FindingsList extends LitElement {
   override render() {
     return html`<section aria-labelledby="title">
       <header><h2 id="title" tabindex="-1">${words.findings}</h2>
-        <button class="close" aria-label=${words.close} @click=${() => tell(this, 'close-working')}>
-          <svg width="20" height="20" aria-hidden="true"><path d="M4 4l12 12M16 4L4 16" stroke="currentColor" stroke-width="2.4" fill="none" /></svg>
-        </button></header>
+        ${this.embedded ? nothing : closeButton(this)}</header>
       ${this.faults.length === 0 ? nothing : html`<h3>${words.couldNotWorkOut}</h3><ul>${this.faults.map(
         ({ by, where, message }) => html`<li>${verdictSign('unknown')}<div>${by}<small>${where}</small><small>${message}</small></div></li>`,
       )}</ul>`}

@@ -25,6 +25,8 @@ export const byGravity = (findings: readonly ShownFinding[]): readonly ShownFind
 @customElement('findings-row')
 export class FindingsRow extends LitElement {
   @property({ attribute: false }) findings: readonly ShownFinding[] = []
+  /** How many rules could not work out what they should. */
+  @property({ type: Number }) faults = 0
 
   static override readonly styles = [
     base, verdictStyle, figureStyle,
@@ -35,10 +37,11 @@ export class FindingsRow extends LitElement {
       .said { min-width: 0; flex: 0 1 auto }
       .said span { overflow: hidden; text-overflow: ellipsis }
       .count { display: none }
+      ::slotted(switch-pair) { margin: 0 8px 0 auto; align-self: center }
       .all { margin-left: auto; border: 0; color: var(--act); font-weight: 500 }
       @media (max-width: 599px) {
         button { padding: 0 11px; gap: 7px }
-        .said { display: none } .count { display: flex }
+        .said { display: none } .said.faulty { display: flex } .count { display: flex }
       }
     `,
   ]
@@ -52,7 +55,9 @@ export class FindingsRow extends LitElement {
         (verdict) => html`<button class="count" aria-label=${`${verdictNames[verdict]}: ${count(verdict)}`} @click=${this.openAll}>${verdictSign(verdict)}<span>${count(verdict)}</span></button>`,
       )}
       ${open.slice(0, 2).map(({ verdict, says }) => html`<button class="said" @click=${this.openAll}>${verdictSign(verdict)}<span>${sentence(says)}</span></button>`)}
-      ${open.length > 2 ? html`<button class="all" @click=${this.openAll}>${words.seeAll}</button>` : nothing}`
+      ${this.faults > 0 ? html`<button class="said faulty" @click=${this.openAll}>${verdictSign('unknown')}<span>${fill(words.faulty, { n: this.faults })}</span></button>` : nothing}
+      ${open.length > 2 ? html`<button class="all" @click=${this.openAll}>${words.seeAll}</button>` : nothing}
+      <slot></slot>`
   }
 
   private openAll() {

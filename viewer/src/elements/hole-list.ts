@@ -34,7 +34,7 @@ export class HoleList extends LitElement {
       .side { padding: 12px 16px 14px 20px }
       .side + .side { border-left: 1px solid var(--faint) }
       caption { text-align: left; font-size: 20px; font-weight: 600; padding-bottom: 2px }
-      th { text-align: left; font-weight: 500; font-size: 14.5px; line-height: 1.2; color: var(--ink2); padding: 0 10px 4px 0; vertical-align: bottom }
+      th { text-align: left; font-weight: 500; font-size: 14.5px; line-height: 1.2; color: var(--ink2); padding: 0 10px 4px 0; vertical-align: bottom; white-space: nowrap }
       tbody th { font-size: 17px; color: var(--ink); font-weight: 400; vertical-align: middle; padding: 0 10px 0 0 }
       tbody tr { border-top: 1px solid var(--faint) }
       td { padding: 0; width: 1% }

@@ -18,8 +18,9 @@ export interface DrawnHeading {
   readonly says: string
 }
 
-const rod = { top: 34, bottom: 68 }
-const cloth = { top: 74, heading: 150, bottom: 196 }
+/** Heights in the picture, in pixels; `k` makes it taller where there is room. */
+const heights = (k: number) => ({ rod: 34 * k, rodEnd: 68 * k, cloth: 74 * k, heading: 150 * k, edge: 196 * k, eye: 83 * k, pin: 34 * k, ring: 25 * k, angle: 92 * k })
+type Heights = ReturnType<typeof heights>
 
 /** The top of a panel as it lies on its rod, with a stroke from every hook down to its card. */
 @customElement('hook-picture')
@@ -28,12 +29,13 @@ export class HookPicture extends LitElement {
   @property({ type: Number }) width = 0
   /** Middles of the cards below, in the order of the hooks; none: the cards stand in several rows. */
   @property({ attribute: false }) cards: readonly number[] = []
+  @property({ type: Number }) stretch = 1
 
   static override readonly styles = [
     base,
     css`
       svg { display: block; overflow: hidden }
-      text { font: 500 14.5px inherit; font-family: inherit; fill: var(--ink2) }
+      text { font-family: inherit; font-weight: 500; font-size: 15px; fill: var(--ink2) }
       .rod { fill: var(--rod); stroke: var(--rodline); stroke-width: calc(1.3px * var(--k)) }
       .grain { stroke: var(--rodline); stroke-width: 0.6; opacity: 0.45; fill: none }
       .fabric { fill: var(--fabric) } .shade { fill: var(--fshade) }
@@ -56,31 +58,36 @@ export class HookPicture extends LitElement {
     if (!heading || width < 50) return nothing
     const [from, to] = [36, width - 44]
     const along = (part: number) => (heading.mirrored ? width - (from + part * (to - from)) : from + part * (to - from))
-    const height = this.cards.length > 0 ? 262 : 204
+    const at = heights(this.stretch)
+    const height = at.edge + (this.cards.length > 0 ? 50 : 8)
     return html`<svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${heading.says}>
-      ${this.rodPart(heading, along)}${this.clothPart(heading, along)}${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading.mirrored))}
-      ${wall(along(1), heading.mirrored)}
-      ${this.cards.map((card, n) => leader(along(heading.hooks[n]?.across ?? 0), card))}
+      ${this.rodPart(heading, along, at)}${clothPart(heading, along, at)}${wall(along(1), heading.mirrored, at)}
+      ${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading.mirrored, at))}
+      ${this.cards.map((card, n) => leader(along(heading.hooks[n]?.across ?? 0), card, at.edge))}
       <text class="name" x=${along(0) + (heading.mirrored ? 4 : -4)} y="20" text-anchor=${heading.mirrored ? 'end' : 'start'}>${words.leadingEdge}</text>
-      ${heading.captions.map(({ at, says }) => svg`<text class="caption" x=${along(at)} y="184" text-anchor="middle">${says.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? svg`<tspan class="frac">${part}</tspan>` : part))}</text>`)}
+      ${heading.captions.map((caption) => svg`<text class="caption" x=${along(caption.at)} y=${at.edge - 12} text-anchor="middle">${caption.says.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? svg`<tspan class="frac">${part}</tspan>` : part))}</text>`)}
     </svg>`
   }
 
-  private rodPart({ hooks, mirrored }: DrawnHeading, along: (part: number) => number) {
+  private rodPart({ hooks, mirrored }: DrawnHeading, along: Along, { rod, rodEnd }: Heights) {
     const last = along(hooks.findLast((hook) => hook.runs)?.across ?? 1) + (mirrored ? -14 : 14)
     const open = mirrored ? this.width + 4 : -4
-    return svg`<path class="rod" d="M${open} ${rod.top}H${last}V${rod.bottom}H${open}" /><path class="grain" d="M${open} ${rod.top + 11}H${last}" />`
+    return svg`<path class="rod" d="M${open} ${rod}H${last}V${rodEnd}H${open}" /><path class="grain" d="M${open} ${rod + (rodEnd - rod) * 0.3}H${last}" />`
   }
+}
 
-  private clothPart({ hooks }: DrawnHeading, along: (part: number) => number) {
-    const pleats = hooks.filter((hook) => hook.pleat).map((hook) => along(hook.across))
-    const [left, right] = [Math.min(along(0), along(1)), Math.max(along(0), along(1))]
-    const outline = `M${left} ${cloth.top}H${right}V${cloth.bottom}${waves(right, left, 26)}Z`
-    return svg`<path class="fabric" d=${outline} />
-      ${pleats.map((x) => svg`<path class="shade" d="M${x} ${cloth.top}h7v${cloth.heading - cloth.top}c0 14 5 24 6 46h-12z" />
-        <path class="fold" d="M${x - 7} ${cloth.top}v76c0 14-5 24-6 45M${x + 7} ${cloth.top}v76c0 14 5 24 6 45" /><path class="pleat" d="M${x} ${cloth.top}v76" />`)}
-      <path class="fold" d="M${left} ${cloth.heading}H${right}" /><path class="edge" d=${outline} />`
-  }
+type Along = (part: number) => number
+
+function clothPart({ hooks }: DrawnHeading, along: Along, { cloth, heading, edge }: Heights) {
+  const pleats = hooks.filter((hook) => hook.pleat).map((hook) => along(hook.across))
+  const [left, right] = [Math.min(along(0), along(1)), Math.max(along(0), along(1))]
+  const outline = `M${left} ${cloth}H${right}V${edge}${waves(right, left, 26)}Z`
+  const deep = heading - cloth
+  const below = edge - heading
+  return svg`<path class="fabric" d=${outline} />
+    ${pleats.map((x) => svg`<path class="shade" d="M${x} ${cloth}h7v${deep}c0 14 5 24 6 ${below}h-12z" />
+      <path class="fold" d="M${x - 7} ${cloth}v${deep}c0 14-5 24-6 ${below}M${x + 7} ${cloth}v${deep}c0 14 5 24 6 ${below}" /><path class="pleat" d="M${x} ${cloth}v${deep}" />`)}
+    <path class="fold" d="M${left} ${heading}H${right}" /><path class="edge" d=${outline} />`
 }
 
 /** The cut edge below, swinging a little. */
@@ -90,15 +97,17 @@ const waves = (from: number, to: number, count: number): string =>
     return `q${step / 2} ${n % 2 ? 6 : -6} ${step} 0`
   }).join('')
 
-const hookMark = ({ runs }: DrawnHook, x: number, mirrored: boolean) =>
-  runs
-    ? svg`<ellipse class="ring" cx=${x} cy="54" rx="5" ry="25" /><circle class="ring" cx=${x} cy="83" r="4.2" /><path class="pin" d="M${x} 88v34" />`
-    : svg`<path class="angle" d="M${x} 90h${mirrored ? -13 : 13}" /><circle class="ring" cx=${x} cy="90" r="4.2" /><path class="pin" d="M${x} 94v32" />`
+const ringed = (x: number, { eye, ring, pin }: Heights) =>
+  svg`<ellipse class="ring" cx=${x} cy=${eye - 4.2 - ring} rx="5" ry=${ring} /><circle class="ring" cx=${x} cy=${eye} r="4.2" /><path class="pin" d="M${x} ${eye + 5}v${pin}" />`
+/** Hooked to an angle that stands out from the wall. */
+const atWall = (wall: number, x: number, { angle, pin }: Heights) =>
+  svg`<path class="angle" d="M${wall} ${angle}H${x}" /><circle class="ring" cx=${x} cy=${angle} r="4.2" /><path class="pin" d="M${x} ${angle + 5}v${pin}" />`
+const hookMark = ({ runs }: DrawnHook, x: number, mirrored: boolean, at: Heights) => (runs ? ringed(x, at) : atWall(x, x + (mirrored ? 14 : -14), at))
 
-const wall = (x: number, mirrored: boolean) => {
+const wall = (x: number, mirrored: boolean, { edge }: Heights) => {
   const out = mirrored ? -1 : 1
-  const strokes = Array.from({ length: 22 }, (_, n) => `M${x} ${20 + n * 8.5}l${out * 12} -9`).join('')
-  return svg`<path class="lead" d=${strokes} /><path class="wall" d="M${x} 10V${cloth.bottom + 8}" />`
+  const strokes = Array.from({ length: Math.floor(edge / 8.5) - 1 }, (_, n) => `M${x} ${20 + n * 8.5}l${out * 12} -9`).join('')
+  return svg`<path class="lead" d=${strokes} /><path class="wall" d="M${x} 10V${edge + 8}" />`
 }
 
-const leader = (x: number, card: number) => svg`<path class="lead" d="M${x} ${cloth.bottom + 4}V${cloth.bottom + 12}L${card} 246V258" />`
+const leader = (x: number, card: number, edge: number) => svg`<path class="lead" d="M${x} ${edge + 4}V${edge + 10}L${card} ${edge + 38}V${edge + 47}" />`

@@ -1,4 +1,5 @@
-import { css } from 'lit'
+import { css, html } from 'lit'
+import { words } from '../words.ts'
 
 /** An event that crosses shadow roots, with what it is about. */
 export const tell = (from: EventTarget, name: string, detail?: unknown): boolean =>
@@ -26,4 +27,12 @@ export const buttons = css`
   .button[aria-disabled='true'] { border-color: var(--line); color: var(--ink2); background: var(--sheet); cursor: default }
   .chip { min-height: 48px; min-width: 48px; padding: 0 12px; display: inline-flex; align-items: center; justify-content: center; gap: 8px; border: 1px solid var(--line); border-radius: 6px; font-size: 16px; font-weight: 500; white-space: nowrap }
   @media (prefers-reduced-motion: reduce) { .button { transition: none } }
+`
+
+/** Closes what lies over the sheet. */
+export const closeButton = (host: EventTarget) => html`<button class="close" aria-label=${words.close} @click=${() => tell(host, 'close-working')}>
+  <svg width="20" height="20" aria-hidden="true"><path d="M4 4l12 12M16 4L4 16" stroke="currentColor" stroke-width="2.4" fill="none" /></svg></button>`
+export const closing = css`
+  .close { width: 48px; height: 48px; margin: -8px -12px 0 0; display: grid; place-items: center; border-radius: 6px; flex: none }
+  h2[tabindex='-1']:focus-visible { outline: none }
 `

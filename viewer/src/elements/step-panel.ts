@@ -32,7 +32,7 @@ export class StepPanel extends LitElement {
   static override readonly styles = [
     base, buttons, figureStyle,
     css`
-      :host { background: var(--panel) }
+      :host { background: var(--panel); container-type: inline-size }
       section { display: grid; grid-template-columns: 1fr 236px; gap: 20px; padding: 14px 16px 14px 20px; height: 100%; align-content: start }
       h2 { font-size: 29px; line-height: 1.12; font-weight: 700; letter-spacing: -0.01em; margin: 1px 0 8px; text-wrap: balance }
       .numbers { display: flex; flex-wrap: wrap; margin: 2px 0 8px }
@@ -49,6 +49,19 @@ export class StepPanel extends LitElement {
       .ways { display: grid; grid-template-columns: 1fr 1fr; gap: 8px; margin-top: 10px }
       .ways .button { font-size: 18px; min-height: 56px; padding: 6px }
       .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
+      @container (max-width: 599px) {
+        section { grid-template-columns: 1fr; gap: 12px; align-content: space-between; padding: 12px 16px 14px }
+        h2 { font-size: 24px; margin-bottom: 6px }
+        .numbers b { font-size: 37px }
+        .numbers button { padding-right: 14px; margin-right: 14px }
+        p { font-size: 16.5px }
+        .doing { display: grid; grid-template-columns: 74px 74px 1fr; gap: 8px }
+        .go { order: 1; min-height: 76px; font-size: 20px; padding: 6px 10px }
+        .ways { display: contents }
+        .ways .button { min-height: 76px; font-size: 17px }
+        .note { grid-column: 1 / -1; order: 2; margin: 0 }
+      }
+      :host([brief]) .doing { display: block }
       :host([brief]) section { grid-template-columns: 1fr auto; align-items: center; padding: 10px 14px 10px 18px; gap: 14px }
       :host([brief]) h2 { font-size: 20px; font-weight: 600; letter-spacing: 0; margin: 2px 0 0 }
       :host([brief]) .go { min-height: 56px; font-size: 18px; padding: 6px 14px; max-width: 160px }
@@ -58,7 +71,7 @@ export class StepPanel extends LitElement {
 
   override render() {
     const { step } = this
-    return step ? html`<section aria-label=${words.stepRegion}><div>${this.what(step)}</div><div>${this.doing(step)}</div></section>` : nothing
+    return step ? html`<section aria-label=${words.stepRegion}><div>${this.what(step)}</div><div class="doing">${this.doing(step)}</div></section>` : nothing
   }
 
   private what(step: ShownStep) {

@@ -5,7 +5,7 @@ import { spoken } from '../data/spoken.ts'
 import type { Stair, Stairs } from '../data/stairs.ts'
 import { words } from '../words.ts'
 import { figure, figureStyle, inColumns, placed, sentence } from './figure.ts'
-import { base, tell } from './shared.ts'
+import { base, closeButton, closing, tell } from './shared.ts'
 
 /** A line of the ledger with its words made. `of`: what a touch opens. */
 export interface ShownLine {
@@ -46,13 +46,13 @@ export class WorkingPanel extends LitElement {
   @property({ attribute: false }) working?: Working
 
   static override readonly styles = [
-    base, figureStyle,
+    base, closing, figureStyle,
     css`
-      :host { background: var(--panel); overflow: auto; overscroll-behavior: contain }
-      section { padding: 14px 20px 18px; max-width: 620px; margin: 0 auto }
-      header { display: flex; align-items: flex-start; gap: 12px }
+      :host { background: var(--panel); overflow: auto; overscroll-behavior: contain; container-type: inline-size }
+      section { padding: 14px 20px 18px }
+      header { display: flex; align-items: flex-start; gap: 12px; min-height: 32px }
+      .close { margin-bottom: -20px }
       header > div { flex: 1; min-width: 0 }
-      .close { width: 48px; height: 48px; margin: -6px -12px 0 0; display: grid; place-items: center; border-radius: 6px; flex: none }
       .trail { display: flex; flex-wrap: wrap; align-items: center; gap: 0 4px; margin: -8px 0 0 -8px; font-size: 16px }
       .trail button { min-height: 48px; padding: 0 8px; color: var(--act); font-weight: 500 }
       .trail li + li::before { content: '›'; color: var(--ink2); margin-right: 4px }
@@ -72,21 +72,35 @@ export class WorkingPanel extends LitElement {
       .tapefill { fill: var(--tape); stroke: var(--tapeedge) }
       .tapehook { fill: var(--tapehook) }
       .ink { color: var(--ink) } .ink2 { color: var(--ink2) } .tapeink { color: var(--tapeink) }
-      .line { display: grid; width: 100%; grid-template-columns: 18px 1fr auto minmax(40px, auto) 44px; align-items: center; min-height: 48px; font-size: 17px; line-height: 1.2; text-align: left; border-top: 1px solid var(--faint) }
+      .line { display: grid; width: 100%; grid-template-columns: 18px 1fr minmax(40px, auto) 44px; align-items: center; min-height: 48px; font-size: 17px; line-height: 1.2; text-align: left; border-top: 1px solid var(--faint) }
       li:first-child .line { border-top: 0 }
       .sign { color: var(--ink2); font-weight: 500; font-size: 18px }
       .what { padding: 4px 6px 4px 4px }
-      .opens .what::after { content: ' ›'; color: var(--act); font-weight: 600 }
       .from { font-size: 14px; color: var(--ink2); text-align: right; padding-right: 10px }
       .before { justify-self: end; font-size: 19px } .after { justify-self: start; padding-left: 3px; font-size: 19px }
-      .on-tape { grid-column: 4 / 6; justify-self: end; margin-right: 10px }
+      .on-tape { grid-column: 3 / 5; justify-self: end; margin-right: 8px }
       .tape { background: var(--tape); color: var(--tapeink); border-left: 4px solid var(--tapehook); border-radius: 2px; padding: 1px 7px 2px; font-size: 19px; outline: 1.5px solid var(--tapeedge) }
+      .what i { font-style: normal; color: var(--act); font-weight: 600 }
+      .from { display: none }
       .what small { display: block; font-size: 14px; line-height: 1.25; color: var(--ink2) }
       .what small b { color: var(--ink); font-size: 15px }
-      .total { border-top: calc(2.6px * var(--k)) solid var(--ink); color: var(--mark) }
+      .total { position: sticky; bottom: 0; background: var(--panel); border-top: calc(2.6px * var(--k)) solid var(--ink); color: var(--mark) }
       .total .what { font-weight: 700 }
       .total .sign { color: var(--mark) }
       .total :is(.before, .after) { font-size: 22px }
+      @container (min-width: 700px) {
+        section { display: grid; grid-template-columns: 340px 1fr; gap: 0 32px; padding: 14px 20px 20px }
+        header { grid-column: 1 / -1 }
+        .head { display: block; margin: 0 }
+        .head b { display: block; font-size: 60px; margin: 14px 0 18px }
+        .head b.tape { display: inline-block }
+        .picture { grid-column: 1 }
+        .line { grid-template-columns: 18px 1fr auto minmax(40px, auto) 44px }
+        .from { display: block }
+        .source-here { display: none }
+        .on-tape { grid-column: 4 / 6 }
+        .rows { grid-column: 2; grid-row: 2 / span 2; align-self: start; border-top: 1px solid var(--faint) }
+      }
       dl { display: grid; grid-template-columns: auto 1fr; gap: 6px 16px; font-size: 17px; margin-top: 12px }
       dt { color: var(--ink2) } dd { overflow-wrap: anywhere }
       .source { font-size: 18px; border-left: 5px solid var(--line); padding-left: 10px }
@@ -99,14 +113,11 @@ export class WorkingPanel extends LitElement {
     return html`<section aria-label=${words.howItAddsUp}>
       <header>
         <div>${working.trail.length === 0 ? html`<div class="eyebrow">${working.leaf ? words.where : words.howItAddsUp}</div>` : this.trail(working)}</div>
-        <button class="close" aria-label=${words.close} @click=${() => tell(this, 'close-working')}>
-          <svg width="20" height="20" aria-hidden="true"><path d="M4 4l12 12M16 4L4 16" stroke="currentColor" stroke-width="2.4" fill="none" /></svg>
-        </button>
+        ${closeButton(this)}
       </header>
       <div class="head"><h2 tabindex="-1">${sentence(working.title)}</h2><b class=${working.measured ? 'tape' : ''}>${figure(working.amount)}</b></div>
-      ${working.how ? html`<p class="how">${sentence(working.how)}</p>` : nothing}
-      ${working.stairs ? this.stairs(working.stairs, working) : nothing}
-      ${working.leaf ? this.leaf(working.leaf) : html`<ul>${working.lines.map((line) => this.line(line))}</ul>`}
+      <div class="picture">${working.how ? html`<p class="how">${sentence(working.how)}</p>` : nothing}${working.stairs ? this.stairs(working.stairs, working) : nothing}</div>
+      <div class="rows">${working.leaf ? this.leaf(working.leaf) : html`<ul>${working.lines.map((line) => this.line(line))}</ul>`}</div>
     </section>`
   }
 
@@ -119,7 +130,7 @@ export class WorkingPanel extends LitElement {
   private line(line: ShownLine) {
     const { before, after } = inColumns(line.amount, line.kind === 'term' ? 500 : 700)
     const name = `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.amount)}${line.from ? `, ${line.from}` : ''}`.trim()
-    const cells = html`<span class="sign">${line.sign}</span><span class="what">${sentence(line.what)}${line.comesTo ? html`<small>= ${line.comesTo.what} <b>${figure(line.comesTo.amount, 600)}</b></small>` : nothing}</span><span class="from">${line.from}</span>${
+    const cells = html`<span class="sign">${line.sign}</span><span class="what">${sentence(line.what)}${line.opens ? html`<i>&nbsp;›</i>` : nothing}${this.under(line)}</span><span class="from">${line.from}</span>${
       line.measured ? html`<span class="on-tape tape">${figure(line.amount, 600)}</span>` : html`<span class="before">${before}</span><span class="after">${after}</span>`
     }`
     return html`<li class="${line.kind} ${line.opens ? 'opens' : ''}">${
@@ -127,6 +138,12 @@ export class WorkingPanel extends LitElement {
         ? html`<div class="line" role="group" aria-label=${name}>${cells}</div>`
         : html`<button class="line" aria-label=${name} @click=${() => tell(this, 'open-number', line.of)}>${cells}</button>`
     }</li>`
+  }
+
+  /** Below a term: its source where the column is narrow, and what the lines down to it come to. */
+  private under({ comesTo, from }: ShownLine) {
+    const source = from ? html`<span class="source-here">${from}${comesTo ? ' · ' : ''}</span>` : nothing
+    return html`<small>${source}${comesTo ? html`= ${comesTo.what} <b>${figure(comesTo.amount, 600)}</b>` : nothing}</small>`
   }
 
   private leaf({ source, facts }: Leafing) {

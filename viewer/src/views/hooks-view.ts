@@ -12,6 +12,7 @@ import { Sized } from '../elements/sized.ts'
 import { fill, words } from '../words.ts'
 import '../elements/hook-cards.ts'
 import '../elements/hook-picture.ts'
+import '../elements/threading-picture.ts'
 
 const wideFrom = 1000
 const cardsAt = { margin: 20, gap: 5 }
@@ -31,20 +32,20 @@ export class HooksView extends LitElement {
       .switch:not(:has(*)) { display: none }
       hook-picture { flex: none; margin-top: 14px }
       .space { flex: 1 1 0; max-height: 40px }
-      .band { display: grid; grid-template-columns: auto auto auto 1fr; gap: 8px 34px; margin-top: 16px; padding: 14px 20px 16px; border-top: 1px solid var(--faint); background: var(--panel); flex: 1 0 auto; align-content: start }
+      .band { display: grid; grid-template-columns: auto auto auto minmax(0, 1fr); gap: 10px 34px; margin-top: 18px; padding: 14px 20px 16px; border-top: 1px solid var(--faint); background: var(--panel); flex: 1 0 auto; align-content: start }
       h2 { font-size: 15px; font-weight: 400; color: var(--ink2) }
       .counts { display: flex; align-items: center; gap: 6px; font-size: 16px; min-height: 48px; color: var(--ink2) }
       .counts b { font-size: 25px; line-height: 1; color: var(--ink); margin-right: 12px }
       .counts .tape { background: var(--tape); color: var(--tapeink); border-left: 4px solid var(--tapehook); border-radius: 2px; padding: 3px 9px 5px }
       .counts .over { font-size: 18px; font-weight: 600; color: var(--ink); white-space: nowrap }
       .counts .under { color: var(--fail) }
-      .before { border-left: 5px solid var(--warn); padding-left: 12px; align-self: start; font-size: 18px; line-height: 1.3; min-width: 250px }
+      .before { border-left: 5px solid var(--warn); padding-left: 12px; align-self: center; font-size: 18px; line-height: 1.3; grid-column: span 2 }
       .before h2 { color: var(--warn); font-weight: 700; font-size: 18px }
-      .before b { font-size: 20px }
+      threading-picture { grid-column: 1 / -1; min-width: 0 }
       button { font-size: 25px; font-weight: 700; min-width: 48px; min-height: 48px; color: var(--ink) }
-      @container (max-width: 999px) { .before { grid-column: 1 / -1 } }
-      @media (max-width: 999px) { .before { grid-column: 1 / -1 } }
-      @media (max-width: 599px) { .band { grid-template-columns: 1fr 1fr; gap: 4px 20px } hook-picture { display: none } hook-cards { margin-top: 14px } }
+      @media (max-width: 999px) { .before { grid-column: 1 / -1 } hook-picture { margin-top: 26px } hook-cards { margin-top: 14px } .band { margin-top: 26px; padding-top: 20px; gap: 22px 34px } }
+      @media (max-width: 599px) { .band { grid-template-columns: 1fr 1fr; gap: 4px 20px } hook-picture { display: none } }
+      @media (min-width: 1000px) { .before { order: -1; grid-column: 4; grid-row: 1 } }
     `,
   ]
 
@@ -57,9 +58,10 @@ export class HooksView extends LitElement {
     if (!panel || !map) return html`<p>${words.notYet}</p>`
     const places = map.places.filter((place) => place.panel === panel.panel).toSorted((a, b) => a.hook.n - b.hook.n)
     const mirrored = panel.outer === 'left'
-    const { width } = this.size
+    const { width, height } = this.size
     return html`<div class="switch"><slot></slot></div>
-      <hook-picture .width=${width} .heading=${this.heading(panel, places, mirrored)} .cards=${width >= wideFrom ? cardMiddles(width, places.length, mirrored) : []}></hook-picture>
+      <hook-picture .width=${width} .heading=${this.heading(panel, places, mirrored)} 
+        .stretch=${width < wideFrom && height > 900 ? 1.45 : 1} .cards=${width >= wideFrom ? cardMiddles(width, places.length, mirrored) : []}></hook-picture>
       <hook-cards ?mirrored=${mirrored} .hooks=${places.map((place) => this.card(place))}></hook-cards>
       ${this.band(map, panel)}`
   }
@@ -71,7 +73,7 @@ export class HooksView extends LitElement {
     const [first, last] = [(pleats[0]?.hook.across ?? 0) / whole, (pleats.at(-1)?.hook.across ?? 0) / whole]
     const captions = [
       { at: (first + last) / 2, says: fill(words.spaces, { n: pleats.length - 1, space: sheet.write(panel.space.value).text }) },
-      ...(panel.return.value > 0 ? [{ at: (1 + last) / 2, says: sheet.write(panel.return.value).text }] : []),
+      ...(panel.return.value > 0 ? [{ at: (1 + last) / 2, says: fill(words.returnOf, { width: sheet.write(panel.return.value).text }) }] : []),
     ]
     return {
       hooks: places.map(({ hook, number }) => ({ across: hook.across / whole, pleat: hook.on === 'pleat', runs: number !== undefined })),
@@ -88,13 +90,12 @@ export class HooksView extends LitElement {
   private band(map: HookMap, panel: PanelMakeUp) {
     const { sheet } = this
     const stays = map.places.filter(({ number }) => number === undefined)
-    const outside = map.threading.filter(({ count }) => count > 0)
     return html`<section class="band">
       <div><h2>${words.hooksCount}</h2><div class="counts">${words.need}<b>${map.places.length}</b></div></div>
       <div><h2>${words.bearers}</h2><div class="counts">${words.need}<button @click=${() => tell(this, 'open-number', map.bearers.name)}>${map.bearers.value}</button>${this.packed(map)}</div></div>
       <div><h2>${words.pins}</h2><div class="counts"><button @click=${() => tell(this, 'open-number', panel.pin.from)}>${figure(sheet.write(panel.pin.value))}</button></div></div>
+      <threading-picture .groups=${map.threading.map(({ what, count }) => ({ count, says: sheet.say(what) }))}></threading-picture>
       <div class="before"><h2>${words.beforeTheRodGoesUp}</h2>
-        <p>${outside.map(({ what, count }, n) => html`${n > 0 ? ', ' : ''}<b>${count}</b> ${sheet.say(what)}`)}.</p>
         ${stays.length > 0 ? html`<p>${sentence(fill(words.stays, { n: stays.length, where: sheet.say(stays[0]?.to ?? '') }))}</p>` : nothing}</div>
     </section>`
   }

@@ -3,6 +3,7 @@ import type { From, Length, Reckoning, Unit } from '@evenhem/length'
 import type { ShownLine, Working } from '../elements/working-panel.ts'
 import { fill, words } from '../words.ts'
 import { amountOf } from '../data/amount.ts'
+import { factsOf } from '../data/facts.ts'
 import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
@@ -31,12 +32,19 @@ function lineShown(sheet: Sheet, line: Line): ShownLine {
 const howOf = (sheet: Sheet, { how, source }: Reckoning): string | undefined =>
   how === 'formula' ? [source, source && sheet.help(source)].filter(Boolean).map((code, n) => (n === 0 ? sheet.say(code as string) : code)).join('. ') : words.how[how]
 
+/** A hole goes by what it is and where; any other number by its own name. */
+function titleOf(sheet: Sheet, { name, what }: Reckoning): string {
+  const hole = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value).find(({ fromFloor }) => fromFloor.name === name)
+  return capital(hole ? `${sheet.say(hole.what)}, ${words.sideNames[hole.side].toLowerCase()}` : sheet.say(what))
+}
+const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1)
+
 function reckoned(sheet: Sheet, reckoning: Reckoning): Omit<Working, 'trail'> {
   const lines = ledger(reckoning, sheet)
   const how = howOf(sheet, reckoning)
   const stairs = reckoning.how === 'sum' ? stairsOf(lines, size.width, size.height) : undefined
   return {
-    title: sheet.say(reckoning.what), amount: amountOf(reckoning.value, reckoning.unit, write(sheet)), measured: false, write: write(sheet),
+    title: titleOf(sheet, reckoning), amount: amountOf(reckoning.value, reckoning.unit, write(sheet)), measured: false, write: write(sheet),
     lines: lines.map((line) => lineShown(sheet, line)), ...(how ? { how } : {}), ...(stairs ? { stairs } : {}),
   }
 }
@@ -74,7 +82,7 @@ function seenAs(sheet: Sheet, of: From): Seen | undefined {
     if (line) return line
   }
   const number = sheet.plan.steps.flatMap((step) => step.numbers ?? []).find((number) => number.of === of)
-  const figure = sheet.plan.layers.flatMap((layer) => layer.marks.flatMap(figuresIn)).find((figure) => figure.of === of)
+  const figure = sheet.layers.flatMap((layer) => layer.marks.flatMap(figuresIn)).find((figure) => figure.of === of)
   const { what, value } = number ?? figure ?? {}
   return what === undefined || value === undefined ? undefined : { what, value, unit: 'length' }
 }
@@ -90,7 +98,7 @@ export function opened(sheet: Sheet, of: From): Omit<Working, 'trail'> | undefin
   const known = seenAs(sheet, of)
   if (!known) return undefined
   return {
-    title: sheet.say(known.what), amount: amountOf(known.value, known.unit, write(sheet)), measured: origin.kind === 'reading',
+    title: capital(sheet.say(known.what)), amount: amountOf(known.value, known.unit, write(sheet)), measured: origin.kind === 'reading',
     lines: [], write: write(sheet), leaf: told(sheet, origin),
   }
 }

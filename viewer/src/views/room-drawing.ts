@@ -1,10 +1,9 @@
-import { compose, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
+import { compose, drawingCss, type Layer, type Mark, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
 import { spokenLength } from '@evenhem/length'
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, LitElement, nothing, unsafeCSS } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Sheet } from '../data/sheet.ts'
 import { base, tell } from '../elements/shared.ts'
-import { sceneStyle } from '../elements/scene-style.ts'
 import { Sized } from '../elements/sized.ts'
 import { fill, words } from '../words.ts'
 
@@ -19,7 +18,14 @@ export class RoomDrawing extends LitElement {
   private readonly size = new Sized(this)
   private readonly parser = new DOMParser()
 
-  static override readonly styles = [base, sceneStyle, css`:host { position: relative; overflow: hidden; background: var(--sheet) }`]
+  static override readonly styles = [
+    base, unsafeCSS(drawingCss()),
+    css`
+      :host { position: relative; overflow: hidden; background: var(--sheet) }
+      .drawing { user-select: none; -webkit-user-select: none }
+      .drawing :is(.measured, .off) > .block { stroke: var(--tapeedge) }
+    `,
+  ]
 
   override render() {
     const { width, height } = this.size
@@ -34,9 +40,10 @@ export class RoomDrawing extends LitElement {
   }
 
   private scene(width: number, height: number): Scene {
-    const { write, say, plan } = this.sheet
-    return compose(plan.layers, {
-      view: this.view, state: this.drapery, width, height, sizes: width < 600 ? phone : screen, write, say,
+    const { write, say, layers } = this.sheet
+    const small = width < 600
+    return compose(small ? layers.map(sparse) : layers, {
+      view: this.view, state: this.drapery, width, height, sizes: small ? phone : screen, write, say,
       speak: (length) => spokenLength(write(length), 'en'), ...(this.touched === undefined ? {} : { touched: this.touched }),
     })
   }
@@ -60,3 +67,7 @@ export class RoomDrawing extends LitElement {
     this.onTouch(event)
   }
 }
+
+/** On a phone only the numbers that one pencils or measures are on the drawing: it stays large, and the others are in their workings. */
+const sparse = (layer: Layer): Layer => ({ ...layer, marks: layer.marks.filter(isForPhone) })
+const isForPhone = (mark: Mark): boolean => (mark.kind === 'height' ? mark.role === 'mark' : mark.kind !== 'dimension' || mark.side !== 'right')

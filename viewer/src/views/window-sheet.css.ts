@@ -9,9 +9,9 @@ export const layout = css`
   .findings { grid-area: findings; min-width: 0 }
   .now { grid-area: now; min-height: 258px; background: var(--panel); border-top: 1px solid var(--faint); display: grid }
   .now:empty, .findings:empty { display: none }
-  title-block { grid-area: block }
-  .over { position: absolute; z-index: 1; left: 0; right: 0; bottom: 78px; max-height: calc(100% - 78px - 68px - 200px); display: grid; border-top: 2px solid var(--ink); background: var(--panel); animation: rise 160ms ease-out }
-  .over > * { min-height: 0 }
+  title-block { grid-area: block; position: sticky; bottom: 0; z-index: 1 }
+  .over { position: absolute; z-index: 1; left: 0; right: 0; bottom: 78px; max-height: calc(100% - 78px - 68px - 200px); display: flex; flex-direction: column; border-top: 2px solid var(--ink); background: var(--panel); animation: rise 160ms ease-out }
+  .over > * { min-height: 0; flex: 1 1 auto }
   @keyframes rise { from { translate: 0 12px; opacity: 0 } }
 
   @media (max-width: 599px) {

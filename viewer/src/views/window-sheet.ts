@@ -80,7 +80,7 @@ export class WindowSheet extends LitElement {
     const { sheet, way } = this
     const covered = way.over.is !== 'nothing' && !this.wide.matches
     return html`
-      <sheet-bar .over=${this.overTitle()} .heading=${`${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
+      <sheet-bar .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
         .light=${this.light} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => history.back()}>
         ${this.narrow.matches ? nothing : this.viewSwitch()}
       </sheet-bar>
