@@ -171,10 +171,10 @@ const reportWords: Words = {
   'drapery/entry-lead': one('A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and clear the floor by {clearance}.'),
   'drapery/entry-lead.short': one('A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. They are meant to clear the floor by {clearance}.'),
   'drapery/entry-panels': one('Panels: {count}, {pleats} pleats each'),
-  'drapery/entry-length': one('Length, {panel}: {length}'),
+  'drapery/entry-length': one('Length, {side}: {length}'),
   'drapery/entry-fabric': one('Fabric: {fabric}{fibres, select, none {} other { ({fibres})}}'),
   'drapery/entry-lining': one('Lining: {lining}'),
-  'drapery/entry-hem': one('Hem above the floor: {hem}'),
+  'drapery/entry-hem': one('Hem: {hem} above the floor'),
   'drapery/entry-care': one('Draw the panels by the leading edge, near the top. Dust them with a soft brush. Ask a cleaner who knows lined draperies before anything is washed.'),
   'drapery/entry-safe': one('No cords. Keep the panels clear of heaters. Do not hang or climb on the rod.'),
 }

@@ -17,6 +17,6 @@ const en: Words = {
   'returns/hook.why': one('It closes the side to the wall. It needs no ring.'),
   'returns/hook.done': one('Returns are hooked'),
   'returns/part-angle': one('wall angle'),
-  'returns/entry': one('Returns to the wall: {count}'),
+  'returns/entry': one('Returns: {count}, to the wall'),
 }
 export const words: Readonly<Record<string, Words>> = { en }

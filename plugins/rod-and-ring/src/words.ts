@@ -36,7 +36,7 @@ const en: Words = {
   'rod-and-ring/part-ring': one('ring'),
   'rod-and-ring/part-screw': one('screw'),
   'rod-and-ring/entry-rod': one('Rod: {rod}, {diameter} thick'),
-  'rod-and-ring/entry-height': one('Top of rod: {top} above the floor line'),
+  'rod-and-ring/entry-height': one('Top of rod: {top}'),
   'rod-and-ring/entry-rings': one('Rings: {rings}'),
 }
 export const words: Readonly<Record<string, Words>> = { en }

@@ -58,7 +58,7 @@ export const panelParts = rule({ id: 'panel-parts', on: 'treatment', needs: {}, 
 }))
 
 const about = (fabric: Fabric): readonly Entry[] => [
-  { section: 'what-hangs-here', code: 'drapery/entry-fabric', values: { fabric: fabric.name, fibres: (fabric.fibres ?? []).map(({ fibre, percent }) => (percent === undefined ? fibre : `${fibre} ${percent} %`)).join(', ') || 'none' } },
+  { section: 'what-hangs-here', code: 'drapery/entry-fabric', values: { fabric: fabric.name, fibres: (fabric.fibres ?? []).map(({ fibre, percent }) => (percent === undefined ? fibre : `${fibre} ${percent}\u00a0%`)).join(', ') || 'none' } },
   ...(fabric.lining ? [{ section: 'what-hangs-here', code: 'drapery/entry-lining', values: { lining: fabric.lining } } as const] : []),
 ]
 
@@ -80,7 +80,7 @@ export const hangsHere = rule({ id: 'hangs-here', on: 'treatment', needs: { make
   const { panels } = facts.makeUp
   const list: readonly Entry[] = [
     { section: 'what-hangs-here', code: 'drapery/entry-panels', values: { count: { count: panels.length }, pleats: { count: panels[0]?.pleats ?? 0 } } },
-    ...panels.map((panel): Entry => ({ section: 'what-hangs-here', code: 'drapery/entry-length', values: { panel: code(`panel-${panel.outer}`), length: long(panel.finishedLength) } })),
+    ...panels.map((panel): Entry => ({ section: 'what-hangs-here', code: 'drapery/entry-length', values: { side: code(panel.outer), length: long(panel.finishedLength) } })),
     ...(fabric ? about(fabric) : []),
     { section: 'set-on-the-day', code: 'drapery/entry-hem', values: { hem: long(facts.hangLine.hem) } },
     { section: 'care', code: 'drapery/entry-care', values: {} },
