@@ -14,7 +14,7 @@ import { captionSpot, findingBox, findingSpot } from './notes.ts'
 import { row, type Side, type Spot } from './rows.ts'
 import type { LeftOut, Placed, PlacedTape, Scene } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
-import { shape } from './shapes.ts'
+import { shapesOf } from './shapes.ts'
 import { type Bounds, type Box, boxAt, boxOf, type Frame, grown, holds, overlap, unionOf } from './space.ts'
 import { tape } from './tape.ts'
 import { touchesApart } from './touch.ts'
@@ -35,9 +35,9 @@ interface Work {
   readonly options: ComposeOptions
 }
 
-/** Left of the drawing, from the page's edge: the column of heights, the fan, the blade. */
+/** Left of the drawing: the column of heights, the fan, the blade. */
 const leftOf = ({ heights, hasTape, options: { sizes } }: Work): number =>
-  (heights.length > 0 ? columnWidth(heights, sizes) + sizes.fan : 0) + (hasTape ? sizes.blade : 0) + sizes.edge
+  (heights.length > 0 ? columnWidth(heights, sizes) + sizes.fan : 0) + (hasTape ? sizes.blade : 0)
 
 interface Laid { readonly frame: Frame; readonly content: Box; readonly rows: ReadonlyMap<Dimension, Spot>; readonly blade: number }
 
@@ -58,17 +58,24 @@ function rowsAt(work: Work, frame: Frame): { readonly laid: Laid; readonly margi
   return { laid: { frame, content, rows, blade: content.x - reach('left') }, margins }
 }
 
+/** What one tier on each side that has dimensions would need: where the search begins. */
+function oneTier(work: Work): Margins {
+  const { edge, gap, row: { size }, caption } = work.options.sizes
+  const has = (side: Side): number => (only(work.gathered.marks, 'dimension').some((mark) => mark.side === side) ? gap : 0)
+  const around = hatchDepth * caption.size + edge
+  return { left: leftOf(work) + around + has('left'), top: has('above') + around, right: has('right') + around + (has('right') && size), bottom: has('below') + around }
+}
+
 /** Rows change with the scale and the scale with their rows: margins only grow, so this ends. */
 function lay(work: Work): Laid {
   const { options } = work
-  const start = rowsAt(work, fit(work.content, options, { left: 0, top: 0, right: 0, bottom: 0 }, options.sizes.step))
   const settle = (margins: Margins, turn: number): Laid => {
     const next = rowsAt(work, fit(work.content, options, margins, options.sizes.step))
     const wanted = larger(margins, next.margins)
     const isSettled = (Object.keys(wanted) as (keyof Margins)[]).every((side) => wanted[side] <= margins[side] + 0.01)
     return isSettled || turn > 6 ? next.laid : settle(wanted, turn + 1)
   }
-  return settle(start.margins, 0)
+  return settle(oneTier(work), 0)
 }
 
 /** The blade stands on what the leftmost height is measured from, or on the level line, and reaches the top of the wall. */
@@ -182,7 +189,7 @@ export function compose(layers: readonly Layer[], options: ComposeOptions): Scen
   const laid = lay(work)
   const { frame, content } = laid
   const marks = gathered.marks
-  const shapes = marks.flatMap((mark) => shape(mark, frame, content, options))
+  const shapes = shapesOf(marks, frame, content, options)
   const blade = bladeOf(work, laid)
   const heights = placeHeights(work, laid, blade)
   const crosses = shapes.flatMap((item) => (item.kind === 'cross' ? [boxAt(item.at, 2 * item.arm, 2 * item.arm)] : []))

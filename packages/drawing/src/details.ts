@@ -9,7 +9,7 @@ import type { Dimension, Mark, Role } from './marks.ts'
 import { captionSpot } from './notes.ts'
 import type { LeftOut, Placed, PlacedDetail } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
-import { shape } from './shapes.ts'
+import { shapesOf } from './shapes.ts'
 import { type At, type Bounds, type Box, boxAt, boxOf, clamp, type Frame, grown, middleOf, overlap, shared } from './space.ts'
 import { cut, textWidth } from './text.ts'
 import { wordsAt } from './words.ts'
@@ -18,10 +18,10 @@ import { wordsAt } from './words.ts'
 const shown: ReadonlySet<Role> = new Set(['wall', 'hatch', 'wall-face', 'baseboard', 'casing', 'frame', 'glass', 'obstacle', 'mark', 'centre', 'hidden', 'level'])
 const dashed: ReadonlySet<Role> = new Set(['rod', 'bracket', 'finial'])
 /** How loud what lies under an enlargement would be, for a choice of the quietest ground. */
-const loud: Partial<Record<Role, number>> = { rod: 4, ring: 4, bracket: 4, finial: 4, pleat: 2, fabric: 0.25, casing: 0.2, glass: 0, wall: 1, baseboard: 0.5 }
+const loud: Partial<Record<Role, number>> = { rod: 4, ring: 4, bracket: 4, finial: 4, pleat: 2, fabric: 0.25, baseboard: 0.5 }
 
 /** The most of the drawing that one enlargement may cover, in both directions. */
-const most = 0.6
+const most = 0.5
 const least = 1.5
 const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'
 const factorText = (factor: number): string => `${Math.floor(factor)}${factor % 1 ? '½' : ''} ×`
@@ -65,10 +65,16 @@ function quietest(plan: Plan, free: Ground, noise: readonly { readonly box: Box;
 }
 
 /** From the source's nearest corner to the nearest place on the panel's edge. */
-function leader(source: Box, panel: Box): readonly At[] {
+function leader(source: Box, panel: Box): readonly [At, At] {
   const [x, y] = middleOf(panel)
   const start: At = [x > source.x + source.width / 2 ? source.x + source.width : source.x, y > source.y + source.height / 2 ? source.y + source.height : source.y]
   return [start, [clamp(start[0], panel.x, panel.x + panel.width), clamp(start[1], panel.y, panel.y + panel.height)]]
+}
+
+/** Small boxes along a leader, so that no label stands on it. */
+function along([[x, y], [toX, toY]]: readonly [At, At], size: number): readonly Box[] {
+  const count = Math.ceil(Math.hypot(toX - x, toY - y) / size)
+  return Array.from({ length: count + 1 }, (_, n) => boxAt([x + ((toX - x) * n) / Math.max(1, count), y + ((toY - y) * n) / Math.max(1, count)], size / 2, size / 2))
 }
 
 /** A free corner of the source for its letter. */
@@ -83,7 +89,7 @@ function placedDetail(letter: string, plan: Plan, panel: Box, free: Ground, opti
   const head: Box = { x: panel.x, y: panel.y, width: plan.head, height: plan.head }
   const title = cut(plan.title, type, panel.width - plan.head - 0.8 * type.size)
   const words = title ? { title: wordsAt(title, [panel.x + plan.head + 0.6 * type.size, panel.y + plan.head * 0.68], type) } : {}
-  return { kind: 'detail', letter, factor: plan.factor, source: plan.source, sign: signBox(plan.source, 1.2 * type.size, free), leader: leader(plan.source, panel), panel, head, ...words }
+  return { kind: 'detail', letter, factor: plan.factor, source: plan.source, sign: signBox(plan.source, 1.2 * type.size, free), leader: leader(plan.source, panel), panel, head, radius: 0.3 * type.size, ...words }
 }
 
 const isNear = (bounds: Bounds | undefined, { left, right, bottom, top }: Bounds): boolean =>
@@ -102,7 +108,7 @@ function inner(crowd: Crowd, plan: Plan, panel: Box, marks: readonly Mark[], fra
   const scale = frame.scale * plan.factor
   const close: Frame = { scale, x: within.x - plan.bounds.left * scale, y: within.y + plan.bounds.top * scale }
   const base = [...enlarged(marks, plan.bounds), ...crowd.marks]
-  const shapes = base.flatMap((mark) => shape(mark, close, within, options)).map((item) => ({ ...item, clip: within }))
+  const shapes = shapesOf(base, close, within, options).map((item) => ({ ...item, clip: within }))
   const { sizes } = options
   const free = ground(grown(within, -0.2 * sizes.caption.size), ...shapes.filter((item) => item.kind === 'cross').map((item) => boxAt(item.at, 2 * item.arm, 2 * item.arm)))
   const dimensions = crowd.marks.filter((mark): mark is Dimension => mark.kind === 'dimension')
@@ -131,7 +137,7 @@ export interface Details { readonly items: readonly Placed[]; readonly leftOut: 
 /** Opens a detail wherever marks crowd and there is free ground for it. What it covers is taken from the ground. */
 export function details(gathered: Gathered, frame: Frame, free: Ground, options: ComposeOptions): Details {
   const { sizes } = options
-  const noise = gathered.marks.flatMap((mark) => ('role' in mark && loud[mark.role] ? [{ box: boxOf(frame, markBounds(mark) ?? { left: 0, right: 0, top: 0, bottom: 0 }), loud: loud[mark.role] as number }] : []))
+  const noise = gathered.marks.flatMap((mark) => ('role' in mark && loud[mark.role] ? [{ box: grown(boxOf(frame, markBounds(mark) ?? { left: 0, right: 0, top: 0, bottom: 0 }), 0.8 * sizes.caption.size), loud: loud[mark.role] as number }] : []))
   const items: Placed[] = []
   const leftOut: LeftOut[] = []
   for (const crowd of crowds(gathered, sizes.crowd / frame.scale)) {
@@ -142,8 +148,8 @@ export function details(gathered: Gathered, frame: Frame, free: Ground, options:
     if (!found?.panel || letter === undefined) continue
     const placed = placedDetail(letter, found.plan, found.panel, free, options)
     const within = inner(crowd, found.plan, found.panel, gathered.marks, frame, options)
-    free.take(placed.panel, placed.sign)
-    items.push(placed, ...within.shapes, ...within.figures, { kind: 'edge', box: placed.panel })
+    free.take(placed.panel, placed.sign, ...along(leader(placed.source, placed.panel), 0.6 * sizes.caption.size))
+    items.push(placed, ...within.shapes, ...within.figures, { kind: 'edge', box: placed.panel, radius: placed.radius })
     leftOut.push(...within.leftOut)
   }
   return { items, leftOut }

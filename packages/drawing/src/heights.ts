@@ -34,6 +34,8 @@ export function spread(wishes: readonly Wish[], from: number, to: number): reado
 export interface HeightLabel { readonly mark: Height; readonly tag: Tag; readonly tagAt: At; readonly caption?: Words; readonly box: Box; readonly framed: boolean; readonly slot: number; readonly width: number }
 
 const inset = 0.6
+/** Kept free between two boxes, in the mark's size. */
+const betweenFrames = 0.16
 
 /** Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. */
 function labelOf(mark: Height, options: ComposeOptions): HeightLabel {
@@ -43,17 +45,17 @@ function labelOf(mark: Height, options: ComposeOptions): HeightLabel {
   const type: Type = { ...sizes.caption, weight: framed ? 600 : sizes.caption.weight }
   const pad = inset * sizes.caption.size
   const text = cut(options.say(mark.figure.what), type, sizes.column[1] - 2 * pad)
-  const top = text ? 0.9 * type.size : 0
+  const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
   const tall = top + tag.box.height
   const plain = tag.state === 'ordered' || tag.state === 'computed'
   // A plain number has room of its own at both ends; its caption ends where its digits do.
   const end = plain ? 0.25 * (framed ? sizes.mark : sizes.height).size : 0
   const tagAt: At = [-pad - tag.box.x - tag.box.width + end, -tall / 2 + top - tag.box.y]
-  const caption = text ? wordsAt(text, [-pad, -tall / 2 + 0.74 * type.size], type, 'end') : undefined
+  const caption = text ? wordsAt(text, [-pad, -tall / 2 + (framed ? 0.92 : 0.74) * type.size], type, 'end') : undefined
   const inner = joined(moved(tag.box, tagAt), ...(caption ? [caption.box] : []))
   const width = Math.max(tag.box.width - 2 * end + (framed ? 2.4 * sizes.cross : 0), text ? textWidth(text, type) : 0) + 2 * pad
   const box = framed ? boxAt([0, 0], 0, tall) : inner
-  const slot = framed ? Math.max(tall + 0.3 * sizes.mark.size, sizes.apart + 0.12 * sizes.mark.size) : Math.max(sizes.apart, tall + 0.2 * sizes.height.size)
+  const slot = framed ? Math.max(sizes.apart, tall + betweenFrames * sizes.mark.size) : Math.max(sizes.apart, tall + 0.2 * sizes.height.size)
   return { mark, tag, tagAt, ...(caption ? { caption } : {}), box, framed, slot, width }
 }
 
@@ -78,8 +80,7 @@ function chosen(labels: readonly HeightLabel[], room: number): ReadonlySet<Heigh
 
 const placed = (label: HeightLabel, right: number, y: number, width: number): HeightSpot => {
   const by: At = [right, y]
-  const tall = label.slot - (label.slot > label.box.height ? Math.min(4, label.slot - label.box.height) : 0)
-  const frame = label.framed ? { x: right - width, y: y - tall / 2, width, height: tall } : undefined
+  const frame = label.framed ? { x: right - width, y: y - label.box.height / 2, width, height: label.box.height } : undefined
   const captions = label.caption ? [{ ...label.caption, at: [label.caption.at[0] + right, label.caption.at[1] + y] as At, box: moved(label.caption.box, by) }] : []
   return { at: [label.tagAt[0] + right, label.tagAt[1] + y], tag: label.tag, captions, box: frame ?? moved(label.box, by), ...(frame ? { frame } : {}), middle: by }
 }

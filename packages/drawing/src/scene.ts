@@ -40,7 +40,7 @@ export interface Label {
 
 interface InScene { /** Drawn only inside this box. */ readonly clip?: Box }
 export interface PlacedLine extends InScene { readonly kind: 'line'; readonly role: Role; readonly from: At; readonly to: At }
-export interface PlacedPath extends InScene { readonly kind: 'path'; readonly role: Role; readonly d: readonly Segment[] }
+export interface PlacedPath extends InScene { readonly kind: 'path'; readonly role: Role; readonly d: readonly Segment[]; /** Only its outline. */ readonly isEdge?: boolean }
 export interface PlacedRect extends InScene { readonly kind: 'rect'; readonly role: Role; readonly box: Box; readonly radius: number }
 export interface PlacedCircle extends InScene { readonly kind: 'circle'; readonly role: Role; readonly at: At; readonly radius: number }
 export interface PlacedHatch extends InScene { readonly kind: 'hatch'; readonly role: 'hatch'; readonly strokes: readonly Stroke[] }
@@ -84,9 +84,11 @@ export interface PlacedDetail extends InScene {
   readonly panel: Box
   readonly head: Box
   readonly title?: Words
+  /** Of the panel's corners. */
+  readonly radius: number
 }
 /** The frame around an enlargement, over its marks. */
-export interface PlacedEdge extends InScene { readonly kind: 'edge'; readonly box: Box }
+export interface PlacedEdge extends InScene { readonly kind: 'edge'; readonly box: Box; readonly radius: number }
 
 export type Placed = PlacedLine | PlacedPath | PlacedRect | PlacedCircle | PlacedHatch | PlacedCaption | PlacedCross | PlacedDimension | PlacedHeight | PlacedTape | PlacedFinding | PlacedDetail | PlacedEdge
 

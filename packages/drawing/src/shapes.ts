@@ -1,5 +1,5 @@
 import type { ComposeOptions } from './setting.ts'
-import type { Mark } from './marks.ts'
+import type { Mark, Role } from './marks.ts'
 import type { Placed } from './scene.ts'
 import type { Box, Frame } from './space.ts'
 import { circle } from './mark/circle.ts'
@@ -9,8 +9,7 @@ import { line } from './mark/line.ts'
 import { path } from './mark/path.ts'
 import { rect } from './mark/rect.ts'
 
-/** What is drawn as it stands; words and numbers are placed later, around it. */
-export function shape(mark: Mark, frame: Frame, within: Box, options: ComposeOptions): readonly Placed[] {
+function shape(mark: Mark, frame: Frame, within: Box, options: ComposeOptions): readonly Placed[] {
   const pencil = { frame, within, options, spot: undefined }
   switch (mark.kind) {
     case 'line': return [line.place(mark, pencil)]
@@ -21,4 +20,21 @@ export function shape(mark: Mark, frame: Frame, within: Box, options: ComposeOpt
     case 'cross': return [cross.place(mark, pencil)]
     default: return []
   }
+}
+
+/** What lies on cloth, and under its edge. */
+const onCloth: ReadonlySet<Role> = new Set(['fabric-shade', 'fold', 'pleat'])
+
+/** What is drawn as it stands, from back to front; words and numbers are placed later, around it. The edge of cloth is drawn again over its folds. */
+export function shapesOf(marks: readonly Mark[], frame: Frame, within: Box, options: ComposeOptions): readonly Placed[] {
+  const items: Placed[] = []
+  let edge: Placed | undefined
+  const finish = (): void => { if (edge) items.push(edge); edge = undefined }
+  for (const item of marks.flatMap((mark) => shape(mark, frame, within, options))) {
+    if (!('role' in item && onCloth.has(item.role))) finish()
+    items.push(item)
+    if (item.kind === 'path' && item.role === 'fabric') edge = { ...item, isEdge: true }
+  }
+  finish()
+  return items
 }

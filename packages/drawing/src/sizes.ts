@@ -44,7 +44,7 @@ export const screen: Sizes = {
   unit: 'px',
   row: { size: 17, weight: 500 }, inside: { size: 19, weight: 500 }, height: { size: 20, weight: 500 }, mark: { size: 25, weight: 700 },
   caption: { size: 13.5, weight: 400 }, tapeNumber: { size: 11.5, weight: 600 },
-  apart: 43, crowd: 44, touch: [48, 44], edge: 6, gap: 24, tick: 5, cross: 8.5, finding: 11, blade: 32, fan: 34, column: [110, 170], line: 17, hatch: 6.5, step: quarterPixel,
+  apart: 43, crowd: 44, touch: [48, 44], edge: 6, gap: 22, tick: 5, cross: 8.5, finding: 11, blade: 32, fan: 34, column: [110, 170], line: 17, hatch: 6.5, step: quarterPixel,
 }
 
 /** A phone's drawing of about 390 × 380 px. */

@@ -14,8 +14,8 @@ const letterIn = (letter: string, box: Box): string => {
 export const detail: MarkTable<Detail, PlacedDetail, PlacedDetail> = {
   bounds: (mark) => boundsOf([mark.from, mark.to]),
   place: (_, { spot }) => spot,
-  svg: ({ letter, source, sign, leader, panel, head, title }) => element('g', { class: 'detail' },
-    element('path', { class: 'leader', d: strokeData([leader]) }), rectOf(source, { class: 'source', rx: 3 }), letterIn(letter, sign),
-    rectOf(panel, { class: 'panel', rx: 0.15 * head.height }), letterIn(letter, head), title ? wordsSvg(title, 'caption') : ''),
+  svg: ({ letter, source, sign, leader, panel, head, title, radius }) => element('g', { class: 'detail' },
+    element('path', { class: 'leader', d: strokeData([leader]) }), rectOf(source, { class: 'source', rx: radius }), letterIn(letter, sign),
+    rectOf(panel, { class: 'panel', rx: radius }), letterIn(letter, head), title ? wordsSvg(title, 'caption') : ''),
   words: (mark, options) => [options.say(mark.code)].filter((text) => text !== ''),
 }

@@ -18,6 +18,6 @@ export const findingShape: Readonly<Record<PlacedFinding['verdict'], (at: At, ra
 export const finding: MarkTable<Finding, PlacedFinding, At> = {
   bounds: (mark) => boundsOf([mark.at]),
   place: (mark, { spot, options }) => ({ kind: 'finding', verdict: mark.verdict, at: spot, radius: options.sizes.finding, code: mark.code, words: finding.words(mark, options).join('') }),
-  svg: ({ verdict, at, radius, words }) => element('g', { class: `finding ${verdict}`, role: 'img', 'aria-label': words }, findingShape[verdict](at, radius)),
+  svg: ({ verdict, at, radius, code, words }) => element('g', { class: `finding ${verdict}`, role: 'img', 'data-code': code, 'aria-label': words }, findingShape[verdict](at, radius)),
   words: (mark, options) => [`${options.say(`drawing/${mark.verdict}`)}: ${options.say(mark.code)}`],
 }

@@ -31,7 +31,7 @@ export const markWords = (mark: Mark, options: ComposeOptions): readonly string[
 export function placedSvg(item: Placed, ink: Ink): string {
   switch (item.kind) {
     case 'tape': return tapeSvg(item)
-    case 'edge': return rectOf(item.box, { class: 'detail-edge', rx: 4 })
+    case 'edge': return rectOf(item.box, { class: 'detail-edge', rx: item.radius })
     default: return (tables[item.kind] as unknown as { readonly svg: (item: Placed, ink: Ink) => string }).svg(item, ink)
   }
 }

@@ -43,7 +43,7 @@ function frameSvg({ frame, tag, at }: Label): string {
 export function figureSvg(label: Label, lines: string, { interactive }: Ink): string {
   const names = ['figure', label.tag.state, label.role, label.touched ? 'touched' : ''].filter((name) => name !== '').join(' ')
   const behaviour = interactive ? { tabindex: '0', role: 'button', 'aria-pressed': label.touched ? 'true' : 'false' } : { role: 'img' }
-  const ring = label.touched && !label.frame ? rectOf(label.box, { class: 'chosen', rx: 3 }) : ''
+  const ring = label.touched && !label.frame ? rectOf(label.box, { class: 'chosen', rx: 0.1 * label.tag.block.height }) : ''
   const target = interactive ? rectOf(label.touch, { class: 'touch' }) : ''
   return element('g', { class: names, ...behaviour, 'data-of': label.figure.of, 'aria-label': label.words },
     lines + frameSvg(label) + ring + tagSvg(label.tag, label.at) + label.captions.map((words) => wordsSvg(words, 'caption')).join('') + target)

@@ -21,6 +21,6 @@ const written = (segment: Segment): string => segment[0] + pointsOf(segment).map
 export const path: MarkTable<Path, PlacedPath> = {
   bounds,
   place: (mark, { frame, within }) => ({ kind: 'path', role: mark.role, d: mark.d.map((segment) => moved(segment, (at) => toScene(frame, at))), ...clipOf(bounds(mark), frame, within) }),
-  svg: ({ role, d }) => element('path', { class: `${d.some(([letter]) => letter === 'Z') ? 'area' : 'stroke'} ${role}`, d: d.map(written).join('') }),
+  svg: ({ role, d, isEdge }) => element('path', { class: `${!isEdge && d.some(([letter]) => letter === 'Z') ? 'area' : 'stroke'} ${role}`, d: d.map(written).join('') }),
   words: silent,
 }
