@@ -2,7 +2,7 @@ import type { Plugin } from '@evenhem/plugin'
 import { alongWall, bearing, bracketHoles, tops } from './heights.ts'
 import { rod } from './kind.ts'
 import { picture } from './picture.ts'
-import { map, ringCount, wallSpace } from './rings.ts'
+import { map, ringCount, wallSpace, wanted } from './rings.ts'
 import { words } from './words.ts'
 import { hangsHere, pullList, work } from './work.ts'
 
@@ -17,6 +17,6 @@ export const rodAndRing: Plugin = {
   kinds: [rod],
   additions: [],
   upgrades: [],
-  rules: [bearing, tops, alongWall, bracketHoles, map, ringCount, wallSpace, picture, work, pullList, hangsHere],
+  rules: [bearing, tops, alongWall, bracketHoles, map, ringCount, wallSpace, wanted, picture, work, pullList, hangsHere],
   words,
 }

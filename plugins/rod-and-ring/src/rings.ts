@@ -46,3 +46,9 @@ export const wallSpace = rule({ id: 'wall-space', on: rod, needs: { reach }, giv
     return { checks: [check('rod-and-ring/wall-space', over[worse].value < 0 ? 'fail' : 'pass', wallAt, values, 'mark')], reckonings: [over.left, over.right] }
   })
 })
+
+/** What else must be known of the rings and the wall, asked for at once and not only when all before it is filled. */
+export const wanted = rule({ id: 'wanted', on: rod, needs: {}, gives: {} }).run(({ mine, mineAt, at, window }) => {
+  const { wall, wallAt } = openingOf(window, windowOf(at))
+  return filled({ rings: member(mineAt, ['rings'], mine?.rings), left: member(wallAt, ['space', 'left'], wall.space?.left), right: member(wallAt, ['space', 'right'], wall.space?.right) }, () => ({}))
+})

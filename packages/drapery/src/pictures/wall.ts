@@ -7,8 +7,8 @@ import { type Member, member, openingOf } from '../given.ts'
 import { box, mm, outline, through } from './shapes.ts'
 
 const depthOfHatch = mm(5 * inch)
-/** Drawn beside the casing when nobody has said how much wall is free. */
-const unknownSpace = (12 * inch) as Length
+/** Drawn, with a broken line and a place to fill, while nobody has measured; no number is ever read from it. */
+const unknown = { width: 48 * inch, top: 84 * inch, bottom: 26 * inch, space: 12 * inch } as const
 
 const figureOf = ({ value, from }: Member<Length> | Known<Length>, what: string): Figure => ({ ...(value === undefined ? {} : { value }), of: from, what, state: value === undefined ? 'unknown' : 'ordered' })
 const computed = (reckoning: LengthReckoning): Figure => ({ value: reckoning.value, of: reckoning.name, what: reckoning.what, state: 'computed' })
@@ -26,25 +26,28 @@ export const wallPicture = rule({ id: 'wall-picture', on: 'window', needs: { flo
   const roomAt = at.slice(0, at.lastIndexOf('/windows/'))
   const casing = (name: 'width' | 'top' | 'bottom') => member(openingAt, ['casing', name], opening.casing?.[name])
   const [width, top, bottom] = [casing('width'), casing('top'), casing('bottom')]
-  if (width.value === undefined || top.value === undefined || bottom.value === undefined) return { ask: [width, top, bottom].filter((each) => each.value === undefined).map((each) => each.from) }
   const space = { left: member(wallAt, ['space', 'left'], wall.space?.left), right: member(wallAt, ['space', 'right'], wall.space?.right) }
   const ceiling = member(roomAt, ['ceiling'], room.ceiling)
-  const edges = { left: -mm(space.left.value ?? unknownSpace), right: mm(width.value + (space.right.value ?? unknownSpace)), top: mm(ceiling.value ?? ((top.value + unknownSpace) as Length)) }
+  const size = { width: mm(width.value ?? unknown.width), top: mm(top.value ?? unknown.top), bottom: mm(bottom.value ?? unknown.bottom) }
+  const edges = { left: -mm(space.left.value ?? unknown.space), right: size.width + mm(space.right.value ?? unknown.space), top: mm(ceiling.value ?? 0) || size.top + mm(unknown.space) }
   const line = floorLine(facts.floor.points, edges.left, edges.right)
-  const casingHeight = sum(`${at}#casing-height`, 'drapery/casing-height', plus('drapery/casing-top', top as Known), minus('drapery/casing-bottom', bottom as Known))
-  const above = ceiling.value === undefined ? undefined : sum(`${at}#above-casing`, 'drapery/above-casing-free', plus('drapery/ceiling', ceiling as Known), minus('drapery/casing-top', top as Known))
-  const marks: Mark[] = [...ground(edges, line), ...baseboard(wall.baseboard?.height, edges, line), ...openingMarks(opening, mm(width.value), mm(bottom.value), mm(top.value))]
+  const between = (name: string, what: string, high: Member<Length>, highWhat: string, low: Member<Length>, lowWhat: string) =>
+    high.value === undefined || low.value === undefined ? undefined : sum(`${at}#${name}`, what, plus(highWhat, high as Known), minus(lowWhat, low as Known))
+  const casingHeight = between('casing-height', 'drapery/casing-height', top, 'drapery/casing-top', bottom, 'drapery/casing-bottom')
+  const above = between('above-casing', 'drapery/above-casing-free', ceiling, 'drapery/ceiling', top, 'drapery/casing-top')
+  const known = [width, top, bottom].every((each) => each.value !== undefined)
+  const marks: readonly Mark[] = [...ground(edges, line), ...baseboard(wall.baseboard?.height, edges, line), ...(known ? openingMarks(opening, size.width, size.bottom, size.top) : [box('hidden', [0, size.bottom], [size.width, size.top])])]
   const low = Math.min(...line.map(([, y]) => y))
   const rows = [
     dimension('below', [edges.left, low], [0, low], figureOf(space.left, 'drapery/wall-space')),
-    dimension('below', [0, low], [mm(width.value), low], figureOf(width, 'drapery/casing-width')),
-    dimension('below', [mm(width.value), low], [edges.right, low], figureOf(space.right, 'drapery/wall-space')),
-    dimension('right', [edges.right, 0], [edges.right, mm(bottom.value)], figureOf(bottom, 'drapery/casing-bottom')),
-    dimension('right', [edges.right, mm(bottom.value)], [edges.right, mm(top.value)], computed(casingHeight)),
-    ...(above ? [dimension('right', [edges.right, mm(top.value)], [edges.right, edges.top], computed(above))] : []),
+    dimension('below', [0, low], [size.width, low], figureOf(width, 'drapery/casing-width')),
+    dimension('below', [size.width, low], [edges.right, low], figureOf(space.right, 'drapery/wall-space')),
+    dimension('right', [edges.right, 0], [edges.right, size.bottom], figureOf(bottom, 'drapery/casing-bottom')),
+    dimension('right', [edges.right, size.bottom], [edges.right, size.top], casingHeight ? computed(casingHeight) : figureOf(top, 'drapery/casing-top')),
+    ...(above ? [dimension('right', [edges.right, size.top], [edges.right, edges.top], computed(above))] : []),
   ]
   const both = (view: 'elevation' | 'marks') => [{ view, depth: 0, marks: [{ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks }] as readonly Mark[] }, { view, depth: 60, marks: view === 'marks' ? rows.filter((row) => row.side === 'below') : rows }]
-  return { layers: [...both('elevation'), ...both('marks')], reckonings: [casingHeight, ...(above ? [above] : [])] }
+  return { layers: [...both('elevation'), ...both('marks')], reckonings: [casingHeight, above].filter((each) => each !== undefined) }
 })
 
 interface Edges { readonly left: number; readonly right: number; readonly top: number }

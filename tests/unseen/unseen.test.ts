@@ -1,0 +1,53 @@
+import { readFileSync, readdirSync } from 'node:fs'
+import { defaults } from '@evenhem/drapery'
+import { compose, screen, toSvg } from '@evenhem/drawing'
+import { extensionsOf } from '@evenhem/job/read'
+import { tapes, writeLength } from '@evenhem/length'
+import { checkReckonings, createPlanner } from '@evenhem/planner'
+import { createSay, wordsOf } from '@evenhem/planner/say'
+import { conformance } from '@evenhem/plugin/kit'
+import { plugins } from '@evenhem/plugins'
+import { expect, test } from 'vitest'
+import { exampleOf } from '../tools/examples.ts'
+import { pegRail } from './peg-rail.ts'
+
+const all = [...plugins, pegRail]
+const { found, ordered, places, read } = exampleOf('cabin', readFileSync(new URL('job.json', import.meta.url), 'utf8'), extensionsOf(all))
+const plan = createPlanner(all).window(found, ordered, places[0]!)
+const { say } = createSay({ words: wordsOf(all), language: 'en', tape: tapes.sixteenths })
+
+test('a job on hardware that nobody here has seen is read without a complaint', () => expect(read.diagnostics).toEqual([]))
+test('it is planned without a fault, and every number has its working', () => {
+  expect(plan.faults).toEqual([])
+  expect(checkReckonings(plan, found, defaults)).toEqual([])
+})
+test('the shared checks, the returns and its own check judge it', () => {
+  expect(plan.checks.map((check) => `${check.code} ${check.verdict}`).sort()).toEqual(['drapery/coverage pass', 'drapery/panel-width pass', 'drapery/panel-width pass', 'drapery/rod-height pass', 'peg-rail/enough pass', 'returns/return pass', 'returns/return pass'])
+})
+test('its screws and the wall angles have marks, steps and drawings', () => {
+  const scene = compose(plan.layers, { view: 'marks', state: 'drawn', width: 820, height: 726, sizes: screen, write: (length) => writeLength(length, tapes.sixteenths), say: (code) => say(code) })
+  const svg = toSvg(scene, { title: 'Marks' })
+  expect(svg).toContain('screw of the rail')
+  expect(svg).toContain('wall angle')
+  expect(plan.steps.map((step) => step.id)).toEqual(expect.arrayContaining(['mark-left', 'mark', 'fix', 'hang', 'hook']))
+})
+test('without its plugin the job is kept and told of, and what is shared still plans', () => {
+  const without = exampleOf('cabin', readFileSync(new URL('job.json', import.meta.url), 'utf8'))
+  expect(without.read.diagnostics.map((each) => each.severity)).toEqual(expect.arrayContaining(['info']))
+  expect(without.ordered.hardware?.[0]).toMatchObject({ kind: 'peg-rail', pegDrop: '1 3/4' })
+  const alone = createPlanner(plugins).window(without.found, without.ordered, places[0]!)
+  expect(alone.faults).toEqual([])
+  expect(alone.checks.find((check) => check.code === 'drapery/coverage')?.verdict).toBe('pass')
+})
+test('nothing in Evenhem names it', () => {
+  const root = new URL('../../', import.meta.url)
+  const files = ['packages', 'plugins', 'viewer'].flatMap((folder) => readdirSync(new URL(folder, root), { recursive: true, encoding: 'utf8' }).filter((name) => /^(?!.*(node_modules|dist)).*\.(ts|json|js|css|html)$/.test(name)).map((name) => `${folder}/${name}`))
+  expect(files.length).toBeGreaterThan(100)
+  expect(files.filter((file) => readFileSync(new URL(file, root), 'utf8').includes('peg-rail'))).toEqual([])
+})
+
+conformance(pegRail, { test, createPlanner, with: plugins, jobs: [{ name: 'cabin', ordered, found }, { name: 'few pegs', ordered: few(), found: few() }, { name: 'no pegs', ordered: few(undefined), found: few(undefined) }] })
+
+function few(pegs: number | undefined = 3) {
+  return exampleOf('few', JSON.stringify({ ...JSON.parse(read.text), hardware: [{ ...JSON.parse(read.text).hardware[0], pegs }] }), extensionsOf(all)).ordered
+}
