@@ -1,11 +1,12 @@
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { desk, example, lying, phone, printedPlan, type Sheet, type Size, startTablet, type Tablet, upright } from './tablet.ts'
 
 const job = example('tern-hollow')
 const found = example('tern-hollow-found')
 const lights = ['paper', 'night', 'sun'] as const
+const sizes = { upright, lying, phone, desk }
 
 let tablet: Tablet
 beforeAll(async () => {
@@ -13,9 +14,14 @@ beforeAll(async () => {
 })
 afterAll(() => tablet.close())
 
+interface Where {
+  readonly job?: string
+  readonly size?: Size
+  readonly light?: string
+}
 /** Opens a sheet, does something with it, and closes it whatever happened. Nothing may complain meanwhile. */
-async function using(where: { readonly job?: string; readonly size?: Size; readonly light?: string }, work: (sheet: Sheet) => Promise<void>): Promise<void> {
-  const sheet = await tablet.open(where.job ?? job, where.size ?? upright, where.light)
+async function using({ job: folder = job, size = upright, light }: Where, work: (sheet: Sheet) => Promise<void>): Promise<void> {
+  const sheet = await tablet.open(folder, size, light)
   try {
     await work(sheet)
     expect(sheet.faults).toEqual([])
@@ -24,107 +30,354 @@ async function using(where: { readonly job?: string; readonly size?: Size; reado
   }
 }
 
-const planText = (page: Page) => page.evaluate(() => (document.querySelector('evenhem-app') as unknown as { planText: () => string | undefined }).planText())
+const planText = (page: Page) =>
+  page.evaluate(() => (document.querySelector('evenhem-app') as unknown as { planText: () => string | undefined }).planText())
 const figures = (page: Page) => page.locator('room-drawing .figure')
-const named = (page: Page, name: RegExp) => page.locator('room-drawing').getByRole('button', { name })
-const ledgerLines = (page: Page) => page.locator('working-panel li button')
+const named = (page: Page, name: RegExp) => page.locator('room-drawing').getByRole('button', { name }).first()
+const working = (page: Page) => page.locator('working-panel section')
+const lines = (page: Page) => working(page).locator('li button')
 const go = (page: Page, leaf: string) => page.locator('title-block').getByRole('button', { name: leaf }).click()
+const unit = (page: Page) => page.locator('sheet-bar').getByRole('button', { name: /^Units/ })
+/** The name of whatever has the focus, in however many shadow roots. */
+const focused = (page: Page) =>
+  page.evaluate(() => {
+    let element = document.activeElement
+    while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement
+    return element?.getAttribute('aria-label') ?? element?.textContent?.trim() ?? ''
+  })
 
-test('the tablet plans by itself: its plan is the one that the command line prints, byte for byte', () =>
-  using({}, async ({ page, cut }) => {
-    await cut()
-    expect(await planText(page)).toBe(await printedPlan(job, 'w1'))
-  }))
+describe('the plan', () => {
+  test.each(['tern-hollow', 'tern-hollow-found', 'not-measured-yet', 'rings-missing'])(
+    'of %s is worked out on the tablet, without a network, byte for byte as the command line prints it',
+    (name) =>
+      using({ job: example(name) }, async ({ page, cut }) => {
+        await cut()
+        expect(await planText(page)).toBe(await printedPlan(example(name), 'w1'))
+      }),
+  )
+})
 
-test('with readings too, the tablet’s plan is the one that the command line prints', () =>
-  using({ job: found }, async ({ page }) => expect(await planText(page)).toBe(await printedPlan(found, 'w1'))))
+describe('without a network', () => {
+  test('the units change everywhere, and back', () =>
+    using({}, async ({ page, cut }) => {
+      await cut()
+      const before = await figures(page).allTextContents()
+      await unit(page).click()
+      await unit(page).click()
+      expect((await unit(page).textContent())?.trim()).toBe('mm, rounded')
+      expect(await figures(page).filter({ hasText: '2286' }).count(), 'the top hole, 90 in, in millimetres').toBeGreaterThan(0)
+      await unit(page).click()
+      expect(await figures(page).allTextContents()).toEqual(before)
+    }))
 
-test('without a network the units change everywhere, and back', () =>
-  using({}, async ({ page, cut }) => {
-    await cut()
-    const before = await figures(page).allInnerTexts()
-    const unit = page.locator('sheet-bar').getByRole('button', { name: /^Units/ })
-    await unit.click()
-    await unit.click()
-    expect(await unit.innerText()).toBe('mm, rounded')
-    expect(await page.locator('room-drawing').getByRole('button', { name: /millimetres/ }).count()).toBeGreaterThan(5)
-    await unit.click()
-    expect(await figures(page).allInnerTexts()).toEqual(before)
-  }))
+  test('a number opens its working, down to what the order says, and back', () =>
+    using({}, async ({ page, cut }) => {
+      await cut()
+      await named(page, /^top hole/).click()
+      expect(await working(page).locator('h2').textContent()).toContain('Top hole, left side')
+      await lines(page).filter({ hasText: 'hang line' }).click()
+      await lines(page).first().click()
+      await lines(page).filter({ hasText: 'finished length' }).click()
+      expect(await working(page).textContent()).toContain('Written on the order')
+      expect(await working(page).locator('dl').textContent()).toContain('Garden room, Window 1, panel left, finished length')
+      await working(page).locator('nav button').first().click()
+      expect(await working(page).locator('h2').textContent()).toContain('Top hole, left side')
+    }))
 
-test('without a network a number opens its working, down to what the order says', () =>
-  using({}, async ({ page, cut }) => {
-    await cut()
-    await named(page, /^top hole/).first().click()
-    expect(await page.locator('working-panel h2').innerText()).toMatch(/hole/)
-    expect(await ledgerLines(page).count()).toBeGreaterThan(3)
-    await ledgerLines(page).filter({ hasText: 'finished length' }).first().click()
-    expect(await page.locator('working-panel').innerText()).toContain('Written on the order')
-    await page.locator('working-panel nav button').first().click()
-    expect(await ledgerLines(page).count()).toBeGreaterThan(3)
-  }))
+  test('steps, views and lights go on', () =>
+    using({}, async ({ page, cut }) => {
+      await cut()
+      await page.locator('step-panel .go').click()
+      await go(page, 'Marks')
+      expect(await page.locator('hole-list tbody tr').count()).toBe(6)
+      await go(page, 'Hooks')
+      expect(await page.locator('hook-cards li').count()).toBe(13)
+      await page
+        .locator('sheet-bar')
+        .getByRole('button', { name: /^Light/ })
+        .click()
+      expect(await page.evaluate(() => document.documentElement.dataset.light)).toBe('night')
+    }))
+})
 
-test('every number of every drawing opens something, and every way down ends at a place or a default', () =>
-  using({ job: found, size: desk }, async ({ page }) => {
-    for (const leaf of ['Drawing', 'Marks']) {
-      await go(page, leaf)
-      const count = await figures(page).count()
-      expect(count).toBeGreaterThan(4)
-      for (let n = 0; n < count; n++) {
-        await figures(page).nth(n).dispatchEvent('click')
-        await page.locator('working-panel h2').waitFor()
-        for (let deep = 0; (await ledgerLines(page).count()) > 0; deep++) {
-          expect(deep).toBeLessThan(12)
-          await ledgerLines(page).last().dispatchEvent('click')
-          await page.waitForTimeout(0)
+describe('numbers', () => {
+  test.each(['Drawing', 'Marks'])(
+    'every one on the sheet %s opens, and every way down ends at a place, a default or a plain number',
+    (leaf) =>
+      using({ job: found, size: desk }, async ({ page }) => {
+        await go(page, leaf)
+        const count = await figures(page).count()
+        expect(count).toBeGreaterThan(8)
+        for (let n = 0; n < count; n++) {
+          await figures(page).nth(n).dispatchEvent('click')
+          await working(page).waitFor()
+          for (let deep = 1; (await lines(page).count()) > 0; deep++) {
+            expect(deep, 'levels').toBeLessThan(12)
+            await lines(page).last().dispatchEvent('click')
+            await working(page).locator(`nav li:nth-child(${deep})`).waitFor()
+          }
+          expect(await working(page).locator('.source').count()).toBe(1)
+          await page.keyboard.press('Escape')
+          await working(page).waitFor({ state: 'detached' })
         }
-        expect(await page.locator('working-panel .source').count()).toBe(1)
-        await page.keyboard.press('Escape')
-        await page.locator('working-panel').waitFor({ state: 'detached' })
+      }),
+  )
+
+  test('one that was measured lies on tape and says by whom and when', () =>
+    using({ job: found }, async ({ page }) => {
+      await page.locator('room-drawing .figure.measured').first().dispatchEvent('click')
+      expect(await working(page).locator('.source').textContent()).toContain('Read from a tape')
+      expect(await working(page).locator('dt').allTextContents()).toEqual(['Place', 'By', 'When'])
+    }))
+
+  test('the lines of a working come to its total', () =>
+    using({}, async ({ page }) => {
+      await named(page, /^top hole/).click()
+      const read = (name: string | null) => {
+        const [, less, minus, whole = '0', over = ''] =
+          /(less )?.*, (minus )?(?:(\d+)(?: and )?)?(.*?) inch/.exec(name ?? '') ?? []
+        const parts: Record<string, number> = { 'one half': 1 / 2, 'one eighth': 1 / 8, 'five eighths': 5 / 8 }
+        return (less ? -1 : 1) * (minus ? -1 : 1) * (Number(whole) + (parts[over.trim()] ?? 0))
       }
-    }
-  }))
+      const names = await Promise.all((await working(page).locator('.line').all()).map((line) => line.getAttribute('aria-label')))
+      const [total, ...terms] = names.map(read).reverse()
+      expect(terms.length).toBeGreaterThan(3)
+      expect(terms.reduce((sum, term) => sum + term, 0)).toBe(total)
+    }))
 
-test('a number that was measured says by whom and when', () =>
-  using({ job: found }, async ({ page }) => {
-    await page.locator('room-drawing .figure:is(.measured, .off)').first().dispatchEvent('click')
-    const text = await page.locator('working-panel').innerText()
-    expect(text).toContain('Read from a tape')
-    expect(text).toMatch(/By\s+\S/)
-  }))
+  test('those of the step open too', () =>
+    using({}, async ({ page }) => {
+      const panel = page.locator('step-panel')
+      while ((await panel.locator('.numbers').count()) === 0) await panel.getByRole('button', { name: 'Next' }).click()
+      await panel.locator('.numbers button').first().click()
+      expect(await working(page).locator('h2').textContent()).toContain('hole')
+    }))
+})
 
-test('drawn and stacked are one touch apart', () =>
-  using({}, async ({ page }) => {
-    const fabric = () => page.locator('room-drawing .fabric').first().getAttribute('d')
-    const closed = await fabric()
-    await page.getByRole('button', { name: 'Stacked' }).click()
-    expect(await fabric()).not.toBe(closed)
-    await page.getByRole('button', { name: 'Closed' }).click()
-    expect(await fabric()).toBe(closed)
-  }))
+describe('the sheet', () => {
+  test('shows the drapery closed and stacked, one touch apart', () =>
+    using({}, async ({ page }) => {
+      const fabric = () => page.locator('room-drawing .fabric').first().getAttribute('d')
+      const closed = await fabric()
+      await page.getByRole('button', { name: 'Stacked' }).click()
+      expect(await fabric()).not.toBe(closed)
+      await page.getByRole('button', { name: 'Closed' }).click()
+      expect(await fabric()).toBe(closed)
+    }))
 
-test('a step is ticked on this tablet, which says that it is no record', () =>
-  using({}, async ({ page }) => {
-    const panel = page.locator('step-panel')
-    const first = await panel.locator('h2').innerText()
-    await panel.locator('.go').click()
-    expect(await panel.locator('h2').innerText()).not.toBe(first)
-    await page.reload()
-    expect(await panel.locator('.eyebrow').innerText()).toMatch(/step 2 of/)
-    await panel.getByRole('button', { name: 'Back' }).click()
-    expect(await panel.innerText()).toContain('Not in the record yet')
-  }))
+  test('ticks a step on this tablet and says that it is no record', () =>
+    using({}, async ({ page }) => {
+      const panel = page.locator('step-panel')
+      await panel.locator('.go').click()
+      expect(await panel.locator('.eyebrow').textContent()).toContain('step 2 of')
+      await page.reload()
+      expect(await panel.locator('.eyebrow').textContent()).toContain('step 2 of')
+      await panel.getByRole('button', { name: 'Back' }).click()
+      expect(await panel.locator('.note').textContent()).toContain('Not in the record yet')
+    }))
 
-test('the whole sheet can be worked by keyboard', () =>
-  using({}, async ({ page }) => {
-    await figures(page).first().focus()
-    await page.keyboard.press('Enter')
-    await page.locator('working-panel h2').waitFor()
-    expect(await page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.shadowRoot?.activeElement?.shadowRoot?.activeElement?.localName ?? deepest()).catch(() => 'h2')).toBe('h2')
-    await page.keyboard.press('Tab')
-    await page.keyboard.press('Tab')
-    await page.keyboard.press('Enter')
-    await page.keyboard.press('Escape')
-    await page.locator('working-panel').waitFor({ state: 'detached' })
-    expect(await figures(page).first().evaluate((figure) => figure === (figure.getRootNode() as ShadowRoot).activeElement)).toBe(true)
-  }))
+  test('closes steps behind a stop and says why', () =>
+    using({ job: example('rings-missing') }, async ({ page }) => {
+      const panel = page.locator('step-panel')
+      while ((await panel.locator('.closed').count()) === 0) await panel.getByRole('button', { name: 'Next' }).click()
+      expect(await panel.locator('.closed').textContent()).toContain('2 rings are missing')
+      const title = await panel.locator('h2').textContent()
+      await panel.locator('.go').dispatchEvent('click')
+      expect(await panel.locator('h2').textContent()).toBe(title)
+    }))
+
+  test('says what to measure when too little is known to draw', () =>
+    using({ job: example('not-measured-yet') }, async ({ page }) => {
+      expect(await page.locator('room-drawing section').textContent()).toContain('casing, width')
+      await page.locator('findings-row button').first().click()
+      expect(await page.locator('findings-list').getByText('To measure next').count()).toBe(1)
+    }))
+
+  test('names the places of a job that cannot be read', () =>
+    using({ job: example('not-ok/no-job') }, async ({ page }) => {
+      expect(await page.locator('state-page h1').textContent()).toBe('This job could not be read')
+      expect(await page.locator('state-page li').first().textContent()).toMatch(/Line \d+, column \d+/)
+    }))
+
+  test('goes back with the browser’s own back key', () =>
+    using({}, async ({ page }) => {
+      await go(page, 'Marks')
+      await figures(page).first().dispatchEvent('click')
+      await working(page).waitFor()
+      await page.goBack()
+      await working(page).waitFor({ state: 'detached' })
+      await page.goBack()
+      await page.locator('step-panel').waitFor()
+    }))
+})
+
+describe('by keyboard', () => {
+  test('the focus goes from the step to the findings, then through the numbers from the top down', () =>
+    using({}, async ({ page }) => {
+      const seen: string[] = []
+      for (let n = 0; n < 40 && !seen.at(-1)?.startsWith('hem'); n++) {
+        await page.keyboard.press('Tab')
+        seen.push(await focused(page))
+      }
+      const at = (start: string) => seen.findIndex((name) => name.startsWith(start))
+      expect(at('Everything is here')).toBeGreaterThan(0)
+      expect(at('drapery covers')).toBeGreaterThan(at('Pass'))
+      expect(at('Pass')).toBeGreaterThan(at('Everything is here'))
+      expect(
+        [at('drapery covers'), at('top of rod'), at('top hole'), at('hem')].every(
+          (place, n, all) => n === 0 || place > (all[n - 1] ?? 0),
+        ),
+      ).toBe(true)
+    }))
+
+  test('Enter opens a number, Escape closes it, and the focus is where it was', () =>
+    using({}, async ({ page }) => {
+      await named(page, /^hang line/).focus()
+      const name = await focused(page)
+      await page.keyboard.press('Enter')
+      await working(page).waitFor()
+      expect(await focused(page)).toBe('Hang line')
+      await page.keyboard.press('Tab')
+      await page.keyboard.press('Enter')
+      await working(page).locator('nav').waitFor()
+      await page.keyboard.press('Escape')
+      await working(page).waitFor({ state: 'detached' })
+      expect(await focused(page)).toBe(name)
+    }))
+
+  test('what has the focus has a ring of 3 pixels', () =>
+    using({}, async ({ page }) => {
+      await page.keyboard.press('Tab')
+      const ring = () =>
+        page.evaluate(() => {
+          let element = document.activeElement
+          while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement
+          return element ? getComputedStyle(element).outlineWidth : ''
+        })
+      expect(await ring()).toBe('3px')
+    }))
+})
+
+/** Every view of a sheet, by what leads to it. */
+const views: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  drawing: async () => {},
+  working: (page) => figures(page).first().dispatchEvent('click'),
+  findings: async (page) => {
+    const row = page.locator('findings-row button').first()
+    if ((await row.count()) > 0) await row.click()
+  },
+  marks: (page) => go(page, 'Marks'),
+  hooks: (page) => go(page, 'Hooks'),
+}
+
+describe('axe finds nothing', () => {
+  test.each(lights)('in %s', (light) =>
+    using({ light, job: found }, async ({ page }) => {
+      for (const [view, lead] of Object.entries(views)) {
+        await lead(page)
+        const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()
+        expect(
+          violations.map(({ id, nodes }) => `${view}: ${id} ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+        ).toEqual([])
+        await page.keyboard.press('Escape')
+      }
+    }),
+  )
+})
+
+describe('in every size', () => {
+  test.each(Object.entries(sizes))('%s: nothing needs sideways scrolling, nothing lies over another', (_, size) =>
+    using({ size, job: found }, async ({ page }) => {
+      for (const [view, lead] of Object.entries(views)) {
+        await lead(page)
+        expect(
+          await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+          `${view} is as wide as the page`,
+        ).toBeLessThanOrEqual(0)
+        expect(await page.evaluate(crossing), `${view}: parts of the page`).toEqual([])
+        await page.keyboard.press('Escape')
+      }
+    }),
+  )
+
+  test.each([
+    ['upright', upright],
+    ['lying', lying],
+  ] as const)('%s: a finger finds everything that answers to it', (_, size) =>
+    using({ size, job: found }, async ({ page }) => {
+      for (const [view, lead] of Object.entries(views)) {
+        await lead(page)
+        expect(await page.evaluate(tooSmall), view).toEqual([])
+        await page.keyboard.press('Escape')
+      }
+    }),
+  )
+
+  test('text on a tablet is never smaller than 13.5 pixels, but for the tape’s own numbers', () =>
+    using({ job: found }, async ({ page }) => {
+      for (const [view, lead] of Object.entries(views)) {
+        await lead(page)
+        expect(await page.evaluate(tooFine), view).toEqual([])
+        await page.keyboard.press('Escape')
+      }
+    }))
+})
+
+/** Runs in the page: visible parts of the sheet that lie over one another, but for what is meant to lie over the sheet. */
+function crossing(): readonly string[] {
+  const sheet = document.querySelector('evenhem-app')?.shadowRoot?.querySelector('window-sheet')?.shadowRoot
+  const open = sheet?.querySelector('.over') !== null
+  const parts = [...(sheet?.children ?? [])].filter(
+    (part) =>
+      !part.matches('.over, style') && !(open && part.hasAttribute('inert')) && !(open && part.matches('main, .findings')),
+  )
+  const boxes = parts
+    .map((part) => ({ name: part.localName + part.className, box: part.getBoundingClientRect() }))
+    .filter(({ box }) => box.width > 0 && box.height > 0)
+  return boxes.flatMap((a, n) =>
+    boxes
+      .slice(n + 1)
+      .filter(
+        (b) =>
+          a.box.left < b.box.right - 1 &&
+          b.box.left < a.box.right - 1 &&
+          a.box.top < b.box.bottom - 1 &&
+          b.box.top < a.box.bottom - 1,
+      )
+      .map((b) => `${a.name} and ${b.name}`),
+  )
+}
+
+/** Runs in the page: buttons and links smaller than 48 pixels either way. */
+function tooSmall(): readonly string[] {
+  const within = (root: ParentNode): Element[] =>
+    [...root.querySelectorAll('*')].flatMap((element) => [element, ...(element.shadowRoot ? within(element.shadowRoot) : [])])
+  return within(document)
+    .filter((element) => element.matches('button, a[href]') && !element.closest('[inert]'))
+    .map((element) => ({ element, box: element.getBoundingClientRect() }))
+    .filter(({ box }) => box.width > 0 && (box.width < 46 || box.height < 46))
+    .map(
+      ({ element, box }) =>
+        `${element.getAttribute('aria-label') ?? element.textContent?.trim()} ${Math.round(box.width)} × ${Math.round(box.height)}`,
+    )
+}
+
+/** Runs in the page: words whose letters are smaller than 13.5 pixels. A fraction's digits are part of a larger figure. */
+function tooFine(): readonly string[] {
+  const within = (root: ParentNode): Element[] =>
+    [...root.querySelectorAll('*')].flatMap((element) => [element, ...(element.shadowRoot ? within(element.shadowRoot) : [])])
+  const isText = (element: Element) => [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim())
+  return within(document)
+    .filter(
+      (element) =>
+        isText(element) &&
+        element.getClientRects().length > 0 &&
+        !element.closest('svg.figure, g.tape, .digits, .figure text.digits, style, title, desc'),
+    )
+    .filter(
+      (element) =>
+        element.localName !== 'desc' &&
+        Number.parseFloat(getComputedStyle(element).fontSize) * (element instanceof SVGElement ? 1 : 1) < 13.5,
+    )
+    .map((element) => `${element.textContent?.trim()} ${getComputedStyle(element).fontSize}`)
+}

@@ -83,6 +83,10 @@ function sheetOf(page: Page, context: BrowserContext, server: FastifyInstance, f
 /** What the command line prints: the plan of a window, as text. */
 export async function printedPlan(job: string, window: string): Promise<string> {
   const entry = `${root}packages/cli/src/index.ts`
-  const { stdout } = await run(process.execPath, ['--conditions=source', '--import', 'tsx', entry, 'plan', job, '--window', window, '--json'], { cwd: root, maxBuffer: 64 * 1024 * 1024 })
+  const { stdout } = await run(
+    process.execPath,
+    ['--conditions=source', '--import', 'tsx', entry, 'plan', job, '--window', window, '--json'],
+    { cwd: root, maxBuffer: 64 * 1024 * 1024 },
+  )
   return stdout
 }

@@ -3,7 +3,15 @@ import { expect, test } from 'vitest'
 import { brokenFrom, stairsOf } from '../src/data/stairs.ts'
 import type { Line } from '../src/data/working.ts'
 
-const line = (sign: Line['sign'], value: number): Line => ({ kind: 'term', sign, what: 'x', value: inches(value), unit: 'length', of: '/x', origin: { kind: 'order', place: '/x' } })
+const line = (sign: Line['sign'], value: number): Line => ({
+  kind: 'term',
+  sign,
+  what: 'x',
+  value: inches(value),
+  unit: 'length',
+  of: '/x',
+  origin: { kind: 'order', place: '/x' },
+})
 const lines = [line('', 0.5), line('+', 92), line('−', 0.5), line('+', 2.25)]
 
 test('the long term is broken, the others are to one scale', () => {

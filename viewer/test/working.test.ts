@@ -7,7 +7,13 @@ const at = (member: string) => `/rooms/den/windows/w1/${member}`
 const known = (member: string, value: number) => ({ value: inches(value), from: member })
 const hem = sum('w#hem', 'hem', plus('floor', known(at('floor'), 0)), plus('clearance', known(at('clearance'), 0.5)))
 const top = sum('w#top', 'top', plus('hem', hem), plus('length', known(at('length'), 84)))
-const hook = sum('w#hook', 'hook', plus('top', top), minus('pin', known('/hardware/ash/pin', 0.5)), minus('slack', known('trade:slack', 0.25)))
+const hook = sum(
+  'w#hook',
+  'hook',
+  plus('top', top),
+  minus('pin', known('/hardware/ash/pin', 0.5)),
+  minus('slack', known('trade:slack', 0.25)),
+)
 const given: Reckoning = { ...hem, name: 'w#given', how: 'given', terms: [plus('clearance', known(at('clearance'), 0.5))] }
 const ground = (readings = {}): Ground => ({
   ordered: { hardware: [{ id: 'ash', kind: 'rod', name: 'Ash rod' }] } as unknown as Job,

@@ -8,8 +8,15 @@ export function bare(value: number): Amount {
   const size = Math.abs(value)
   const half = size % 1 === 0.5 ? { numerator: 1, denominator: 2 } : {}
   const whole = size % 1 === 0.5 ? Math.floor(size) : Math.round(size * 1000) / 1000
-  return { text: String(value), negative: value < 0, whole: whole === 0 && size !== 0 ? '' : String(whole), ...half, unit: 'none' }
+  return {
+    text: String(value),
+    negative: value < 0,
+    whole: whole === 0 && size !== 0 ? '' : String(whole),
+    ...half,
+    unit: 'none',
+  }
 }
 
 /** Writes a number of any unit; lengths by the reader's tape. */
-export const amountOf = (value: number, unit: Unit, write: (length: number) => Written): Amount => (unit === 'length' ? write(value) : bare(value))
+export const amountOf = (value: number, unit: Unit, write: (length: number) => Written): Amount =>
+  unit === 'length' ? write(value) : bare(value)

@@ -51,5 +51,8 @@ interface Shapes {
 }
 
 /** A fact of every treatment that has it, in the order of the plan. */
-export const factsOf = <K extends keyof Shapes>(plan: WindowPlan, id: K): readonly { readonly at: Place; readonly value: Shapes[K] }[] =>
+export const factsOf = <K extends keyof Shapes>(
+  plan: WindowPlan,
+  id: K,
+): readonly { readonly at: Place; readonly value: Shapes[K] }[] =>
   plan.facts.filter((fact) => fact.id === id) as readonly { readonly at: Place; readonly value: Shapes[K] }[]

@@ -26,7 +26,16 @@ const ask = (worker: Worker, order: PlanOrder): Promise<WindowPlan> =>
       end()
     }
     const { signal } = ended
-    worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => settle(() => ('plan' in data ? resolve(data.plan) : reject(new Error(data.failed)))), { signal })
-    worker.addEventListener('error', (event) => settle(() => reject(new Error(event.message || 'the plan’s worker could not be loaded'))), { signal })
+    worker.addEventListener(
+      'message',
+      ({ data }: MessageEvent<PlanAnswer>) =>
+        settle(() => ('plan' in data ? resolve(data.plan) : reject(new Error(data.failed)))),
+      { signal },
+    )
+    worker.addEventListener(
+      'error',
+      (event) => settle(() => reject(new Error(event.message || 'the plan’s worker could not be loaded'))),
+      { signal },
+    )
     worker.postMessage(order)
   })

@@ -1,9 +1,9 @@
-import type { Job, PlacedWindow, Place, Room, Window } from '@evenhem/job'
+import { words as drawingWords, type Layer } from '@evenhem/drawing'
+import type { Job, Place, PlacedWindow, Room, Window } from '@evenhem/job'
 import { type Length, type ReadingUnit, type Reckoning, type Tape, tapes, type Written, writeLength } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
 import { plugins } from '@evenhem/plugins'
-import { type Layer, words as drawingWords } from '@evenhem/drawing'
 import { asMeasured } from './measured.ts'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
@@ -26,7 +26,10 @@ export interface Sheet extends Ground {
 
 /** The tape that each unit is read on. */
 const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
-  in: tapes.sixteenths, 'ft-in': tapes.feetAndSixteenths, mm: tapes.wholeMillimetres, cm: tapes.centimetresToTheMillimetre,
+  in: tapes.sixteenths,
+  'ft-in': tapes.feetAndSixteenths,
+  mm: tapes.wholeMillimetres,
+  cm: tapes.centimetresToTheMillimetre,
 }
 
 const spoken = [...wordsOf(plugins), drawingWords]
@@ -46,8 +49,16 @@ export function readSheet({ ordered, readings, found, plan, unit }: SheetOrder):
   const { say, help } = createSay({ words: spoken, language: 'en', tape })
   const reckonings = new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning]))
   return {
-    ordered, readings, reckonings, plan, unit, say, help,
-    place: found.place, room: found.room, window: found.window,
+    ordered,
+    readings,
+    reckonings,
+    plan,
+    unit,
+    say,
+    help,
+    place: found.place,
+    room: found.room,
+    window: found.window,
     layers: asMeasured(plan.layers, { ordered, readings, reckonings }),
     write: (length) => writeLength(length, tape),
   }

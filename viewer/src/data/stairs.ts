@@ -22,19 +22,21 @@ const room = { above: 26, below: 12, left: 58, right: 20 }
 
 /** Terms more than six times as long as the next shorter one would make all others invisible: they are broken. */
 export function brokenFrom(values: readonly number[]): number {
-  const sizes = values.map(Math.abs).filter((size) => size > 0).sort((a, b) => a - b)
+  const sizes = values
+    .map(Math.abs)
+    .filter((size) => size > 0)
+    .sort((a, b) => a - b)
   const gap = sizes.findIndex((size, n) => n > 0 && size > 6 * (sizes[n - 1] ?? size))
   return gap === -1 ? Number.POSITIVE_INFINITY : (sizes[gap] ?? Number.POSITIVE_INFINITY)
 }
 
 const signed = (line: Line) => (line.sign === '−' ? -line.value : line.value)
 
-/** Levels after each term, y up, at so many pixels per nanometre. */
+/** Levels before the first term and after each, y up, at so many pixels per nanometre. */
 function levels(values: readonly number[], broken: number, scale: number): readonly number[] {
-  return values.reduce<readonly number[]>((all, value) => {
-    const step = Math.abs(value) >= broken ? Math.sign(value) * brokenHeight : value * scale
-    return [...all, (all.at(-1) ?? 0) + step]
-  }, [0])
+  let level = 0
+  const rise = (value: number) => (Math.abs(value) >= broken ? Math.sign(value) * brokenHeight : value * scale)
+  return [0, ...values.map((value) => (level += rise(value)))]
 }
 const span = (all: readonly number[]) => Math.max(...all) - Math.min(...all)
 
@@ -54,7 +56,15 @@ export function stairsOf(lines: readonly Line[], width: number, height: number):
   const zero = room.above + Math.max(...all)
   const apart = Math.min(60, (width - room.left - room.right) / Math.max(1, terms.length - 1))
   return {
-    stairs: terms.map((line, n) => ({ line, x: room.left + n * apart, from: zero - (all[n] ?? 0), to: zero - (all[n + 1] ?? 0), broken: Math.abs(signed(line)) >= broken })),
-    zero, width, height: room.above + span(all) + room.below,
+    stairs: terms.map((line, n) => ({
+      line,
+      x: room.left + n * apart,
+      from: zero - (all[n] ?? 0),
+      to: zero - (all[n + 1] ?? 0),
+      broken: Math.abs(signed(line)) >= broken,
+    })),
+    zero,
+    width,
+    height: room.above + span(all) + room.below,
   }
 }

@@ -1,6 +1,9 @@
 export type View = 'drawing' | 'marks' | 'hooks'
 /** What lies over the sheet: the list of findings, or a number's working with the numbers that led to it, the last one shown. */
-export type Over = { readonly is: 'nothing' } | { readonly is: 'findings' } | { readonly is: 'working'; readonly trail: readonly string[] }
+export type Over =
+  | { readonly is: 'nothing' }
+  | { readonly is: 'findings' }
+  | { readonly is: 'working'; readonly trail: readonly string[] }
 /** Where on a window's sheet somebody is. */
 export interface Way {
   readonly view: View

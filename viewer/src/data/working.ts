@@ -54,7 +54,15 @@ export interface Line {
 
 const isRunning = (reckoning: Reckoning) => reckoning.how === 'sum' && reckoning.unit === 'length'
 
-const between: Readonly<Record<How, Line['sign']>> = { given: '', sum: '+', times: '×', divided: '÷', least: '', most: '', formula: '' }
+const between: Readonly<Record<How, Line['sign']>> = {
+  given: '',
+  sum: '+',
+  times: '×',
+  divided: '÷',
+  least: '',
+  most: '',
+  formula: '',
+}
 const signOf = (reckoning: Reckoning, term: Term, n: number): Line['sign'] => {
   if (term.sign === -1) return '−'
   return n === 0 ? '' : between[reckoning.how]
@@ -69,12 +77,18 @@ function unitOf(term: Term, n: number, of: Reckoning, ground: Ground): Unit {
 }
 
 const lineOf = (reckoning: Reckoning, term: Term, n: number, ground: Ground): Line => ({
-  kind: 'term', sign: signOf(reckoning, term, n), what: term.what, value: term.value, unit: unitOf(term, n, reckoning, ground),
-  of: settle(term.from, ground), origin: originOf(term.from, ground),
+  kind: 'term',
+  sign: signOf(reckoning, term, n),
+  what: term.what,
+  value: term.value,
+  unit: unitOf(term, n, reckoning, ground),
+  of: settle(term.from, ground),
+  origin: originOf(term.from, ground),
 })
 
 /** A reckoning's own terms, one line each. */
-export const linesOf = (reckoning: Reckoning, ground: Ground): readonly Line[] => reckoning.terms.map((term, n) => lineOf(reckoning, term, n, ground))
+export const linesOf = (reckoning: Reckoning, ground: Ground): readonly Line[] =>
+  reckoning.terms.map((term, n) => lineOf(reckoning, term, n, ground))
 
 /** The terms of a reckoning. A sum that goes on from another sum begins with that one's lines, as one would add up on paper. */
 function terms(reckoning: Reckoning, ground: Ground): readonly Line[] {
@@ -92,4 +106,12 @@ function terms(reckoning: Reckoning, ground: Ground): readonly Line[] {
 /** The whole working of a number, ready to be read from top to bottom. */
 export const ledger = (reckoning: Reckoning, ground: Ground): readonly Line[] => [...terms(reckoning, ground), totalOf(reckoning)]
 
-const totalOf = ({ what, value, unit, name }: Reckoning): Line => ({ kind: 'total', sign: '=', what, value, unit, of: name, origin: { kind: 'sum', name } })
+const totalOf = ({ what, value, unit, name }: Reckoning): Line => ({
+  kind: 'total',
+  sign: '=',
+  what,
+  value,
+  unit,
+  of: name,
+  origin: { kind: 'sum', name },
+})

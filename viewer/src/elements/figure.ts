@@ -12,7 +12,10 @@ const shape = (glyph: Glyph) =>
 
 // Drawn at a hundred and scaled: a figure has the same shape on a label, in a ledger and read from a ladder.
 const drawn = (amount: Amount, weight: Weight): Glyphs =>
-  figureOf({ ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as never }, { size: 100, weight, units: amount.unit !== 'in' && amount.unit !== 'none' && hasInches(amount) })
+  figureOf(
+    { ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as never },
+    { size: 100, weight, units: amount.unit !== 'in' && amount.unit !== 'none' && hasInches(amount) },
+  )
 const hasInches = ({ feet, whole, numerator }: Amount) => feet === undefined || whole !== '' || numerator !== undefined
 
 const inline = ({ width, glyphs }: Glyphs) =>
@@ -33,11 +36,18 @@ export function inColumns(amount: Amount, weight: Weight) {
 }
 
 /** A number in a drawing: it ends at x, its baseline at y. */
-export function placed(amount: Amount, at: { readonly x: number; readonly y: number; readonly size: number; readonly weight: Weight }) {
+export function placed(
+  amount: Amount,
+  at: { readonly x: number; readonly y: number; readonly size: number; readonly weight: Weight },
+) {
   const { width, glyphs } = drawn(amount, at.weight)
   const wide = (width * at.size) / 100
   const x = at.x - wide
-  return { mark: svg`<g transform="translate(${x} ${at.y}) scale(${at.size / 100})" fill="currentColor">${glyphs.map(shape)}</g>`, x, width: wide }
+  return {
+    mark: svg`<g transform="translate(${x} ${at.y}) scale(${at.size / 100})" fill="currentColor">${glyphs.map(shape)}</g>`,
+    x,
+    width: wide,
+  }
 }
 
 export const figureStyle = css`
@@ -48,4 +58,10 @@ export const figureStyle = css`
 
 /** A sentence with its fractions set as fractions, never parted from their whole number. */
 export const sentence = (said: string) =>
-  said.split(/((?:\d+ )?\d+\/\d+)/).map((part, n) => (n % 2 ? html`<span class="number">${part.split(/(\d+\/\d+)/).map((piece, m) => (m % 2 ? html`<span class="frac">${piece}</span>` : piece))}</span>` : part))
+  said
+    .split(/((?:\d+ )?\d+\/\d+)/)
+    .map((part, n) =>
+      n % 2
+        ? html`<span class="number">${part.split(/(\d+\/\d+)/).map((piece, m) => (m % 2 ? html`<span class="frac">${piece}</span>` : piece))}</span>`
+        : part,
+    )

@@ -28,14 +28,19 @@ export class FindingsList extends LitElement {
   @property({ type: Boolean, reflect: true }) embedded = false
 
   static override readonly styles = [
-    base, closing, verdictStyle, figureStyle,
+    base,
+    closing,
+    verdictStyle,
+    figureStyle,
     css`
-      :host { background: var(--panel); overflow: auto; overscroll-behavior: contain }
-      section { padding: 14px 20px 20px; max-width: 720px; margin: 0 auto }
+      :host { background: var(--panel); min-height: 0; display: flex; flex-direction: column }
+      section { flex: 1; min-height: 0; overflow: auto; overscroll-behavior: contain; padding: 14px max(20px, 50% - 350px) 20px }
+      section:focus-visible { outline-offset: -3px }
       header { display: flex; align-items: center; justify-content: space-between }
       h2 { font-size: 23px; line-height: 1.15; font-weight: 600; min-height: 34px }
       :host([embedded]) h2 { font-size: 17px; font-weight: 500; color: var(--ink2); min-height: 0; margin-bottom: 8px }
-      h3 { font-size: 17px; font-weight: 600; margin: 18px 0 2px }
+      h3 { font-size: 17px; font-weight: 600; margin: 16px 0 6px }
+      h2 + h3, header + h3 { margin-top: 6px }
       li { display: grid; grid-template-columns: 26px 1fr; gap: 2px 14px; padding: 12px 0; border-top: 1px solid var(--faint); font-size: 17px; line-height: 1.3 }
       li > div { padding-top: 1px }
       small { display: block; font-size: 15px; color: var(--ink2); margin-top: 2px }
@@ -46,16 +51,27 @@ export class FindingsList extends LitElement {
   ]
 
   override render() {
-    return html`<section aria-labelledby="title">
+    return html`<section aria-labelledby="title" tabindex="0">
       <header><h2 id="title" tabindex="-1">${words.findings}</h2>
         ${this.embedded ? nothing : closeButton(this)}</header>
-      ${this.faults.length === 0 ? nothing : html`<h3>${words.couldNotWorkOut}</h3><ul>${this.faults.map(
-        ({ by, where, message }) => html`<li>${verdictSign('unknown')}<div>${by}<small>${where}</small><small>${message}</small></div></li>`,
-      )}</ul>`}
+      ${
+        this.faults.length === 0
+          ? nothing
+          : html`<h3>${words.couldNotWorkOut}</h3><ul>${this.faults.map(
+              ({ by, where, message }) =>
+                html`<li>${verdictSign('unknown')}<div>${by}<small>${where}</small><small>${message}</small></div></li>`,
+            )}</ul>`
+      }
+      ${
+        this.asks.length === 0
+          ? nothing
+          : html`<h3>${words.toMeasure}</h3><ul>${this.asks.map(
+              ({ what, holds }) =>
+                html`<li class="plain"><span>${what}</span><small>${holds === 1 ? words.holdsUpOne : fill(words.holdsUp, { n: holds })}</small></li>`,
+            )}</ul>`
+      }
+      ${this.asks.length + this.faults.length > 0 ? html`<h3>${words.checks}</h3>` : nothing}
       <ul>${byGravity(this.findings).map((finding) => this.finding(finding))}</ul>
-      ${this.asks.length === 0 ? nothing : html`<h3>${words.toMeasure}</h3><ul>${this.asks.map(
-        ({ what, holds }) => html`<li class="plain"><span>${what}</span><small>${fill(words.holdsUp, { n: holds })}</small></li>`,
-      )}</ul>`}
     </section>`
   }
 

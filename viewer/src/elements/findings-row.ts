@@ -29,7 +29,9 @@ export class FindingsRow extends LitElement {
   @property({ type: Number }) faults = 0
 
   static override readonly styles = [
-    base, verdictStyle, figureStyle,
+    base,
+    verdictStyle,
+    figureStyle,
     css`
       :host { display: flex; min-width: 0; border-top: 1px solid var(--faint); background: var(--sheet) }
       button { display: flex; align-items: center; gap: 10px; min-height: 48px; padding: 0 14px; border-right: 1px solid var(--faint); font-size: 16.5px; line-height: 1.15; white-space: nowrap }
@@ -51,9 +53,12 @@ export class FindingsRow extends LitElement {
     const open = byGravity(this.findings).filter(({ verdict }) => verdict !== 'pass')
     return html`
       <button @click=${this.openAll}>${verdictSign('pass')}<span>${fill(words.passes, { n: count('pass') })}</span></button>
-      ${order.filter((verdict) => verdict !== 'pass' && count(verdict) > 0).map(
-        (verdict) => html`<button class="count" aria-label=${`${verdictNames[verdict]}: ${count(verdict)}`} @click=${this.openAll}>${verdictSign(verdict)}<span>${count(verdict)}</span></button>`,
-      )}
+      ${order
+        .filter((verdict) => verdict !== 'pass' && count(verdict) > 0)
+        .map(
+          (verdict) =>
+            html`<button class="count" aria-label=${`${verdictNames[verdict]}: ${count(verdict)}`} @click=${this.openAll}>${verdictSign(verdict)}<span>${count(verdict)}</span></button>`,
+        )}
       ${open.slice(0, 2).map(({ verdict, says }) => html`<button class="said" @click=${this.openAll}>${verdictSign(verdict)}<span>${sentence(says)}</span></button>`)}
       ${this.faults > 0 ? html`<button class="said faulty" @click=${this.openAll}>${verdictSign('unknown')}<span>${fill(words.faulty, { n: this.faults })}</span></button>` : nothing}
       ${open.length > 2 ? html`<button class="all" @click=${this.openAll}>${words.seeAll}</button>` : nothing}

@@ -26,7 +26,8 @@ export class HoleList extends LitElement {
   @property({ attribute: false }) sides: readonly HoleSide[] = []
 
   static override readonly styles = [
-    base, figureStyle,
+    base,
+    figureStyle,
     css`
       :host { background: var(--panel); container-type: inline-size; overflow: auto }
       section { display: grid; grid-template-columns: 1fr 1fr; height: 100%; align-content: start }

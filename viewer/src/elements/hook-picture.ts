@@ -14,12 +14,22 @@ export interface DrawnHeading {
   readonly hooks: readonly DrawnHook[]
   readonly mirrored: boolean
   /** Where a caption lies on the cloth, in parts of the whole, and what it says. */
-  readonly captions: readonly { readonly at: number; readonly says: string }[]
+  readonly captions: readonly { readonly at: number; readonly lines: readonly string[] }[]
   readonly says: string
 }
 
 /** Heights in the picture, in pixels; `k` makes it taller where there is room. */
-const heights = (k: number) => ({ rod: 34 * k, rodEnd: 68 * k, cloth: 74 * k, heading: 150 * k, edge: 196 * k, eye: 83 * k, pin: 34 * k, ring: 25 * k, angle: 92 * k })
+const heights = (k: number) => ({
+  rod: 34 * k,
+  rodEnd: 68 * k,
+  cloth: 74 * k,
+  heading: 150 * k,
+  edge: 196 * k,
+  eye: 83 * k,
+  pin: 34 * k,
+  ring: 25 * k,
+  angle: 92 * k,
+})
 type Heights = ReturnType<typeof heights>
 
 /** The top of a panel as it lies on its rod, with a stroke from every hook down to its card. */
@@ -65,7 +75,7 @@ export class HookPicture extends LitElement {
       ${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading.mirrored, at))}
       ${this.cards.map((card, n) => leader(along(heading.hooks[n]?.across ?? 0), card, at.edge))}
       <text class="name" x=${along(0) + (heading.mirrored ? 4 : -4)} y="20" text-anchor=${heading.mirrored ? 'end' : 'start'}>${words.leadingEdge}</text>
-      ${heading.captions.map((caption) => svg`<text class="caption" x=${along(caption.at)} y=${at.edge - 12} text-anchor="middle">${caption.says.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? svg`<tspan class="frac">${part}</tspan>` : part))}</text>`)}
+      ${heading.captions.map(({ at: part, lines }) => lines.map((line, n) => caption(line, along(part), at.edge - 12 - 18 * (lines.length - 1 - n))))}
     </svg>`
   }
 
@@ -76,6 +86,9 @@ export class HookPicture extends LitElement {
   }
 }
 
+const caption = (says: string, x: number, y: number) =>
+  svg`<text class="caption" x=${x} y=${y} text-anchor="middle">${says.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? svg`<tspan class="frac">${part}</tspan>` : part))}</text>`
+
 type Along = (part: number) => number
 
 function clothPart({ hooks }: DrawnHeading, along: Along, { cloth, heading, edge }: Heights) {
@@ -85,8 +98,10 @@ function clothPart({ hooks }: DrawnHeading, along: Along, { cloth, heading, edge
   const deep = heading - cloth
   const below = edge - heading
   return svg`<path class="fabric" d=${outline} />
-    ${pleats.map((x) => svg`<path class="shade" d="M${x} ${cloth}h7v${deep}c0 14 5 24 6 ${below}h-12z" />
-      <path class="fold" d="M${x - 7} ${cloth}v${deep}c0 14-5 24-6 ${below}M${x + 7} ${cloth}v${deep}c0 14 5 24 6 ${below}" /><path class="pleat" d="M${x} ${cloth}v${deep}" />`)}
+    ${pleats.map(
+      (x) => svg`<path class="shade" d="M${x} ${cloth}h7v${deep}c0 14 5 24 6 ${below}h-12z" />
+      <path class="fold" d="M${x - 7} ${cloth}v${deep}c0 14-5 24-6 ${below}M${x + 7} ${cloth}v${deep}c0 14 5 24 6 ${below}" /><path class="pleat" d="M${x} ${cloth}v${deep}" />`,
+    )}
     <path class="fold" d="M${left} ${heading}H${right}" /><path class="edge" d=${outline} />`
 }
 
@@ -102,7 +117,8 @@ const ringed = (x: number, { eye, ring, pin }: Heights) =>
 /** Hooked to an angle that stands out from the wall. */
 const atWall = (wall: number, x: number, { angle, pin }: Heights) =>
   svg`<path class="angle" d="M${wall} ${angle}H${x}" /><circle class="ring" cx=${x} cy=${angle} r="4.2" /><path class="pin" d="M${x} ${angle + 5}v${pin}" />`
-const hookMark = ({ runs }: DrawnHook, x: number, mirrored: boolean, at: Heights) => (runs ? ringed(x, at) : atWall(x, x + (mirrored ? 14 : -14), at))
+const hookMark = ({ runs }: DrawnHook, x: number, mirrored: boolean, at: Heights) =>
+  runs ? ringed(x, at) : atWall(x, x + (mirrored ? 14 : -14), at)
 
 const wall = (x: number, mirrored: boolean, { edge }: Heights) => {
   const out = mirrored ? -1 : 1
@@ -110,4 +126,5 @@ const wall = (x: number, mirrored: boolean, { edge }: Heights) => {
   return svg`<path class="lead" d=${strokes} /><path class="wall" d="M${x} 10V${edge + 8}" />`
 }
 
-const leader = (x: number, card: number, edge: number) => svg`<path class="lead" d="M${x} ${edge + 4}V${edge + 10}L${card} ${edge + 38}V${edge + 47}" />`
+const leader = (x: number, card: number, edge: number) =>
+  svg`<path class="lead" d="M${x} ${edge + 4}V${edge + 10}L${card} ${edge + 38}V${edge + 47}" />`

@@ -30,7 +30,9 @@ export const buttons = css`
 `
 
 /** Closes what lies over the sheet. */
-export const closeButton = (host: EventTarget) => html`<button class="close" aria-label=${words.close} @click=${() => tell(host, 'close-working')}>
+export const closeButton = (
+  host: EventTarget,
+) => html`<button class="close" aria-label=${words.close} @click=${() => tell(host, 'close-working')}>
   <svg width="20" height="20" aria-hidden="true"><path d="M4 4l12 12M16 4L4 16" stroke="currentColor" stroke-width="2.4" fill="none" /></svg></button>`
 export const closing = css`
   .close { width: 48px; height: 48px; margin: -8px -12px 0 0; display: grid; place-items: center; border-radius: 6px; flex: none }

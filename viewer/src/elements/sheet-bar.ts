@@ -22,7 +22,9 @@ export class SheetBar extends LitElement {
   @property({ type: Boolean }) inside = false
 
   static override readonly styles = [
-    base, buttons, figureStyle,
+    base,
+    buttons,
+    figureStyle,
     css`
       :host { display: flex; align-items: center; gap: 14px; padding: 0 16px 0 8px; border-bottom: 1px solid var(--faint); background: var(--sheet) }
       .place { width: 48px; height: 48px; display: grid; place-items: center; flex: none; border-radius: 6px }

@@ -19,7 +19,8 @@ export interface ShownStep {
   readonly closed?: string
   /** Somebody went through it on this tablet. */
   readonly shown: boolean
-  readonly then?: string
+  /** The step after it. */
+  readonly after?: string
 }
 
 /** One thing now: what to do, its numbers large, why, and one button that names what will be true. */
@@ -30,16 +31,18 @@ export class StepPanel extends LitElement {
   @property({ type: Boolean, reflect: true }) brief = false
 
   static override readonly styles = [
-    base, buttons, figureStyle,
+    base,
+    buttons,
+    figureStyle,
     css`
       :host { background: var(--panel); container-type: inline-size }
-      section { display: grid; grid-template-columns: 1fr 236px; gap: 20px; padding: 14px 16px 14px 20px; height: 100%; align-content: start }
+      section { display: grid; grid-template-columns: 1fr 236px; gap: 20px; padding: 13px 16px 12px 20px; height: 100%; align-content: start }
       h2 { font-size: 29px; line-height: 1.12; font-weight: 700; letter-spacing: -0.01em; margin: 1px 0 8px; text-wrap: balance }
       .numbers { display: flex; flex-wrap: wrap; margin: 2px 0 8px }
       .numbers button { min-height: 48px; padding: 0 20px 0 0; margin-right: 20px; border-right: 1px solid var(--faint); font-size: 15px; line-height: 1.25; color: var(--ink2) }
       .numbers li:last-child button { border: 0; margin: 0 }
       .numbers b { display: block; font-size: 44px; line-height: 1.12; font-weight: 700; color: var(--mark) }
-      p { font-size: 18px; line-height: 1.36 }
+      p { font-size: 17.5px; line-height: 1.33 }
       p + p { margin-top: 5px }
       .caution { border-left: 5px solid var(--warn); padding-left: 10px }
       .caution b { color: var(--warn); font-weight: 700 }
@@ -71,19 +74,26 @@ export class StepPanel extends LitElement {
 
   override render() {
     const { step } = this
-    return step ? html`<section aria-label=${words.stepRegion}><div>${this.what(step)}</div><div class="doing">${this.doing(step)}</div></section>` : nothing
+    return step
+      ? html`<section aria-label=${words.stepRegion}><div>${this.what(step)}</div><div class="doing">${this.doing(step)}</div></section>`
+      : nothing
   }
 
   private what(step: ShownStep) {
     return html`
       <div class="eyebrow" aria-live="polite">${fill(words.now, { n: step.n, m: step.m })}</div>
       <h2>${sentence(step.title)}</h2>
-      ${step.numbers.length === 0 ? nothing : html`<ul class="numbers">${step.numbers.map(
-        ({ what, amount, of }) => html`<li><button @click=${() => tell(this, 'open-number', of)}>${what}<b>${figure(amount)}</b></button></li>`,
-      )}</ul>`}
+      ${
+        step.numbers.length === 0
+          ? nothing
+          : html`<ul class="numbers">${step.numbers.map(
+              ({ what, amount, of }) =>
+                html`<li><button @click=${() => tell(this, 'open-number', of)}>${what}<b>${figure(amount)}</b></button></li>`,
+            )}</ul>`
+      }
       ${step.why ? html`<p>${words.why} ${sentence(step.why)}</p>` : nothing}
       ${step.closed ? html`<p class="closed"><b>${words.closed}</b> ${sentence(step.closed)}</p>` : nothing}
-      ${step.cautions.map((caution) => html`<p class="caution"><b>${words.caution}</b> ${sentence(caution)}</p>`)}`
+      ${step.cautions.length > 0 ? html`<p class="caution"><b>${words.caution}</b> ${sentence(step.cautions.join(' '))}</p>` : nothing}`
   }
 
   private doing(step: ShownStep) {
@@ -93,6 +103,6 @@ export class StepPanel extends LitElement {
         <button class="button" aria-disabled=${step.n === 1 ? 'true' : nothing} @click=${() => step.n > 1 && tell(this, 'step-move', -1)}>${words.back}</button>
         <button class="button" aria-disabled=${step.n === step.m ? 'true' : nothing} @click=${() => step.n < step.m && tell(this, 'step-move', 1)}>${words.next}</button>
       </div>
-      <p class="note">${step.shown ? words.kept : step.then ? fill(words.then, { step: step.then }) : words.last}</p>`
+      <p class="note">${step.shown ? words.kept : step.after ? fill(words.after, { step: step.after }) : words.last}</p>`
   }
 }

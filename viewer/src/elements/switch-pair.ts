@@ -26,7 +26,8 @@ export class SwitchPair extends LitElement {
 
   override render() {
     return html`<div role="group" aria-label=${this.name}>${this.choices.map(
-      ({ id, name }) => html`<button aria-pressed=${id === this.on ? 'true' : 'false'} @click=${() => tell(this, 'switched', id)}>${name}</button>`,
+      ({ id, name }) =>
+        html`<button aria-pressed=${id === this.on ? 'true' : 'false'} @click=${() => tell(this, 'switched', id)}>${name}</button>`,
     )}</div>`
   }
 }

@@ -62,6 +62,8 @@ export class ThreadingPicture extends LitElement {
   /** Under its group; at the ends it stays on the page. */
   private words(says: string, n: number, middle: number, width: number) {
     if (n === 0) return svg`<text class="says first" x="2" y="94">${says}</text>`
-    return n === this.groups.length - 1 ? svg`<text class="says last" x=${width - 2} y="94">${says}</text>` : svg`<text class="says" x=${middle} y="94">${says}</text>`
+    return n === this.groups.length - 1
+      ? svg`<text class="says last" x=${width - 2} y="94">${says}</text>`
+      : svg`<text class="says" x=${middle} y="94">${says}</text>`
   }
 }

@@ -1,5 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import { words } from '../words.ts'
 import { base, tell } from './shared.ts'
 
 /** A sheet of this window. With `href` it is a page of its own. */
@@ -33,7 +34,7 @@ export class TitleBlock extends LitElement {
   ]
 
   override render() {
-    return html`<nav aria-label="Sheets of this window">${this.leaves.map((leaf) => this.leaf(leaf))}</nav>`
+    return html`<nav aria-label=${words.sheets}>${this.leaves.map((leaf) => this.leaf(leaf))}${Array.from({ length: Math.max(0, 3 - this.leaves.length) }, () => html`<span></span>`)}</nav>`
   }
 
   private leaf({ id, name, state, href }: Leaf) {

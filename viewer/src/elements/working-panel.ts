@@ -46,7 +46,9 @@ export class WorkingPanel extends LitElement {
   @property({ attribute: false }) working?: Working
 
   static override readonly styles = [
-    base, closing, figureStyle,
+    base,
+    closing,
+    figureStyle,
     css`
       :host { background: var(--panel); overflow: auto; overscroll-behavior: contain; container-type: inline-size }
       section { padding: 14px 20px 18px }
@@ -129,9 +131,12 @@ export class WorkingPanel extends LitElement {
 
   private line(line: ShownLine) {
     const { before, after } = inColumns(line.amount, line.kind === 'term' ? 500 : 700)
-    const name = `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.amount)}${line.from ? `, ${line.from}` : ''}`.trim()
+    const name =
+      `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.amount)}${line.from ? `, ${line.from}` : ''}`.trim()
     const cells = html`<span class="sign">${line.sign}</span><span class="what">${sentence(line.what)}${line.opens ? html`<i>&nbsp;›</i>` : nothing}${this.under(line)}</span><span class="from">${line.from}</span>${
-      line.measured ? html`<span class="on-tape tape">${figure(line.amount, 600)}</span>` : html`<span class="before">${before}</span><span class="after">${after}</span>`
+      line.measured
+        ? html`<span class="on-tape tape">${figure(line.amount, 600)}</span>`
+        : html`<span class="before">${before}</span><span class="after">${after}</span>`
     }`
     return html`<li class="${line.kind} ${line.opens ? 'opens' : ''}">${
       line.kind === 'total'
@@ -161,14 +166,17 @@ export class WorkingPanel extends LitElement {
   }
 }
 
-const level = ({ x, to }: Stair, next: Stair | undefined) => (next ? svg`<path class="level" d="M${x} ${to}H${next.x}" />` : nothing)
+const level = ({ x, to }: Stair, next: Stair | undefined) =>
+  next ? svg`<path class="level" d="M${x} ${to}H${next.x}" />` : nothing
 
 function arrow({ x, from, to, broken }: Stair) {
   const down = to > from
   const head = Math.min(9, Math.abs(to - from))
   const back = down ? to - head : to + head
   const middle = (from + to) / 2
-  const shaft = broken ? `M${x} ${from}V${middle + (down ? -9 : 9)}M${x} ${middle + (down ? 9 : -9)}V${to}` : `M${x} ${from}V${to}`
+  const shaft = broken
+    ? `M${x} ${from}V${middle + (down ? -9 : 9)}M${x} ${middle + (down ? 9 : -9)}V${to}`
+    : `M${x} ${from}V${to}`
   return svg`<path class=${down ? 'down' : 'up'} d="${shaft}M${x - 6} ${back}L${x} ${to}L${x + 6} ${back}" />${
     broken ? svg`<path class="break" d="M${x - 9} ${middle + 13}l18 -8M${x - 9} ${middle - 5}l18 -8" />` : nothing
   }`

@@ -1,4 +1,4 @@
-import { lay, type PlacedWindow, windowsOf } from '@evenhem/job'
+import { type PlacedWindow, windowsOf } from '@evenhem/job'
 import type { ReadingUnit } from '@evenhem/length'
 import { planText, type WindowPlan } from '@evenhem/planner'
 import { css, html, LitElement, type PropertyValues } from 'lit'

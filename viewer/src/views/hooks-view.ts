@@ -25,7 +25,8 @@ export class HooksView extends LitElement {
   private readonly size = new Sized(this)
 
   static override readonly styles = [
-    base, figureStyle,
+    base,
+    figureStyle,
     css`
       :host { overflow: auto; display: flex; flex-direction: column }
       .switch { padding: 10px 10px 0 }
@@ -72,19 +73,41 @@ export class HooksView extends LitElement {
     const pleats = places.filter(({ hook }) => hook.on === 'pleat')
     const [first, last] = [(pleats[0]?.hook.across ?? 0) / whole, (pleats.at(-1)?.hook.across ?? 0) / whole]
     const captions = [
-      { at: (first + last) / 2, says: fill(words.spaces, { n: pleats.length - 1, space: sheet.write(panel.space.value).text }) },
-      ...(panel.return.value > 0 ? [{ at: (1 + last) / 2, says: fill(words.returnOf, { width: sheet.write(panel.return.value).text }) }] : []),
+      {
+        at: (first + last) / 2,
+        lines: [fill(words.spaces, { n: pleats.length - 1, space: sheet.write(panel.space.value).text })],
+      },
+      ...(panel.return.value > 0
+        ? [{ at: (1 + last) / 2, lines: [words.returnPart, sheet.write(panel.return.value).text] }]
+        : []),
     ]
     return {
-      hooks: places.map(({ hook, number }) => ({ across: hook.across / whole, pleat: hook.on === 'pleat', runs: number !== undefined })),
-      mirrored, captions, says: fill(words.headingSays, { panel: words.panelNames[panel.outer], n: places.length }),
+      hooks: places.map(({ hook, number }) => ({
+        across: hook.across / whole,
+        pleat: hook.on === 'pleat',
+        runs: number !== undefined,
+      })),
+      mirrored,
+      captions,
+      says: fill(words.headingSays, { panel: words.panelNames[panel.outer], n: places.length }),
     }
   }
 
   private card({ hook, to, number, note }: HookPlace): ShownHook {
     const { sheet } = this
-    const on = hook.on === 'pleat' ? fill(words.pleat, { n: hook.pleat ?? hook.n - 1 }) : hook.on === 'leading-edge' ? words.leadingEdge : words.outerEdge
-    return { n: hook.n, runs: number !== undefined, to: number === undefined ? sheet.say(to) : `${sheet.say(to)} ${number}`, on: note ? sheet.say(note) : on, special: note !== undefined || number === undefined }
+    const on =
+      hook.on === 'pleat'
+        ? fill(words.pleat, { n: hook.pleat ?? hook.n - 1 })
+        : hook.on === 'leading-edge'
+          ? words.leadingEdge
+          : words.outerEdge
+    return {
+      n: hook.n,
+      runs: number !== undefined,
+      to: number === undefined ? sheet.say(to) : `${sheet.say(to)} ${number}`,
+      on: note ? sheet.say(note) : on,
+      special: note !== undefined || number === undefined,
+    }
   }
 
   private band(map: HookMap, panel: PanelMakeUp) {
@@ -107,7 +130,10 @@ export class HooksView extends LitElement {
     const packed = over?.terms.find(({ sign }) => sign === 1)
     if (!over || !packed) return nothing
     const came = originOf(packed.from, sheet).kind === 'reading'
-    const rest = over.value === 0 ? nothing : html`<span class=${over.value > 0 ? 'over' : 'over under'}>${fill(over.value > 0 ? words.spare : words.short, { n: Math.abs(over.value) })}</span>`
+    const rest =
+      over.value === 0
+        ? nothing
+        : html`<span class=${over.value > 0 ? 'over' : 'over under'}>${fill(over.value > 0 ? words.spare : words.short, { n: Math.abs(over.value) })}</span>`
     return html`${came ? words.came : words.ordered}<b class=${came ? 'tape' : ''}>${bare(packed.value).text}</b>${rest}`
   }
 }

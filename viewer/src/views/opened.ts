@@ -1,40 +1,65 @@
 import type { Figure, Mark } from '@evenhem/drawing'
 import type { From, Length, Reckoning, Unit } from '@evenhem/length'
-import type { ShownLine, Working } from '../elements/working-panel.ts'
-import { fill, words } from '../words.ts'
 import { amountOf } from '../data/amount.ts'
 import { factsOf } from '../data/facts.ts'
 import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
-import { ledger, type Line, linesOf, type Origin, originOf } from '../data/working.ts'
+import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
+import type { ShownLine, Working } from '../elements/working-panel.ts'
+import { fill, words } from '../words.ts'
 
 const size = { width: 340, height: 176 }
 
-const shortly: Readonly<Record<Origin['kind'], string>> = { sum: '', order: words.order, hardware: words.hardware, reading: '', trade: words.trade, number: '' }
-const clock = (when: string | undefined): string => /T(\d\d:\d\d)/.exec(when ?? '')?.[1]?.replace(/^0/, '') ?? when ?? words.reading
+const shortly: Readonly<Record<Origin['kind'], string>> = {
+  sum: '',
+  order: words.order,
+  hardware: words.hardware,
+  reading: '',
+  trade: words.trade,
+  number: '',
+}
+const clock = (when: string | undefined): string =>
+  /T(\d\d:\d\d)/.exec(when ?? '')?.[1]?.replace(/^0/, '') ?? when ?? words.reading
 
 const write = (sheet: Sheet) => (length: number) => sheet.write(length as Length)
 
 function lineShown(sheet: Sheet, line: Line): ShownLine {
   const { kind, sign, of, origin, comesTo } = line
   return {
-    kind, sign, of,
+    kind,
+    sign,
+    of,
     what: sheet.say(line.what),
     amount: amountOf(line.value, line.unit, write(sheet)),
     measured: origin.kind === 'reading',
     from: origin.kind === 'reading' ? clock(origin.reading.when) : shortly[origin.kind],
     opens: kind === 'term' && origin.kind === 'sum',
-    ...(comesTo ? { comesTo: { what: sheet.say(comesTo.what), amount: amountOf(comesTo.value, comesTo.unit, write(sheet)), of: comesTo.name } } : {}),
+    ...(comesTo
+      ? {
+          comesTo: {
+            what: sheet.say(comesTo.what),
+            amount: amountOf(comesTo.value, comesTo.unit, write(sheet)),
+            of: comesTo.name,
+          },
+        }
+      : {}),
   }
 }
 
 const howOf = (sheet: Sheet, { how, source }: Reckoning): string | undefined =>
-  how === 'formula' ? [source, source && sheet.help(source)].filter(Boolean).map((code, n) => (n === 0 ? sheet.say(code as string) : code)).join('. ') : words.how[how]
+  how === 'formula'
+    ? [source, source && sheet.help(source)]
+        .filter(Boolean)
+        .map((code, n) => (n === 0 ? sheet.say(code as string) : code))
+        .join('. ')
+    : words.how[how]
 
 /** A hole goes by what it is and where; any other number by its own name. */
 function titleOf(sheet: Sheet, { name, what }: Reckoning): string {
-  const hole = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value).find(({ fromFloor }) => fromFloor.name === name)
+  const hole = factsOf(sheet.plan, 'drapery/holes@1')
+    .flatMap(({ value }) => value)
+    .find(({ fromFloor }) => fromFloor.name === name)
   return capital(hole ? `${sheet.say(hole.what)}, ${words.sideNames[hole.side].toLowerCase()}` : sheet.say(what))
 }
 const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1)
@@ -44,8 +69,13 @@ function reckoned(sheet: Sheet, reckoning: Reckoning): Omit<Working, 'trail'> {
   const how = howOf(sheet, reckoning)
   const stairs = reckoning.how === 'sum' ? stairsOf(lines, size.width, size.height) : undefined
   return {
-    title: titleOf(sheet, reckoning), amount: amountOf(reckoning.value, reckoning.unit, write(sheet)), measured: false, write: write(sheet),
-    lines: lines.map((line) => lineShown(sheet, line)), ...(how ? { how } : {}), ...(stairs ? { stairs } : {}),
+    title: titleOf(sheet, reckoning),
+    amount: amountOf(reckoning.value, reckoning.unit, write(sheet)),
+    measured: false,
+    write: write(sheet),
+    lines: lines.map((line) => lineShown(sheet, line)),
+    ...(how ? { how } : {}),
+    ...(stairs ? { stairs } : {}),
   }
 }
 
@@ -56,7 +86,14 @@ function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullab
   switch (origin.kind) {
     case 'reading': {
       const { by, when } = origin.reading
-      return { source: words.measuredBy, facts: [...at, ...(by ? [{ name: words.who, text: by }] : []), ...(when ? [{ name: words.when, text: when.replace('T', ', ') }] : [])] }
+      return {
+        source: words.measuredBy,
+        facts: [
+          ...at,
+          ...(by ? [{ name: words.who, text: by }] : []),
+          ...(when ? [{ name: words.when, text: when.replace('T', ', ') }] : []),
+        ],
+      }
     }
     case 'hardware':
       return { source: fill(words.inTheHardware, { name: origin.entry }), facts: at }
@@ -65,7 +102,14 @@ function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullab
     case 'number':
       return { source: words.plainNumber, facts: [] }
     case 'order':
-      return { source: words.onTheOrder, facts: [...at, { name: words.who, text: measured?.by ?? workroom?.name ?? '' }, { name: words.when, text: measured?.date ?? '' }].filter(({ text }) => text !== '') }
+      return {
+        source: words.onTheOrder,
+        facts: [
+          ...at,
+          { name: words.who, text: measured?.by ?? workroom?.name ?? '' },
+          { name: words.when, text: measured?.date ?? '' },
+        ].filter(({ text }) => text !== ''),
+      }
   }
 }
 
@@ -86,7 +130,8 @@ function seenAs(sheet: Sheet, of: From): Seen | undefined {
   const { what, value } = number ?? figure ?? {}
   return what === undefined || value === undefined ? undefined : { what, value, unit: 'length' }
 }
-const figuresIn = (mark: Mark): readonly Figure[] => (mark.kind === 'group' || mark.kind === 'detail' ? mark.marks.flatMap(figuresIn) : 'figure' in mark ? [mark.figure] : [])
+const figuresIn = (mark: Mark): readonly Figure[] =>
+  mark.kind === 'group' || mark.kind === 'detail' ? mark.marks.flatMap(figuresIn) : 'figure' in mark ? [mark.figure] : []
 
 /** What opens when a number is touched: its working, or where it stands. Undefined when nothing is known of it. */
 export function opened(sheet: Sheet, of: From): Omit<Working, 'trail'> | undefined {
@@ -98,7 +143,11 @@ export function opened(sheet: Sheet, of: From): Omit<Working, 'trail'> | undefin
   const known = seenAs(sheet, of)
   if (!known) return undefined
   return {
-    title: capital(sheet.say(known.what)), amount: amountOf(known.value, known.unit, write(sheet)), measured: origin.kind === 'reading',
-    lines: [], write: write(sheet), leaf: told(sheet, origin),
+    title: capital(sheet.say(known.what)),
+    amount: amountOf(known.value, known.unit, write(sheet)),
+    measured: origin.kind === 'reading',
+    lines: [],
+    write: write(sheet),
+    leaf: told(sheet, origin),
   }
 }

@@ -3,9 +3,11 @@ import { spokenLength } from '@evenhem/length'
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Sheet } from '../data/sheet.ts'
+import { brokenWall, brokenWallStyle } from '../elements/broken-wall.ts'
 import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
 import { fill, words } from '../words.ts'
+import { shownAsks } from './shown.ts'
 
 /** A drawing of the window, as large as there is room. A touch on a number, or Enter, opens its working. */
 @customElement('room-drawing')
@@ -19,9 +21,15 @@ export class RoomDrawing extends LitElement {
   private readonly parser = new DOMParser()
 
   static override readonly styles = [
-    base, unsafeCSS(drawingCss()),
+    base,
+    unsafeCSS(drawingCss()),
+    brokenWallStyle,
     css`
       :host { position: relative; overflow: hidden; background: var(--sheet) }
+      section { max-width: 620px; margin: 0 auto; padding: 20px; height: 100%; overflow: auto }
+      h2 { font-size: 20px; font-weight: 600; line-height: 1.3 }
+      li { font-size: 17px; padding: 11px 0; border-top: 1px solid var(--faint) }
+      h2 + ul { margin-top: 10px }
       .drawing { user-select: none; -webkit-user-select: none }
       .drawing :is(.measured, .off) > .block { stroke: var(--tapeedge) }
     `,
@@ -30,7 +38,14 @@ export class RoomDrawing extends LitElement {
   override render() {
     const { width, height } = this.size
     if (width < 100 || height < 100) return nothing
-    return html`<div @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(this.scene(width, height))}</div>`
+    const scene = this.scene(width, height)
+    if (scene.items.length === 0) return this.nothingYet()
+    return html`<div @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(scene)}</div>`
+  }
+
+  /** Too little is known to draw anything: the floor, a wall that is not there yet, and what to measure. */
+  private nothingYet() {
+    return html`<section>${brokenWall}<h2>${words.notYet}</h2><ul>${shownAsks(this.sheet).map(({ what }) => html`<li>${what}</li>`)}</ul></section>`
   }
 
   /** Gives the focus to the number that was touched before. */
@@ -43,15 +58,25 @@ export class RoomDrawing extends LitElement {
     const { write, say, layers } = this.sheet
     const small = width < 600
     return compose(small ? layers.map(sparse) : layers, {
-      view: this.view, state: this.drapery, width, height, sizes: small ? phone : screen, write, say,
-      speak: (length) => spokenLength(write(length), 'en'), ...(this.touched === undefined ? {} : { touched: this.touched }),
+      view: this.view,
+      state: this.drapery,
+      width,
+      height,
+      sizes: small ? phone : screen,
+      write,
+      say,
+      speak: (length) => spokenLength(write(length), 'en'),
+      ...(this.touched === undefined ? {} : { touched: this.touched }),
     })
   }
 
   /** The drawing as nodes. It is parsed as XML, where nothing of a job's text can become an element, a style or a script. */
   private nodes(scene: Scene): Node {
     const { room, window } = this.sheet
-    const title = fill(this.view === 'marks' ? words.marksTitle : words.drawingTitle, { window: `${room.name}, ${window.name}`, state: this.drapery === 'drawn' ? words.drawn : words.stacked })
+    const title = fill(this.view === 'marks' ? words.marksTitle : words.drawingTitle, {
+      window: `${room.name}, ${window.name}`,
+      state: this.drapery === 'drawn' ? words.drawn : words.stacked,
+    })
     const parsed = this.parser.parseFromString(toSvg(scene, { title, interactive: true }), 'image/svg+xml')
     return document.importNode(parsed.documentElement, true)
   }
@@ -70,4 +95,5 @@ export class RoomDrawing extends LitElement {
 
 /** On a phone only the numbers that one pencils or measures are on the drawing: it stays large, and the others are in their workings. */
 const sparse = (layer: Layer): Layer => ({ ...layer, marks: layer.marks.filter(isForPhone) })
-const isForPhone = (mark: Mark): boolean => (mark.kind === 'height' ? mark.role === 'mark' : mark.kind !== 'dimension' || mark.side !== 'right')
+const isForPhone = (mark: Mark): boolean =>
+  mark.kind === 'height' ? mark.role === 'mark' : mark.kind !== 'dimension' || mark.side !== 'right'

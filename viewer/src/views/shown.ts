@@ -1,13 +1,13 @@
-import { placeInWords } from '../data/places.ts'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
+import { factsOf, type Hole } from '../data/facts.ts'
+import { placeInWords } from '../data/places.ts'
+import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownFault } from '../elements/findings-list.ts'
 import type { ShownFinding } from '../elements/findings-row.ts'
+import type { HoleSide } from '../elements/hole-list.ts'
 import type { ShownStep } from '../elements/step-panel.ts'
 import { fill, words } from '../words.ts'
-import { factsOf, type Hole } from '../data/facts.ts'
-import type { Sheet } from '../data/sheet.ts'
-import type { HoleSide } from '../elements/hole-list.ts'
 
 type Check = WindowPlan['checks'][number]
 type Step = WindowPlan['steps'][number]
@@ -15,19 +15,25 @@ type Step = WindowPlan['steps'][number]
 const codeOf = (check: Check): string => check.says ?? check.code
 
 /** A check in words, with what it closes. */
-export const shownFinding = (sheet: Sheet) => (check: Check): ShownFinding => ({
-  code: check.code,
-  verdict: check.verdict,
-  says: sheet.say(codeOf(check), check.values),
-  ...optional('help', sheet.help(codeOf(check), check.values)),
-  ...(check.verdict === 'fail' && check.stops ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) } : {}),
-  ...optional('override', check.override),
-})
-const optional = <K extends string>(name: K, value: string | undefined): Partial<Record<K, string>> => (value === undefined ? {} : ({ [name]: value } as Record<K, string>))
+export const shownFinding =
+  (sheet: Sheet) =>
+  (check: Check): ShownFinding => ({
+    code: check.code,
+    verdict: check.verdict,
+    says: sheet.say(codeOf(check), check.values),
+    ...optional('help', sheet.help(codeOf(check), check.values)),
+    ...(check.verdict === 'fail' && check.stops ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) } : {}),
+    ...optional('override', check.override),
+  })
+const optional = <K extends string>(name: K, value: string | undefined): Partial<Record<K, string>> =>
+  value === undefined ? {} : ({ [name]: value } as Record<K, string>)
 
 /** Why a step is closed: the sentences of the checks that close it. */
 const closedBy = (sheet: Sheet, step: Step): string =>
-  sheet.plan.checks.filter((check) => step.closed.includes(check.code) && check.verdict === 'fail').map((check) => sheet.say(codeOf(check), check.values)).join(' ')
+  sheet.plan.checks
+    .filter((check) => step.closed.includes(check.code) && check.verdict === 'fail')
+    .map((check) => sheet.say(codeOf(check), check.values))
+    .join(' ')
 
 /** The nth step of a window in words. */
 export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): ShownStep | undefined {
@@ -39,13 +45,17 @@ export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): Sh
     n: n + 1,
     m: steps.length,
     title: bare(sheet.say(step.code, step.values)),
-    numbers: (step.numbers ?? []).map(({ what, value, of }) => ({ what: sheet.say(what), amount: sheet.write(value as Length), of })),
+    numbers: (step.numbers ?? []).map(({ what, value, of }) => ({
+      what: sheet.say(what),
+      amount: sheet.write(value as Length),
+      of,
+    })),
     why: sheet.say(`${step.code}.why`, step.values),
     done: sheet.say(`${step.code}.done`, step.values),
     cautions: (step.cautions ?? []).map((code) => sheet.say(code)),
     ...(step.closed.length > 0 ? { closed: closedBy(sheet, step) } : {}),
     shown: shown.includes(idOf(step)),
-    ...(next ? { then: bare(sheet.say(next.code, next.values)) } : {}),
+    ...(next ? { after: bare(sheet.say(next.code, next.values)) } : {}),
   }
 }
 /** A title is no sentence: its full stop goes. */
@@ -54,11 +64,16 @@ const bare = (said: string): string => said.replace(/\.$/, '')
 export const idOf = (step: Step): string => `${step.on}/${step.plugin}/${step.id}`
 
 /** What to measure next, in words. */
-export const shownAsks = (sheet: Sheet): readonly ShownAsk[] => sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at), holds }))
+export const shownAsks = (sheet: Sheet): readonly ShownAsk[] =>
+  sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at, sheet.place), holds }))
 
 /** What could not be worked out, with the plugin and the rule. */
 export const shownFaults = (sheet: Sheet): readonly ShownFault[] =>
-  sheet.plan.faults.map(({ plugin, rule, at, message }) => ({ by: `${plugin}, ${rule}`, where: placeInWords(sheet.ordered, at), message }))
+  sheet.plan.faults.map(({ plugin, rule, at, message }) => ({
+    by: `${plugin}, ${rule}`,
+    where: placeInWords(sheet.ordered, at),
+    message,
+  }))
 
 /** The holes of a window by side, the highest first. */
 export function holeSides(sheet: Sheet): readonly HoleSide[] {
@@ -67,6 +82,9 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
   const number = (reckoning: Hole['fromFloor']) => ({ amount: sheet.write(reckoning.value), of: reckoning.name })
   return (['left', 'right'] as const).map((side) => ({
     name: words.sideNames[side],
-    holes: all.filter((hole) => hole.side === side).sort(highestFirst).map((hole) => ({ what: sheet.say(hole.what), fromFloor: number(hole.fromFloor), fromCasing: number(hole.fromCasing) })),
+    holes: all
+      .filter((hole) => hole.side === side)
+      .sort(highestFirst)
+      .map((hole) => ({ what: sheet.say(hole.what), fromFloor: number(hole.fromFloor), fromCasing: number(hole.fromCasing) })),
   }))
 }

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Diagnostic, Served } from '../data/served.ts'
+import { brokenWall, brokenWallStyle } from '../elements/broken-wall.ts'
 import { sentence } from '../elements/figure.ts'
 import { base, buttons, tell } from '../elements/shared.ts'
 import { verdictSign, verdictStyle } from '../elements/verdict.ts'
@@ -15,15 +16,14 @@ export class StatePage extends LitElement {
   @property({ type: Boolean }) empty = false
 
   static override readonly styles = [
-    base, buttons, verdictStyle,
+    base,
+    buttons,
+    verdictStyle,
+    brokenWallStyle,
     css`
       main { max-width: 720px; margin: 0 auto; padding: 40px 20px 60px }
       h1 { font-size: 29px; line-height: 1.12; margin-bottom: 14px }
       p { font-size: 18px; line-height: 1.36 }
-      .wall { display: block; width: min(420px, 86vw); height: auto; margin: 18vh auto 0; fill: none; stroke: var(--line) }
-      .wall .floor { stroke: var(--ink); stroke-width: 2.6 }
-      .wall .frame { stroke: var(--frame); stroke-width: 1.8 }
-      .wall .broken { stroke-dasharray: 5 4; stroke-width: 1.1 }
       li { display: grid; grid-template-columns: 26px 1fr; gap: 14px; padding: 14px 0; border-top: 1px solid var(--faint); font-size: 18px; line-height: 1.36 }
       small { display: block; margin-top: 3px; font-size: 15px; color: var(--ink2); overflow-wrap: anywhere }
       .button { margin-top: 22px; width: 100% }
@@ -32,10 +32,12 @@ export class StatePage extends LitElement {
 
   override render() {
     const { served, trouble } = this
-    if (trouble !== undefined) return this.page(words.couldNotReach, html`<p>${words.couldNotReachHelp}</p><small>${trouble}</small>${this.again()}`)
-    if (served && !served.ordered) return this.page(words.couldNotRead, html`<ul>${served.diagnostics.map(diagnostic)}</ul>${this.again()}`)
-    if (this.empty) return this.page(words.noWindow, html`${wall(false)}`)
-    return html`<main aria-busy="true" aria-label=${words.drawingItself}>${wall(true)}</main>`
+    if (trouble !== undefined)
+      return this.page(words.couldNotReach, html`<p>${words.couldNotReachHelp}</p><small>${trouble}</small>${this.again()}`)
+    if (served && !served.ordered)
+      return this.page(words.couldNotRead, html`<ul>${served.diagnostics.map(diagnostic)}</ul>${this.again()}`)
+    if (this.empty) return this.page(words.noWindow, brokenWall)
+    return html`<main aria-busy="true" aria-label=${words.drawingItself}>${brokenWall}</main>`
   }
 
   private page(title: string, inside: unknown) {
@@ -49,9 +51,11 @@ export class StatePage extends LitElement {
 
 const signOf = { error: 'fail', warning: 'warn', info: 'unknown' } as const
 
-const diagnostic = ({ severity, message, place, line, column }: Diagnostic) => html`<li>${verdictSign(signOf[severity])}<div>${sentence(message)}
+const diagnostic = ({
+  severity,
+  message,
+  place,
+  line,
+  column,
+}: Diagnostic) => html`<li>${verdictSign(signOf[severity])}<div>${sentence(message)}
   ${place || line ? html`<small>${line ? fill(words.line, { n: line, m: column ?? 1 }) : nothing} ${place ?? ''}</small>` : nothing}</div></li>`
-
-/** Floor, wall and window, before anything is known of them. */
-const wall = (frame: boolean) => html`<svg class="wall" viewBox="0 0 420 380" aria-hidden="true">
-  <path class="broken" d="M40 340V20H380V340" />${frame ? html`` : nothing}<path class="floor" d="M4 340H416" /></svg>`

@@ -2,12 +2,12 @@ import { css } from 'lit'
 
 /** Where the parts of a sheet lie: upright with the step below the drawing, wide with a column at the right. */
 export const layout = css`
-  :host { display: grid; min-height: 100dvh; position: relative; background: var(--sheet); grid-template-columns: minmax(0, 1fr); grid-template-rows: 68px minmax(400px, 1fr) auto auto 78px; grid-template-areas: 'bar' 'main' 'findings' 'now' 'block' }
+  :host { display: grid; height: max(100dvh, 860px); position: relative; background: var(--sheet); grid-template-columns: minmax(0, 1fr); grid-template-rows: 68px minmax(0, 1fr) auto auto 78px; grid-template-areas: 'bar' 'main' 'findings' 'now' 'block' }
   sheet-bar { grid-area: bar }
   main { grid-area: main; min-width: 0; min-height: 0; display: grid }
   main > * { min-width: 0; min-height: 0 }
   .findings { grid-area: findings; min-width: 0 }
-  .now { grid-area: now; min-height: 258px; background: var(--panel); border-top: 1px solid var(--faint); display: grid }
+  .now { grid-area: now; min-height: 272px; background: var(--panel); border-top: 1px solid var(--faint); display: grid }
   .now:empty, .findings:empty { display: none }
   title-block { grid-area: block; position: sticky; bottom: 0; z-index: 1 }
   .over { position: absolute; z-index: 1; left: 0; right: 0; bottom: 78px; max-height: calc(100% - 78px - 68px - 200px); display: flex; flex-direction: column; border-top: 2px solid var(--ink); background: var(--panel); animation: rise 160ms ease-out }
@@ -15,12 +15,12 @@ export const layout = css`
   @keyframes rise { from { translate: 0 12px; opacity: 0 } }
 
   @media (max-width: 599px) {
-    :host { grid-template-rows: 60px minmax(340px, 1fr) auto auto 68px }
+    :host { height: max(100dvh, 780px); grid-template-rows: 60px minmax(0, 1fr) auto auto 68px }
     .over { bottom: 68px; max-height: calc(100% - 68px - 60px - 130px) }
     .now { min-height: 290px }
   }
   @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
-    :host { height: 100dvh; min-height: 640px; grid-template-columns: minmax(0, 1fr) 360px; grid-template-rows: 68px minmax(0, 1fr) auto auto; grid-template-areas: 'bar bar' 'main findings' 'main now' 'main block' }
+    :host { height: max(100dvh, 660px); grid-template-columns: minmax(0, 1fr) 360px; grid-template-rows: 68px minmax(0, 1fr) auto auto; grid-template-areas: 'bar bar' 'main findings' 'main now' 'main block' }
     .findings, .now, title-block, .over { border-left: 1px solid var(--faint) }
     .findings { min-height: 0; display: grid; background: var(--panel) }
     .findings > * { min-height: 0 }

@@ -94,7 +94,8 @@ export class WindowSheet extends LitElement {
   private main() {
     const { sheet, way } = this
     const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
-    if (way.view === 'hooks') return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.narrow.matches ? this.viewSwitch() : nothing}</hooks-view>`
+    if (way.view === 'hooks')
+      return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.narrow.matches ? this.viewSwitch() : nothing}</hooks-view>`
     return html`<room-drawing .view=${way.view === 'marks' ? 'marks' : 'elevation'} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
   }
 
@@ -112,7 +113,8 @@ export class WindowSheet extends LitElement {
 
   private findings() {
     const findings = this.sheet.plan.checks.map(shownFinding(this.sheet))
-    if (!this.wide.matches) return html`<findings-row .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.narrow.matches ? this.viewSwitch() : nothing}</findings-row>`
+    if (!this.wide.matches)
+      return html`<findings-row .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.narrow.matches ? this.viewSwitch() : nothing}</findings-row>`
     return this.way.over.is === 'nothing' ? this.findingsList(true) : nothing
   }
 
@@ -139,12 +141,16 @@ export class WindowSheet extends LitElement {
   private viewSwitch() {
     if (this.way.view === 'drawing') {
       return html`<switch-pair .name=${words.draperyState} .on=${this.drapery} .choices=${[{ id: 'drawn', name: words.drawn }, { id: 'stacked', name: words.stacked }]}
-        @switched=${(event: CustomEvent<'drawn' | 'stacked'>) => { this.drapery = event.detail }}></switch-pair>`
+        @switched=${(event: CustomEvent<'drawn' | 'stacked'>) => {
+          this.drapery = event.detail
+        }}></switch-pair>`
     }
     const panels = factsOf(this.sheet.plan, 'drapery/make-up@1').flatMap(({ value }) => value.panels)
     if (this.way.view !== 'hooks' || panels.length < 2) return nothing
     return html`<switch-pair .name=${words.panels} .on=${String(this.panel)} .choices=${panels.map(({ outer }, n) => ({ id: String(n), name: words.panelNames[outer] }))}
-      @switched=${(event: CustomEvent<string>) => { this.panel = Number(event.detail) }}></switch-pair>`
+      @switched=${(event: CustomEvent<string>) => {
+        this.panel = Number(event.detail)
+      }}></switch-pair>`
   }
 
   private overTitle(): string {
@@ -160,14 +166,26 @@ export class WindowSheet extends LitElement {
 
   private leaves(): readonly Leaf[] {
     const { plan } = this.sheet
-    const open = plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined).length + plan.faults.length
+    const open =
+      plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined).length + plan.faults.length
     const holes = factsOf(plan, 'drapery/holes@1').flatMap(({ value }) => value)
     const maps = factsOf(plan, 'drapery/hook-map@1').map(({ value }) => value)
     const count = (add: (map: (typeof maps)[number]) => number) => maps.reduce((sum, map) => sum + add(map), 0)
     return [
       { id: 'drawing', name: words.drawing, state: open === 0 ? words.noneOpen : fill(words.open, { n: open }) },
       ...(holes.length > 0 ? [{ id: 'marks', name: words.marks, state: fill(words.holes, { n: holes.length }) }] : []),
-      ...(maps.length > 0 ? [{ id: 'hooks', name: words.hooks, state: fill(words.hooksAndRings, { n: count(({ places }) => places.length), m: count(({ bearers }) => bearers.value) }) }] : []),
+      ...(maps.length > 0
+        ? [
+            {
+              id: 'hooks',
+              name: words.hooks,
+              state: fill(words.hooksAndRings, {
+                n: count(({ places }) => places.length),
+                m: count(({ bearers }) => bearers.value),
+              }),
+            },
+          ]
+        : []),
     ]
   }
 
@@ -213,7 +231,8 @@ export class WindowSheet extends LitElement {
   }
 
   private moveFocus(before: Way): void {
-    if (this.way.over.is !== 'nothing') this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
+    if (this.way.over.is !== 'nothing')
+      this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
     else if (before.over.is === 'working' && !this.cameFrom?.isConnected) this.drawing?.focusFigure(before.over.trail[0] ?? '')
     else if (before.over.is !== 'nothing') this.cameFrom?.focus()
   }
