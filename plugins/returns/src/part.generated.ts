@@ -51,6 +51,10 @@ export const partSchema = {
         },
         "hole": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-12 in",
+            "most": "12 in"
+          },
           "description": "From where the last hook bears down to the hole."
         }
       },

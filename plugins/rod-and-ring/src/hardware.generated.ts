@@ -99,6 +99,10 @@ export const hardwareSchema = {
       "properties": {
         "diameter": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "6 in"
+          },
           "description": "How thick it is."
         },
         "material": {
@@ -121,14 +125,26 @@ export const hardwareSchema = {
       "properties": {
         "eyeDrop": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "10 in"
+          },
           "description": "From the top of the rod down to where a hook bears in the eye of a ring that hangs on it."
         },
         "width": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "12 in"
+          },
           "description": "How wide a ring is along the rod."
         },
         "room": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "8 in"
+          },
           "description": "From the middle of a bracket to the ring parked beside it."
         }
       },
@@ -141,18 +157,34 @@ export const hardwareSchema = {
       "properties": {
         "top": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-12 in",
+            "most": "12 in"
+          },
           "description": "The top of the plate against the top of the rod: below it is negative."
         },
         "projection": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/2 in",
+            "most": "24 in"
+          },
           "description": "From the wall to the middle of the rod, where the hooks bear."
         },
         "width": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "12 in"
+          },
           "description": "How wide the plate is."
         },
         "height": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "18 in"
+          },
           "description": "How high the plate is."
         },
         "holes": {
@@ -178,6 +210,10 @@ export const hardwareSchema = {
               },
               "down": {
                 "$ref": "https://evenhem.example/job/1/length.schema.json",
+                "x-evenhem-plausible": {
+                  "least": "0 in",
+                  "most": "18 in"
+                },
                 "description": "From the top of the plate down to its middle."
               }
             },
@@ -199,10 +235,18 @@ export const hardwareSchema = {
       "properties": {
         "length": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
           "description": "How far it reaches beyond the end of the rod."
         },
         "radius": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/8 in",
+            "most": "12 in"
+          },
           "description": "Half of its greatest thickness."
         }
       },
