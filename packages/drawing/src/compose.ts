@@ -1,3 +1,4 @@
+import { crowdsOf } from './crowds.ts'
 import { details } from './details.ts'
 import { fit, larger, type Margins, pageBox } from './fit.ts'
 import { gather, type Gathered } from './gather.ts'
@@ -188,7 +189,8 @@ export function compose(layers: readonly Layer[], options: ComposeOptions): Scen
   if (!work) return emptyScene(options, gathered.leftOut)
   const laid = lay(work)
   const { frame, content } = laid
-  const marks = gathered.marks
+  const { crowds, calm } = crowdsOf(gathered, options.sizes.crowd / frame.scale)
+  const marks = [...gathered.marks, ...calm]
   const shapes = shapesOf(marks, frame, content, options)
   const blade = bladeOf(work, laid)
   const heights = placeHeights(work, laid, blade)
@@ -197,7 +199,7 @@ export function compose(layers: readonly Layer[], options: ComposeOptions): Scen
   const rows = placeRows(laid, outer, options)
   const free = ground(boxOf(frame, work.content), ...crosses, ...outer.taken)
   const findings = placeFindings(only(marks, 'finding'), laid, free, options)
-  const enlarged = details(gathered, frame, free, options)
+  const enlarged = details(gathered, crowds, frame, free, options)
   const inside = placeInside(only(marks, 'dimension').filter((mark) => mark.side === 'inside'), laid, free, options)
   const captions = placeCaptions(only(marks, 'caption'), laid, free, options)
   const figures = inReadingOrder([...rows.items, ...heights.items, ...inside.items])

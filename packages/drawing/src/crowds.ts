@@ -29,19 +29,23 @@ function clusters(points: readonly Point[], reach: number): readonly (readonly P
 /** Wall shown around crosses that no detail was offered for, mm. */
 const around = 90
 
-/** Where marks crowd: in the details that layers offer, and around crosses that stand nearer than `reach` (mm) with no detail offered. Left to right. */
-export function crowds({ marks, details }: Gathered, reach: number): readonly Crowd[] {
+/** Places to enlarge, left to right, and the marks of details that nothing crowds in: they can stand on the drawing itself. */
+export interface Crowded { readonly crowds: readonly Crowd[]; readonly calm: Detail['marks'] }
+
+/** Where marks crowd: in the details that layers offer, and around crosses that stand nearer than `reach` (mm) with no detail offered. */
+export function crowdsOf({ marks, details }: Gathered, reach: number): Crowded {
   const crosses = marks.filter((mark): mark is Cross => mark.kind === 'cross').map((mark) => mark.at)
   const heights = marks.filter((mark): mark is Height => mark.kind === 'height').map((mark) => mark.at)
-  const offered = details.flatMap((detail): readonly Crowd[] => {
+  const offered = details.map((detail): Crowd => {
     const bounds = unionOf([boundsOf([detail.from, detail.to])]) as Bounds
     const nearest = leastDistance([...crosses, ...heights].filter((point) => isIn(bounds, point)))
-    return nearest < reach ? [{ bounds, code: detail.code, nearest, marks: detail.marks }] : []
+    return { bounds, code: detail.code, nearest, marks: detail.marks }
   })
   const alone = crosses.filter((point) => !details.some((detail) => isIn(boundsOf([detail.from, detail.to]) as Bounds, point)))
   const own = clusters(alone, reach).map((cluster) => ({ cluster, nearest: leastDistance(cluster) })).filter(({ nearest }) => nearest < reach)
   const made = own.map(({ cluster, nearest }): Crowd => ({ bounds: widened(boundsOf(cluster) as Bounds), code: 'drawing/detail', nearest, marks: [] }))
-  return [...offered, ...made].sort((a, b) => a.bounds.left - b.bounds.left)
+  const crowds = [...offered.filter(({ nearest }) => nearest < reach), ...made].sort((a, b) => a.bounds.left - b.bounds.left)
+  return { crowds, calm: offered.filter(({ nearest }) => nearest >= reach).flatMap((crowd) => crowd.marks) }
 }
 
 const widened = ({ left, bottom, right, top }: Bounds): Bounds => ({ left: left - around, bottom: bottom - around, right: right + around, top: top + around })

@@ -1,4 +1,4 @@
-import { type Crowd, crowds } from './crowds.ts'
+import type { Crowd } from './crowds.ts'
 import type { Gathered } from './gather.ts'
 import { type Ground, ground } from './ground.ts'
 import { insideSpot, lieOf, lineBox } from './inside.ts'
@@ -46,18 +46,21 @@ function planOf(crowd: Crowd, factor: number, frame: Frame, options: ComposeOpti
   return { factor, bounds, source, width: source.width * factor, height: head + source.height * factor, head, title }
 }
 
+interface Noise { readonly box: Box; readonly loud: number }
+
 /** Where an enlargement can stand, and the least loud of those places. */
-function quietest(plan: Plan, free: Ground, noise: readonly { readonly box: Box; readonly loud: number }[], step: number): Box | undefined {
+function quietest(plan: Plan, free: Ground, noise: readonly Noise[], step: number): Box | undefined {
   const { within } = free
   const [columns, rows] = [Math.floor((within.width - plan.width) / step), Math.floor((within.height - plan.height) / step)]
   if (columns < 0 || rows < 0) return undefined
   const places = Array.from({ length: (columns + 1) * (rows + 1) }, (_, n): Box => ({ x: within.x + (n % (columns + 1)) * step, y: within.y + Math.floor(n / (columns + 1)) * step, width: plan.width, height: plan.height }))
   const from = middleOf(plan.source)
-  const costOf = (box: Box): number => noise.reduce((sum, other) => sum + other.loud * shared(box, other.box), 0) / step + 0.6 * Math.hypot(middleOf(box)[0] - from[0], middleOf(box)[1] - from[1])
+  const farOf = (box: Box): number => 0.6 * Math.hypot(middleOf(box)[0] - from[0], middleOf(box)[1] - from[1])
+  const costOf = (box: Box): number => farOf(box) + noise.reduce((sum, other) => sum + other.loud * shared(box, other.box), 0) / step
   const isFree = (box: Box): boolean => free.isFree(grown(box, 0.25 * step)) && !overlap(grown(plan.source, 0.5 * step), box)
   let best: { readonly box: Box; readonly cost: number } | undefined
   for (const box of places) {
-    if (!isFree(box)) continue
+    if ((best && farOf(box) >= best.cost) || !isFree(box)) continue
     const cost = costOf(box)
     if (!best || cost < best.cost) best = { box, cost }
   }
@@ -77,19 +80,20 @@ function along([[x, y], [toX, toY]]: readonly [At, At], size: number): readonly 
   return Array.from({ length: count + 1 }, (_, n) => boxAt([x + ((toX - x) * n) / Math.max(1, count), y + ((toY - y) * n) / Math.max(1, count)], size / 2, size / 2))
 }
 
-/** A free corner of the source for its letter. */
-function signBox(source: Box, size: number, free: Ground): Box {
-  const corners: readonly At[] = [[source.x - size, source.y], [source.x + source.width, source.y], [source.x - size, source.y + source.height - size], [source.x + source.width, source.y + source.height - size]]
-  const boxes = corners.map(([x, y]): Box => ({ x, y, width: size, height: size }))
-  return boxes.find((box) => free.isFree(box)) ?? (boxes[0] as Box)
+/** A free corner of the source for its letter, clear of the enlargement too. */
+function signBox(source: Box, size: number, panel: Box, free: Ground): Box | undefined {
+  const [left, right] = [source.x, source.x + source.width]
+  const [top, bottom] = [source.y, source.y + source.height - size]
+  const corners: readonly At[] = [[left - size, top], [right, top], [left - size, bottom], [right, bottom], [left, top - size], [right - size, top - size], [left, bottom + size], [right - size, bottom + size]]
+  return corners.map(([x, y]): Box => ({ x, y, width: size, height: size })).find((box) => free.isFree(box) && !overlap(box, panel))
 }
 
-function placedDetail(letter: string, plan: Plan, panel: Box, free: Ground, options: ComposeOptions): PlacedDetail {
+function placedDetail(letter: string, plan: Plan, panel: Box, sign: Box, options: ComposeOptions): PlacedDetail {
   const { caption: type } = options.sizes
   const head: Box = { x: panel.x, y: panel.y, width: plan.head, height: plan.head }
   const title = cut(plan.title, type, panel.width - plan.head - 0.8 * type.size)
   const words = title ? { title: wordsAt(title, [panel.x + plan.head + 0.6 * type.size, panel.y + plan.head * 0.68], type) } : {}
-  return { kind: 'detail', letter, factor: plan.factor, source: plan.source, sign: signBox(plan.source, 1.2 * type.size, free), leader: leader(plan.source, panel), panel, head, radius: 0.3 * type.size, ...words }
+  return { kind: 'detail', letter, factor: plan.factor, source: plan.source, sign, leader: leader(plan.source, panel), panel, head, radius: 0.3 * type.size, ...words }
 }
 
 const isNear = (bounds: Bounds | undefined, { left, right, bottom, top }: Bounds): boolean =>
@@ -132,22 +136,37 @@ function inner(crowd: Crowd, plan: Plan, panel: Box, marks: readonly Mark[], fra
   return { shapes, figures, leftOut }
 }
 
+interface Found { readonly plan: Plan; readonly panel: Box; readonly sign: Box }
+
+/** The largest enlargement that free ground is found for; undefined when there is none. */
+function find(crowd: Crowd, frame: Frame, free: Ground, noise: readonly Noise[], options: ComposeOptions): Found | undefined {
+  const { caption: { size }, crowd: reach } = options.sizes
+  for (const factor of factors(crowd, frame.scale, reach)) {
+    const plan = planOf(crowd, factor, frame, options)
+    if (plan.width > most * free.within.width || plan.height > most * free.within.height) continue
+    const panel = quietest(plan, free, noise, 1.4 * size)
+    const sign = panel && signBox(plan.source, 1.2 * size, panel, free)
+    if (panel && sign) return { plan, panel, sign }
+  }
+  return undefined
+}
+
 export interface Details { readonly items: readonly Placed[]; readonly leftOut: readonly LeftOut[] }
 
+const numbersOf = ({ marks }: Crowd): readonly LeftOut[] => marks.flatMap((mark) => ('figure' in mark ? [{ what: mark.figure.what, of: mark.figure.of, why: 'crowded' as const }] : []))
+
 /** Opens a detail wherever marks crowd and there is free ground for it. What it covers is taken from the ground. */
-export function details(gathered: Gathered, frame: Frame, free: Ground, options: ComposeOptions): Details {
+export function details({ marks }: Gathered, crowds: readonly Crowd[], frame: Frame, free: Ground, options: ComposeOptions): Details {
   const { sizes } = options
-  const noise = gathered.marks.flatMap((mark) => ('role' in mark && loud[mark.role] ? [{ box: grown(boxOf(frame, markBounds(mark) ?? { left: 0, right: 0, top: 0, bottom: 0 }), 0.8 * sizes.caption.size), loud: loud[mark.role] as number }] : []))
+  const noise = marks.flatMap((mark) => ('role' in mark && loud[mark.role] ? [{ box: grown(boxOf(frame, markBounds(mark) ?? { left: 0, right: 0, top: 0, bottom: 0 }), 0.8 * sizes.caption.size), loud: loud[mark.role] as number }] : []))
   const items: Placed[] = []
   const leftOut: LeftOut[] = []
-  for (const crowd of crowds(gathered, sizes.crowd / frame.scale)) {
-    const found = factors(crowd, frame.scale, sizes.crowd).map((factor) => planOf(crowd, factor, frame, options))
-      .filter((plan) => plan.width <= most * free.within.width && plan.height <= most * free.within.height)
-      .map((plan) => ({ plan, panel: quietest(plan, free, noise, 1.2 * sizes.caption.size) })).find(({ panel }) => panel)
+  for (const crowd of crowds) {
+    const found = find(crowd, frame, free, noise, options)
     const letter = letters[items.filter((item) => item.kind === 'detail').length]
-    if (!found?.panel || letter === undefined) continue
-    const placed = placedDetail(letter, found.plan, found.panel, free, options)
-    const within = inner(crowd, found.plan, found.panel, gathered.marks, frame, options)
+    if (!found || letter === undefined) { leftOut.push(...numbersOf(crowd)); continue }
+    const placed = placedDetail(letter, found.plan, found.panel, found.sign, options)
+    const within = inner(crowd, found.plan, found.panel, marks, frame, options)
     free.take(placed.panel, placed.sign, ...along(leader(placed.source, placed.panel), 0.6 * sizes.caption.size))
     items.push(placed, ...within.shapes, ...within.figures, { kind: 'edge', box: placed.panel, radius: placed.radius })
     leftOut.push(...within.leftOut)

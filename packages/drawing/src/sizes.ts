@@ -52,7 +52,7 @@ export const phone: Sizes = {
   ...screen,
   row: { size: 14, weight: 500 }, inside: { size: 15, weight: 500 }, height: { size: 15, weight: 500 }, mark: { size: 18.5, weight: 700 },
   caption: { size: 11.5, weight: 400 }, tapeNumber: { size: 10.5, weight: 600 },
-  gap: 18, cross: 7, finding: 9.5, blade: 20, fan: 18, column: [62, 96], line: 14, hatch: 5,
+  gap: 18, cross: 7, finding: 9.5, blade: 27, fan: 18, column: [62, 96], line: 14, hatch: 5,
 }
 
 /** Paper, in mm: captions 9 pt, numbers larger. */

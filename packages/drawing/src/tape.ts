@@ -1,7 +1,7 @@
 import type { ReadingUnit } from '@evenhem/length'
 import type { PlacedTape, Stroke, Words } from './scene.ts'
 import type { Sizes } from './sizes.ts'
-import type { Box } from './space.ts'
+import { type Box, holds } from './space.ts'
 import { textWidth } from './text.ts'
 import { wordsAt } from './words.ts'
 
@@ -52,7 +52,7 @@ const isMultiple = (mm: number, every: number): boolean => Math.abs(mm / every -
 function numberAt(text: string, box: Box, y: number, { tapeNumber: type, blade }: Sizes): Words | undefined {
   const left = Math.min(0.12 * blade, (blade - textWidth(text, type)) / 2)
   const words = wordsAt(text, [box.x + left, y + 0.335 * type.size], type)
-  return words.box.y >= box.y && words.box.y + words.box.height <= box.y + box.height ? words : undefined
+  return holds(box, words.box) ? words : undefined
 }
 
 /** Every number, or every second, fourth … where they would touch. */
