@@ -1,4 +1,5 @@
 import { figureOf, type Glyph, type Glyphs } from '@evenhem/drawing'
+import type { Length } from '@evenhem/length'
 import { css, html, svg } from 'lit'
 import type { Amount } from '../data/amount.ts'
 import { spoken } from '../data/spoken.ts'
@@ -11,19 +12,21 @@ const shape = (glyph: Glyph) =>
     : svg`<text x=${glyph.x} y=${glyph.y} font-size=${glyph.size} font-weight=${glyph.weight}>${glyph.text}</text>`
 
 // Drawn at a hundred and scaled: a figure has the same shape on a label, in a ledger and read from a ladder.
-const drawn = (amount: Amount, weight: Weight): Glyphs =>
+const drawn = (amount: Amount, weight: Weight, units = false): Glyphs =>
   figureOf(
-    { ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as never },
-    { size: 100, weight, units: amount.unit !== 'in' && amount.unit !== 'none' && hasInches(amount) },
+    { ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as Length },
+    { size: 100, weight, units: units && saysItsUnit(amount) },
   )
-const hasInches = ({ feet, whole, numerator }: Amount) => feet === undefined || whole !== '' || numerator !== undefined
+/** Inches go without their unit; so does what has none, and feet without inches. */
+const saysItsUnit = ({ unit, feet, whole, numerator }: Amount): boolean =>
+  unit !== 'in' && unit !== 'none' && (feet === undefined || whole !== '' || numerator !== undefined)
 
 const inline = ({ width, glyphs }: Glyphs) =>
   html`<svg class="figure" aria-hidden="true" viewBox="-1 -74 ${width + 2} 84" width="${(width + 2) / 100}em" height="0.84em" fill="currentColor">${glyphs.map(shape)}</svg>`
 
 /** A number in a line of text, as it is drawn everywhere, with its name for a screen reader. */
-export const figure = (amount: Amount, weight: Weight = 700) =>
-  html`<span class="number" role="img" aria-label=${spoken(amount)}>${inline(drawn(amount, weight))}</span>`
+export const figure = (amount: Amount, weight: Weight = 700, units = true) =>
+  html`<span class="number" role="img" aria-label=${spoken(amount)}>${inline(drawn(amount, weight, units))}</span>`
 
 /** A number in two cells of a column: whole digits, which align right, and the fraction, which starts in its own column. */
 export function inColumns(amount: Amount, weight: Weight) {

@@ -73,7 +73,7 @@ export class HookPicture extends LitElement {
     return html`<svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${heading.says}>
       ${this.rodPart(heading, along, at)}${clothPart(heading, along, at)}${wall(along(1), heading.mirrored, at)}
       ${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading.mirrored, at))}
-      ${this.cards.map((card, n) => leader(along(heading.hooks[n]?.across ?? 0), card, at.edge))}
+      ${this.cards.map((card, n) => leader(bearing(heading, n, along), card, at.edge))}
       <text class="name" x=${along(0) + (heading.mirrored ? 4 : -4)} y="20" text-anchor=${heading.mirrored ? 'end' : 'start'}>${words.leadingEdge}</text>
       ${heading.captions.map(({ at: part, lines }) => lines.map((line, n) => caption(line, along(part), at.edge - 12 - 18 * (lines.length - 1 - n))))}
     </svg>`
@@ -118,7 +118,12 @@ const ringed = (x: number, { eye, ring, pin }: Heights) =>
 const atWall = (wall: number, x: number, { angle, pin }: Heights) =>
   svg`<path class="angle" d="M${wall} ${angle}H${x}" /><circle class="ring" cx=${x} cy=${angle} r="4.2" /><path class="pin" d="M${x} ${angle + 5}v${pin}" />`
 const hookMark = ({ runs }: DrawnHook, x: number, mirrored: boolean, at: Heights) =>
-  runs ? ringed(x, at) : atWall(x, x + (mirrored ? 14 : -14), at)
+  runs ? ringed(x, at) : atWall(x, x + fromWall(mirrored), at)
+/** A hook at the wall hangs a little in front of it. */
+const fromWall = (mirrored: boolean): number => (mirrored ? 14 : -14)
+/** Where the nth hook bears. */
+const bearing = ({ hooks, mirrored }: DrawnHeading, n: number, along: Along): number =>
+  along(hooks[n]?.across ?? 0) + (hooks[n]?.runs === false ? fromWall(mirrored) : 0)
 
 const wall = (x: number, mirrored: boolean, { edge }: Heights) => {
   const out = mirrored ? -1 : 1

@@ -135,7 +135,7 @@ export class WorkingPanel extends LitElement {
       `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.amount)}${line.from ? `, ${line.from}` : ''}`.trim()
     const cells = html`<span class="sign">${line.sign}</span><span class="what">${sentence(line.what)}${line.opens ? html`<i>&nbsp;›</i>` : nothing}${this.under(line)}</span><span class="from">${line.from}</span>${
       line.measured
-        ? html`<span class="on-tape tape">${figure(line.amount, 600)}</span>`
+        ? html`<span class="on-tape tape">${figure(line.amount, 600, false)}</span>`
         : html`<span class="before">${before}</span><span class="after">${after}</span>`
     }`
     return html`<li class="${line.kind} ${line.opens ? 'opens' : ''}">${
@@ -148,7 +148,7 @@ export class WorkingPanel extends LitElement {
   /** Below a term: its source where the column is narrow, and what the lines down to it come to. */
   private under({ comesTo, from }: ShownLine) {
     const source = from ? html`<span class="source-here">${from}${comesTo ? ' · ' : ''}</span>` : nothing
-    return html`<small>${source}${comesTo ? html`= ${comesTo.what} <b>${figure(comesTo.amount, 600)}</b>` : nothing}</small>`
+    return html`<small>${source}${comesTo ? html`= ${comesTo.what} <b>${figure(comesTo.amount, 600, false)}</b>` : nothing}</small>`
   }
 
   private leaf({ source, facts }: Leafing) {

@@ -1,6 +1,7 @@
 import type { Figure, Mark } from '@evenhem/drawing'
 import type { From, Length, Reckoning, Unit } from '@evenhem/length'
 import { amountOf } from '../data/amount.ts'
+import { tellingPart } from '../data/apart.ts'
 import { factsOf } from '../data/facts.ts'
 import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
@@ -24,13 +25,18 @@ const clock = (when: string | undefined): string =>
 
 const write = (sheet: Sheet) => (length: number) => sheet.write(length as Length)
 
-function lineShown(sheet: Sheet, line: Line): ShownLine {
+function lineShown(sheet: Sheet, line: Line, lines: readonly Line[]): ShownLine {
   const { kind, sign, of, origin, comesTo } = line
   return {
     kind,
     sign,
     of,
-    what: sheet.say(line.what),
+    what: namedApart(
+      sheet,
+      line.what,
+      of,
+      lines.filter((other) => other.what === line.what && other.kind === kind).map((other) => other.of),
+    ),
     amount: amountOf(line.value, line.unit, write(sheet)),
     measured: origin.kind === 'reading',
     from: origin.kind === 'reading' ? clock(origin.reading.when) : shortly[origin.kind],
@@ -60,7 +66,24 @@ function titleOf(sheet: Sheet, { name, what }: Reckoning): string {
   const hole = factsOf(sheet.plan, 'drapery/holes@1')
     .flatMap(({ value }) => value)
     .find(({ fromFloor }) => fromFloor.name === name)
-  return capital(hole ? `${sheet.say(hole.what)}, ${words.sideNames[hole.side].toLowerCase()}` : sheet.say(what))
+  return capital(
+    hole
+      ? `${sheet.say(hole.what)}, ${words.sideNames[hole.side].toLowerCase()}`
+      : namedApart(
+          sheet,
+          what,
+          name,
+          sheet.plan.reckonings.filter((other) => other.what === what).map((other) => other.name),
+        ),
+  )
+}
+/** A number's name, with what tells it from others of the same name. */
+function namedApart(sheet: Sheet, what: string, name: string, others: readonly string[]): string {
+  const part = tellingPart(
+    name,
+    others.filter((other) => other !== name),
+  )
+  return part === '' ? sheet.say(what) : `${sheet.say(what)}, ${part}`
 }
 const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1)
 
@@ -73,7 +96,7 @@ function reckoned(sheet: Sheet, reckoning: Reckoning): Omit<Working, 'trail'> {
     amount: amountOf(reckoning.value, reckoning.unit, write(sheet)),
     measured: false,
     write: write(sheet),
-    lines: lines.map((line) => lineShown(sheet, line)),
+    lines: lines.map((line) => lineShown(sheet, line, lines)),
     ...(how ? { how } : {}),
     ...(stairs ? { stairs } : {}),
   }

@@ -1,4 +1,4 @@
-import { compose, drawingCss, type Layer, type Mark, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
+import { compose, type Dimension, drawingCss, type Layer, type Mark, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
 import { spokenLength } from '@evenhem/length'
 import { css, html, LitElement, nothing, unsafeCSS } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
@@ -19,6 +19,8 @@ export class RoomDrawing extends LitElement {
   @property() touched?: string
   private readonly size = new Sized(this)
   private readonly parser = new DOMParser()
+  /** The first picture draws itself from the wall inward, numbers last; later ones are there at once. */
+  private isFirst = true
 
   static override readonly styles = [
     base,
@@ -30,6 +32,13 @@ export class RoomDrawing extends LitElement {
       h2 { font-size: 20px; font-weight: 600; line-height: 1.3 }
       li { font-size: 17px; padding: 11px 0; border-top: 1px solid var(--faint) }
       h2 + ul { margin-top: 10px }
+      @media (prefers-reduced-motion: no-preference) {
+        .first .drawing :is(.casing, .frame, .glass) { animation: appear 160ms 60ms both }
+        .first .drawing :is(.rod, .ring, .bracket, .finial) { animation: appear 160ms 140ms both }
+        .first .drawing :is(.fabric, .fabric-shade, .fold, .pleat) { animation: appear 160ms 220ms both }
+        .first .drawing :is(.figure, .tape, .detail, .detail-edge, .finding, text) { animation: appear 160ms 320ms both }
+      }
+      @keyframes appear { from { opacity: 0 } }
       .drawing { user-select: none; -webkit-user-select: none }
       .drawing :is(.measured, .off) > .block { stroke: var(--tapeedge) }
     `,
@@ -40,7 +49,11 @@ export class RoomDrawing extends LitElement {
     if (width < 100 || height < 100) return nothing
     const scene = this.scene(width, height)
     if (scene.items.length === 0) return this.nothingYet()
-    return html`<div @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(scene)}</div>`
+    return html`<div class=${this.isFirst ? 'first' : ''} @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(scene)}</div>`
+  }
+
+  protected override updated(): void {
+    if (this.renderRoot.querySelector('svg.drawing') && this.isFirst) setTimeout(() => (this.isFirst = false), 600)
   }
 
   /** Too little is known to draw anything: the floor, a wall that is not there yet, and what to measure. */
@@ -57,7 +70,7 @@ export class RoomDrawing extends LitElement {
   private scene(width: number, height: number): Scene {
     const { write, say, layers } = this.sheet
     const small = width < 600
-    return compose(small ? layers.map(sparse) : layers, {
+    return compose(small ? layers.map(sparse(this.view)) : layers, {
       view: this.view,
       state: this.drapery,
       width,
@@ -94,6 +107,16 @@ export class RoomDrawing extends LitElement {
 }
 
 /** On a phone only the numbers that one pencils or measures are on the drawing: it stays large, and the others are in their workings. */
-const sparse = (layer: Layer): Layer => ({ ...layer, marks: layer.marks.filter(isForPhone) })
-const isForPhone = (mark: Mark): boolean =>
-  mark.kind === 'height' ? mark.role === 'mark' : mark.kind !== 'dimension' || mark.side !== 'right'
+const sparse =
+  (view: RoomDrawing['view']) =>
+  (layer: Layer): Layer => ({ ...layer, marks: layer.marks.filter(isForPhone(view)) })
+const isForPhone =
+  (view: RoomDrawing['view']) =>
+  (mark: Mark): boolean =>
+    mark.kind === 'height'
+      ? mark.role === 'mark'
+      : mark.kind !== 'dimension' || !(leftOut[view] as readonly string[]).includes(mark.side)
+const leftOut = { elevation: ['right'], marks: ['right', 'above'] } as const satisfies Record<
+  string,
+  readonly Dimension['side'][]
+>

@@ -10,14 +10,16 @@ export const layout = css`
   .now { grid-area: now; min-height: 272px; background: var(--panel); border-top: 1px solid var(--faint); display: grid }
   .now:empty, .findings:empty { display: none }
   title-block { grid-area: block; position: sticky; bottom: 0; z-index: 1 }
-  .over { position: absolute; z-index: 1; left: 0; right: 0; bottom: 78px; max-height: calc(100% - 78px - 68px - 200px); display: flex; flex-direction: column; border-top: 2px solid var(--ink); background: var(--panel); animation: rise 160ms ease-out }
+  .over { position: absolute; z-index: 1; left: 0; right: 0; bottom: 78px; min-height: 322px; max-height: calc(100% - 78px - 68px - 200px); display: flex; flex-direction: column; border-top: 2px solid var(--ink); background: var(--panel); animation: rise 160ms ease-out }
   .over > * { min-height: 0; flex: 1 1 auto }
   @keyframes rise { from { translate: 0 12px; opacity: 0 } }
 
   @media (max-width: 599px) {
     :host { height: max(100dvh, 780px); grid-template-rows: 60px minmax(0, 1fr) auto auto 68px }
-    .over { bottom: 68px; max-height: calc(100% - 68px - 60px - 130px) }
+    .over { bottom: 68px; min-height: 340px; max-height: calc(100% - 68px - 60px - 130px) }
     .now { min-height: 290px }
+    :host([data-view='marks']) { height: auto; grid-template-rows: 60px 400px auto auto 68px }
+    :host([data-view='hooks']) { height: auto; min-height: 100dvh; grid-template-rows: 60px 1fr auto auto 68px }
   }
   @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
     :host { height: max(100dvh, 660px); grid-template-columns: minmax(0, 1fr) 360px; grid-template-rows: 68px minmax(0, 1fr) auto auto; grid-template-areas: 'bar bar' 'main findings' 'main now' 'main block' }
