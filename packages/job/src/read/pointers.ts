@@ -5,6 +5,8 @@ export type Pointer = string
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => value !== null && typeof value === 'object'
 const own = (value: unknown, token: string): unknown => (isObject(value) && Object.hasOwn(value, token) ? value[token] : undefined)
+/** The names and numbers of a pointer or a place, their escapes undone. */
+export const tokensOf = (pointer: Pointer | Place): readonly string[] => raw(pointer).map(unescaped)
 const raw = (pointer: string): readonly string[] => pointer.split('/').slice(1)
 const unescaped = (token: string): string => token.replaceAll('~1', '/').replaceAll('~0', '~')
 
@@ -13,6 +15,8 @@ export const at = (root: unknown, pointer: Pointer): unknown => raw(pointer).red
 
 /** The pointer of what holds the value at a pointer; the root's is its own. */
 export const above = (pointer: Pointer): Pointer => pointer.slice(0, Math.max(0, pointer.lastIndexOf('/')))
+/** The pointer of a member or item of what stands at a pointer. */
+export const below = (pointer: Pointer, name: string | number): Pointer => `${pointer}/${String(name).replaceAll('~', '~0').replaceAll('/', '~1')}`
 /** The last name or number of a pointer; empty for the root. */
 export const last = (pointer: Pointer): string => unescaped(pointer.slice(pointer.lastIndexOf('/') + 1))
 

@@ -1,0 +1,5 @@
+export type { Diagnostic } from './read/diagnostics.ts'
+export { type Extensions, extensionsOf, type PluginFormat, type Upgrade } from './read/extensions.ts'
+export type { Severity } from './read/finding.ts'
+export { type ReadJob, type ReadOptions, readJob } from './read/job-file.ts'
+export { type Pointer, pointerOf } from './read/pointers.ts'

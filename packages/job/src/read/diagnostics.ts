@@ -1,0 +1,53 @@
+import type { Place } from '../places.ts'
+import { type Finding, info, type Severity, type Values } from './finding.ts'
+import { type Pointer, placeOf } from './pointers.ts'
+import { liner, locate } from './positions.ts'
+import { pointerIn } from './readings.ts'
+import type { Node } from './tree.ts'
+
+/** Something to be said about a job file, and where. `code` has its sentence in `jobWords`, or in `lengthWords` of the length package. */
+export interface Diagnostic {
+  readonly code: string
+  readonly severity: Severity
+  /** The place in the job; undefined for what is no value of it, and below an item without id. */
+  readonly place?: Place
+  readonly pointer?: Pointer
+  /** From 1; columns count UTF-16 code units. The end is the place after the last one. */
+  readonly line: number
+  readonly column: number
+  readonly endLine: number
+  readonly endColumn: number
+  /** What the sentence is filled with. */
+  readonly values: Values
+}
+
+// More than this nobody reads, and a file of millions of mistakes must not become as many sentences.
+const mostDiagnostics = 1000
+
+const sameness = ({ code, spot, values }: Finding): string => JSON.stringify([code, spot, values])
+
+/** Findings with their lines and columns, in the order of the text; each once. */
+export function diagnose(all: readonly Finding[], text: string, root: Node, job: unknown): readonly Diagnostic[] {
+  const findings = [...new Map(all.map((finding) => [sameness(finding), finding])).values()]
+  const position = liner(text)
+  const placed = findings.map((finding) => ({ finding, offsets: locate(text, root, finding.spot) })).sort((a, b) => a.offsets[0] - b.offsets[0])
+  const shown = placed.slice(0, mostDiagnostics)
+  const more = placed.length - shown.length
+  if (more > 0) shown.push({ finding: info('job/more', { from: text.length, to: text.length }, { more }), offsets: [text.length, text.length] })
+  return shown.map(({ finding, offsets: [from, to] }) => {
+    const { code, severity, values, other } = finding
+    const pointer = pointerIn(finding)
+    const start = position(from)
+    const end = position(Math.max(from, to))
+    const elsewhere = other && position(locate(text, root, other)[0])
+    return {
+      code,
+      severity,
+      ...(pointer !== undefined && { pointer, place: placeOf(job, pointer) }),
+      ...start,
+      endLine: end.line,
+      endColumn: end.column,
+      values: elsewhere ? { ...values, otherLine: elsewhere.line, otherColumn: elsewhere.column } : values,
+    }
+  })
+}

@@ -1,0 +1,74 @@
+import { error, type Finding } from './finding.ts'
+import type { Pass } from './keywords.ts'
+import { nearest } from './near.ts'
+import { below, type Pointer } from './pointers.ts'
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => value !== null && typeof value === 'object'
+const idOf = (item: unknown): string | undefined => (isObject(item) && Object.hasOwn(item, 'id') && typeof item.id === 'string' ? item.id : undefined)
+
+/** What one walk over a value read tells. */
+export interface Walked {
+  /** How many members all its objects have. */
+  readonly names: number
+  /** Items of one list that have the same id. */
+  readonly twice: readonly Finding[]
+}
+
+/** Walks over a whole value, once. Pointers are made only where there is something to say. */
+export function walk(root: unknown): Walked {
+  let names = 0
+  const twice: Finding[] = []
+  const path: (string | number)[] = []
+  const visit = (value: object): void => {
+    if (Array.isArray(value)) {
+      sameIds(value, path, twice)
+      value.forEach((item, index) => isObject(item) && enter(item, index))
+    } else
+      for (const name in value) {
+        names++
+        const member = (value as Record<string, unknown>)[name]
+        if (isObject(member)) enter(member, name)
+      }
+  }
+  const enter = (value: object, token: string | number): void => {
+    path.push(token)
+    visit(value)
+    path.pop()
+  }
+  if (isObject(root)) visit(root)
+  return { names, twice }
+}
+
+function sameIds(list: readonly unknown[], path: readonly (string | number)[], twice: Finding[]): void {
+  if (list.length < 2) return
+  const first = new Map<string, number>()
+  list.forEach((item, index) => {
+    const id = idOf(item)
+    const before = id === undefined ? undefined : first.get(id)
+    if (id === undefined) return
+    if (before === undefined) first.set(id, index)
+    else twice.push(error('job/id-twice', { value: idAt(path, index) }, { id }, { value: idAt(path, before) }))
+  })
+}
+
+const idAt = (path: readonly (string | number)[], index: number): Pointer => [...path, index, 'id'].reduce<Pointer>(below, '')
+
+/** Names that must be ids of a list of the job, and are not. */
+export function checkNames(job: unknown, pass: Pass): readonly Finding[] {
+  const lists = new Map<string, readonly string[]>()
+  const idsOf = (list: string): readonly string[] => {
+    const items = isObject(job) && Object.hasOwn(job, list) ? job[list] : []
+    const ids = lists.get(list) ?? (Array.isArray(items) ? items.flatMap((item) => idOf(item) ?? []) : [])
+    lists.set(list, ids)
+    return ids
+  }
+  return pass.names.flatMap(({ at, value, says }) => (typeof value === 'string' ? nameless(at, value, String(says), idsOf(String(says))) : []))
+}
+
+function nameless(at: Pointer, id: string, list: string, ids: readonly string[]): readonly Finding[] {
+  if (ids.includes(id)) return []
+  const near = nearest(id, ids)
+  const values = { id, list, ids: ids.slice(0, 16).join(', ') }
+  if (near) return [error('job/names-nothing-near', { value: at }, { ...values, near })]
+  return [error(ids.length > 0 ? 'job/names-nothing' : 'job/names-nothing-at-all', { value: at }, values)]
+}

@@ -1,0 +1,92 @@
+import { type Extensions, kindOf, partOf } from './extensions.ts'
+import { jobSchema, lengthSchema } from './schemas.generated.ts'
+
+/** A JSON Schema, draft 2020-12, as plain data. */
+export type JsonSchema = Readonly<Record<string, unknown>>
+/** A schema inside a document: where it is, and itself. */
+export interface Located { readonly document: string; readonly path: string; readonly schema: JsonSchema }
+/** What the format says about one value of a job, and that value, when there is one. */
+export interface Described { readonly schemas: readonly Located[]; readonly value: unknown }
+
+export const jobDocument = String(jobSchema.$id)
+const isObject = (value: unknown): value is JsonSchema => value !== null && typeof value === 'object' && !Array.isArray(value)
+const own = (value: unknown, token: string): unknown => (value !== null && typeof value === 'object' && Object.hasOwn(value, token) ? (value as JsonSchema)[token] : undefined)
+const escape = (token: string): string => token.replaceAll('~', '~0').replaceAll('/', '~1')
+
+/** The format's own schemas and those of plugins, by their `$id`. Two different ones with the same are refused by a TypeError. */
+export function documentsOf({ kinds, additions }: Extensions): ReadonlyMap<string, JsonSchema> {
+  const ofKinds = Object.values(kinds).flatMap(({ schema, part }) => (part ? [schema, part] : [schema]))
+  const documents = new Map<string, JsonSchema>()
+  for (const schema of [jobSchema, lengthSchema, ...ofKinds, ...additions.map(({ schema }) => schema)]) {
+    const id = String(schema.$id)
+    if ((documents.get(id) ?? schema) !== schema) throw new TypeError(`Unexpected second schema ${id}, expected one; give each its own $id`)
+    documents.set(id, schema)
+  }
+  return documents
+}
+
+/** Tells what the format says about the values of a job. Tokens lead there; a list item is named by its number. */
+export interface Describer {
+  readonly at: (job: unknown, tokens: readonly string[]) => Described
+  /** The members that an object there may have, by name, each with what it is for. */
+  readonly members: (described: Described) => ReadonlyMap<string, string>
+}
+
+/** A describer goes through properties, lists, maps, references, kinds and `with`. */
+export function describer(extensions: Extensions): Describer {
+  const documents = documentsOf(extensions)
+  const root = (schema: JsonSchema): Located => ({ document: String(schema.$id), path: '', schema })
+  const inside = (from: Located, ...steps: readonly string[]): readonly Located[] => {
+    const schema = steps.reduce<unknown>(own, from.schema)
+    return isObject(schema) ? [{ document: from.document, path: from.path + steps.map((step) => `/${escape(step)}`).join(''), schema }] : []
+  }
+  const followed = ({ document, schema }: Located): readonly Located[] => {
+    if (typeof schema.$ref !== 'string') return []
+    const { href, hash } = new URL(schema.$ref, document)
+    const target = documents.get(href.slice(0, href.length - hash.length))
+    return target ? inside(root(target), ...decodeURIComponent(hash).split('/').slice(1).map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))) : []
+  }
+  /** A schema with all that it brings along: what it refers to, what it combines, what a kind adds. */
+  const whole = (located: Located, value: unknown): readonly Located[] => {
+    const { schema } = located
+    const kind = schema['x-evenhem-kind'] === true ? kindOf(extensions, own(value, 'kind')) : undefined
+    const all = Array.isArray(schema.allOf) ? schema.allOf.flatMap((_, index) => inside(located, 'allOf', String(index))) : []
+    return [located, ...[...followed(located), ...all, ...(kind ? [root(kind.schema)] : [])].flatMap((one) => whole(one, value))]
+  }
+  const below = (located: Located, token: string, value: unknown, owner: unknown, job: unknown): readonly Located[] => {
+    const level = located.schema['x-evenhem-with']
+    if (typeof level === 'string') {
+      const part = partOf(extensions, token, level, kindOf(extensions, own(hardwareOf(job, owner), 'kind')))
+      return part ? [root(part)] : []
+    }
+    if (Array.isArray(value)) return inside(located, 'items')
+    const named = inside(located, 'properties', token)
+    return named.length > 0 ? named : inside(located, 'additionalProperties')
+  }
+  const at = (job: unknown, tokens: readonly string[]): Described => {
+    let described: Described = { schemas: [root(jobSchema)], value: job }
+    let owner: unknown
+    for (const token of tokens) {
+      const { schemas, value } = described
+      const next = schemas.flatMap((one) => whole(one, value)).flatMap((one) => below(one, token, value, owner, job))
+      owner = value
+      described = { schemas: next, value: own(value, token) }
+    }
+    return described
+  }
+  const members = ({ schemas, value }: Described): ReadonlyMap<string, string> =>
+    new Map(
+      schemas
+        .flatMap((one) => whole(one, value))
+        .flatMap(({ schema }) => Object.entries(isObject(schema.properties) ? schema.properties : {}))
+        .map(([name, schema]) => [name, isObject(schema) && typeof schema.description === 'string' ? schema.description : '']),
+    )
+  return { at, members }
+}
+
+/** The entry under `hardware` that a treatment hangs on. */
+export function hardwareOf(job: unknown, treatment: unknown): unknown {
+  const list = own(job, 'hardware')
+  const id = own(treatment, 'hardware')
+  return Array.isArray(list) && typeof id === 'string' ? list.find((entry) => own(entry, 'id') === id) : undefined
+}
