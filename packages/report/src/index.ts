@@ -1,0 +1,17 @@
+export type { Drawing, Key } from './drawing.ts'
+export { pageOf, type ReportPage } from './html.ts'
+export type { Point } from './open.ts'
+export {
+  type Line,
+  type Outline,
+  type OutlineOrder,
+  outlineOf,
+  type PlannedWindow,
+  type Points,
+  type Section,
+  type WindowPage,
+} from './outline.ts'
+export type { Paper } from './paper.ts'
+export { type ReportOrder, reportOf } from './report.ts'
+export { createVoice, type NumberPiece, type Said, type Voice } from './voice.ts'
+export { words } from './words.ts'

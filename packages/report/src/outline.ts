@@ -1,0 +1,145 @@
+import type { Job, PlacedWindow, Readings } from '@evenhem/job'
+import type { WindowPlan } from '@evenhem/planner'
+import type { Entry, Verdict } from '@evenhem/plugin'
+import { type Drawing, drawingOf } from './drawing.ts'
+import { openPoints, type Point, passedPoints } from './open.ts'
+import type { Paper } from './paper.ts'
+import type { Said, Voice } from './voice.ts'
+
+/** One fact of a list: its name, when it has one, and what is so. */
+export interface Line {
+  readonly name?: Said
+  readonly says: readonly Said[]
+}
+export interface Section<T> {
+  readonly title: string
+  readonly of: readonly T[]
+}
+
+/** Points under a title; `before` them is said what holds for all, or that there are none. */
+export interface Points extends Section<Point> {
+  readonly before?: readonly string[]
+}
+
+/** What the report says about one window. */
+export interface WindowPage {
+  readonly title: string
+  readonly lead: readonly Said[]
+  readonly drawing?: Drawing
+  /** Said in place of a drawing. */
+  readonly notDrawn?: string
+  /** Facts, each with its name. */
+  readonly facts: readonly Section<Line>[]
+  /** Sentences: care, safe use. */
+  readonly notes: readonly Section<Said>[]
+  readonly open: Points
+  readonly checked: Points
+}
+
+/** A report as plain data, said in the reader's language and unit: every paper is made from it and adds nothing of its own. */
+export interface Outline {
+  readonly language: string
+  readonly paper: Paper
+  readonly title: string
+  readonly head: { readonly job: string; readonly kind: string; readonly state: string }
+  readonly foot: {
+    readonly job: string
+    /** Around the page's number and the number of pages. */
+    readonly page: readonly [before: string, between: string, after: string]
+  }
+  readonly windows: readonly WindowPage[]
+  /** What each verdict's sign means. */
+  readonly verdicts: Readonly<Record<Verdict, string>>
+  /** For whom, by whom and when. */
+  readonly about: readonly Line[]
+}
+
+/** A window with its plan. */
+export interface PlannedWindow extends PlacedWindow {
+  readonly plan: WindowPlan
+}
+
+export interface OutlineOrder {
+  /** The order, and the order with the readings laid over it. */
+  readonly ordered: Job
+  readonly found: Job
+  readonly readings: Readings
+  readonly windows: readonly PlannedWindow[]
+  readonly language: string
+  readonly paper: Paper
+  readonly voice: Voice
+}
+
+/** Makes the outline of a report. It knows no trade and no hardware: all that it says of a window stands in its plan. */
+export function outlineOf({ ordered, found, readings, windows, language, paper, voice }: OutlineOrder): Outline {
+  const { job } = ordered
+  const pages = windows.map((window) => pageOf(window, found, readings, paper, voice))
+  const [only, ...others] = pages
+  return {
+    language,
+    paper,
+    title: only && others.length === 0 ? voice.text('report/title', { window: only.title, job: job.name }) : job.name,
+    head: { job: job.name, kind: voice.text('report/kind'), state: voice.text('report/draft') },
+    foot: { job: voice.text('report/job', { number: job.number }), page: aroundNumbers(voice) },
+    windows: pages,
+    verdicts: {
+      pass: voice.text('report/pass'),
+      warn: voice.text('report/warn'),
+      fail: voice.text('report/fail'),
+      unknown: voice.text('report/unknown'),
+    },
+    about: aboutOf(ordered, voice),
+  }
+}
+
+/** The words around the two numbers of a page, whichever stands first is the page's own. */
+function aroundNumbers(voice: Voice): Outline['foot']['page'] {
+  const [before = '', between = '', after = ''] = voice.text('report/page', { page: '\n', pages: '\n' }).split('\n')
+  return [before, between, after]
+}
+
+function pageOf({ plan, room, window }: PlannedWindow, found: Job, readings: Readings, paper: Paper, voice: Voice): WindowPage {
+  const title = voice.text('report/window', { room: room.name, window: window.name })
+  const drawing = drawingOf(plan, readings, title, paper, voice)
+  const open = openPoints(plan, found, voice)
+  const said = (section: Entry['section']): readonly Said[] =>
+    plan.entries.filter((entry) => entry.section === section).map(({ code, values }) => voice.said(code, values))
+  const section = <T>(code: Entry['section'], made: (sentence: Said) => T): Section<T> => ({
+    title: voice.text(`report/${code}`),
+    of: said(code).map(made),
+  })
+  return {
+    title,
+    lead: said('lead'),
+    ...(drawing ? { drawing } : { notDrawn: voice.text('report/not-drawn') }),
+    facts: (['what-hangs-here', 'set-on-the-day'] as const).map((code) => section(code, named)).filter(({ of }) => of.length > 0),
+    notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),
+    open: {
+      title: voice.text('report/still-open'),
+      before: [voice.text('report/unsigned'), ...(open.length === 0 ? [voice.text('report/nothing-open')] : [])],
+      of: open,
+    },
+    checked: { title: voice.text('report/checked'), of: passedPoints(plan, voice) },
+  }
+}
+
+/** A sentence that begins with a name and a colon, `Rod: ash`, is a fact with that name. */
+function named(sentence: Said): Line {
+  const [first, ...rest] = sentence
+  const found = typeof first === 'string' ? /^([^:]+): ?(.*)$/s.exec(first) : null
+  if (!found) return { says: [sentence] }
+  return { name: [found[1] as string], says: [[found[2] as string, ...rest].filter((part) => part !== '')] }
+}
+
+function aboutOf({ job }: Job, voice: Voice): readonly Line[] {
+  const line = (code: string, ...texts: readonly (string | undefined)[]): Line => ({
+    name: [voice.text(code)],
+    says: texts.flatMap((text) => (text ? [[text]] : [])),
+  })
+  return [
+    line('report/for', job.customer?.name, job.site?.address),
+    line('report/made-by', job.workroom?.name),
+    line('report/measured-by', job.measured?.by, job.measured?.date && voice.day(job.measured.date)),
+    line('report/installation', job.install && voice.day(job.install)),
+  ].filter(({ says }) => says.length > 0)
+}
