@@ -25,28 +25,42 @@ function outsideSeats({ low, high, ways }: Stretch, { tick, clear }: RowLimits):
   ]
 }
 
+/** True when `a` reaches over all of `b` and farther. */
+const spans = (a: Stretch, b: Stretch): boolean => a.low <= b.low + touching && a.high >= b.high - touching && a.high - a.low > b.high - b.low + touching
+
+/** The stretches, each after all that it spans; then those that hold their labels, then short before long. */
+function inTurn(stretches: readonly Stretch[], limits: RowLimits): readonly Stretch[] {
+  const level = new Map<Stretch, number>()
+  const byLength = [...stretches].sort((a, b) => a.high - a.low - (b.high - b.low))
+  for (const stretch of byLength) level.set(stretch, Math.max(-1, ...byLength.filter((other) => spans(stretch, other)).map((other) => level.get(other) ?? 0)) + 1)
+  const isOutside = (stretch: Stretch): number => Number(insideWay(stretch, limits) === undefined)
+  return byLength.sort((a, b) => (level.get(a) as number) - (level.get(b) as number) || isOutside(a) - isOutside(b))
+}
+
 /**
- * Seats every stretch of a row in tiers, so that no two share any of their row: those that hold their labels first, short before long,
- * then those whose label goes outside the last tick. In the order given; a seat is always found, in the worst case on a tier of its own.
+ * Seats every stretch of a row in tiers, so that no two share any of their row and what is long stands farther out than the short that it spans.
+ * Those that hold their labels go first, then those whose label goes outside the last tick. A seat is always found, in the worst case on a
+ * tier of its own; the answer is in the order given.
  */
 export function seats(stretches: readonly Stretch[], limits: RowLimits): readonly Seat[] {
   const tiers: Taken[][] = []
-  const take = (taken: Taken): number => {
-    const found = tiers.findIndex((tier) => isFree(tier, taken))
-    const tier = found === -1 ? tiers.length : found
-    tiers[tier] = [...(tiers[tier] ?? []), taken]
+  const take = (taken: Taken, least: number): number => {
+    let tier = least
+    while (!isFree(tiers[tier] ?? [], taken)) tier++
+    for (let empty = tiers.length; empty <= tier; empty++) tiers.push([])
+    tiers[tier]?.push(taken)
     return tier
   }
+  const found = new Map<Stretch, Seat>()
   const seatOf = (stretch: Stretch): Seat => {
+    const least = Math.max(0, ...[...found].filter(([other]) => spans(stretch, other)).map(([, seat]) => seat.tier + 1))
     const way = insideWay(stretch, limits)
-    if (way) return { tier: take([stretch.low, stretch.high]), mid: (stretch.low + stretch.high) / 2, way, outside: false }
+    if (way) return { tier: take([stretch.low, stretch.high], least), mid: (stretch.low + stretch.high) / 2, way, outside: false }
     const choices = outsideSeats(stretch, limits)
     const within = choices.filter(({ taken }) => taken[0] >= limits.low && taken[1] <= limits.high)
-    const chosen = within.find(({ taken }) => tiers[0] === undefined || isFree(tiers[0], taken)) ?? within[0] ?? (choices[0] as (typeof choices)[0])
-    return { tier: take(chosen.taken), mid: chosen.mid, way: chosen.way, outside: true }
+    const chosen = within.find(({ taken }) => isFree(tiers[least] ?? [], taken)) ?? within[0] ?? (choices[0] as (typeof choices)[0])
+    return { tier: take(chosen.taken, least), mid: chosen.mid, way: chosen.way, outside: true }
   }
-  const order = stretches.map((stretch, place) => ({ stretch, place, outside: insideWay(stretch, limits) === undefined }))
-  order.sort((a, b) => Number(a.outside) - Number(b.outside) || a.stretch.high - a.stretch.low - (b.stretch.high - b.stretch.low) || a.place - b.place)
-  const found = new Map(order.map(({ stretch, place }) => [place, seatOf(stretch)]))
-  return stretches.map((_, place) => found.get(place) as Seat)
+  for (const stretch of inTurn(stretches, limits)) found.set(stretch, seatOf(stretch))
+  return stretches.map((stretch) => found.get(stretch) as Seat)
 }

@@ -47,8 +47,8 @@ export const dimension: MarkTable<Dimension, PlacedDimension, Spot> = {
     const [low, high] = axis === 'x' ? [within.x, within.x + within.width] : [within.y, within.y + within.height]
     const things = [toScene(frame, mark.from), toScene(frame, mark.to)] as const
     const ends = things.map((thing) => along(axis, thing))
-    const shown = ends.map((end) => Math.max(low, Math.min(high, end))) as [number, number]
-    const isOut = ends.map((end, n) => Math.abs(end - (shown[n] as number)) > half)
+    const isOut = ends.map((end) => end < low - half || end > high + half)
+    const shown = ends.map((end, n) => (isOut[n] ? Math.max(low, Math.min(high, end)) : end)) as [number, number]
     const inside = things.filter((_, n) => !isOut[n])
     return {
       kind: 'dimension', role: mark.role,
