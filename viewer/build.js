@@ -1,5 +1,5 @@
 // Bundles the sheet into viewer/dist, or the folder that is named: index.html and, under assets/, the page, the plan's worker, the style and the fonts.
-import { copyFile, mkdir, readFile, rm } from 'node:fs/promises'
+import { copyFile, mkdir, readdir, readFile, rm } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
@@ -8,22 +8,21 @@ import { build } from 'esbuild'
 const here = fileURLToPath(new URL('.', import.meta.url))
 const out = process.argv[2] ?? `${here}dist`
 const assets = `${out}/assets`
-// Kilobytes as they travel: before the first paint, and with the plan's worker.
-const most = { page: 60, all: 120 }
-
-const scripts = () =>
-  build({
-    entryPoints: { app: `${here}src/app.ts`, worker: `${here}src/worker.ts` },
-    outdir: assets,
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    target: 'es2022',
-    conditions: ['source'],
-    tsconfig: `${here}tsconfig.json`,
-    legalComments: 'none',
-    logLevel: 'warning',
-  })
+const settings = {
+  outdir: assets,
+  bundle: true,
+  minify: true,
+  format: 'esm',
+  target: 'es2022',
+  conditions: ['source'],
+  tsconfig: `${here}tsconfig.json`,
+  legalComments: 'none',
+  logLevel: 'warning',
+}
+/** The page in two steps: what paints first, then the sheet itself, which comes while the plan is worked out. */
+const page = () =>
+  build({ ...settings, entryPoints: { app: `${here}src/app.ts` }, splitting: true, chunkNames: '[name]-[hash]', metafile: true })
+const worker = () => build({ ...settings, entryPoints: { worker: `${here}src/worker.ts` } })
 
 async function fonts() {
   const files = createRequire(import.meta.url).resolve(
@@ -35,23 +34,45 @@ async function fonts() {
   await copyFile(`${folder}/../LICENSE`, `${assets}/source-sans-3-LICENSE.txt`)
 }
 
-async function sizes() {
-  const [page, worker] = await Promise.all(
-    ['app', 'worker'].map(async (name) => gzipSync(await readFile(`${assets}/${name}.js`), { level: 9 }).length / 1000),
+/** A script and all that it needs before it runs. */
+function needed(outputs, file, seen = new Set()) {
+  if (seen.has(file)) return seen
+  seen.add(file)
+  for (const { path, kind } of outputs[file].imports) if (kind === 'import-statement') needed(outputs, path, seen)
+  return seen
+}
+
+/** Says what travels, compressed: before the first paint, and in all. tests/browser holds it to its limits. */
+async function sizes({ metafile: { outputs } }) {
+  const first = new Set(
+    [
+      ...needed(
+        outputs,
+        Object.keys(outputs).find((file) => file.endsWith('/app.js')),
+      ),
+    ].map((file) => file.split('/').at(-1)),
   )
+  const files = (await readdir(assets)).filter((name) => name.endsWith('.js'))
+  const scripts = await Promise.all(
+    files.map(async (name) => ({ name, kB: gzipSync(await readFile(`${assets}/${name}`), { level: 9 }).length / 1000 })),
+  )
+  const sum = (some) =>
+    scripts
+      .filter(some)
+      .reduce((total, { kB }) => total + kB, 0)
+      .toFixed(1)
   console.log(
-    `viewer: page ${page.toFixed(1)} kB compressed (at most ${most.page}), plan's worker ${worker.toFixed(1)} kB (together at most ${most.all})`,
+    `viewer: ${sum(({ name }) => first.has(name))} kB before the first paint, ${sum(({ name }) => name !== 'worker.js')} kB for the page, ${sum(() => true)} kB with the plan's worker (compressed)`,
   )
-  if (page > most.page || page + worker > most.all)
-    throw new Error('Unexpected size of the viewer, expected no more than that; look at what was added to the bundles.')
 }
 
 await rm(assets, { recursive: true, force: true })
 await mkdir(assets, { recursive: true })
-await Promise.all([
-  scripts(),
+const [built] = await Promise.all([
+  page(),
+  worker(),
   fonts(),
   copyFile(`${here}index.html`, `${out}/index.html`),
   copyFile(`${here}src/page.css`, `${assets}/page.css`),
 ])
-await sizes()
+await sizes(built)

@@ -8,13 +8,21 @@ export interface PlanOrder {
   readonly readings: Readings
   readonly window: Place
 }
-export type PlanAnswer = { readonly plan: WindowPlan } | { readonly failed: string }
+/** A window's plan, and the words of the plugins that made it: so the page needs none of their rules. */
+export interface Planned {
+  readonly plan: WindowPlan
+  readonly words: readonly Plugin['words'][]
+}
+export type PlanAnswer = Planned | { readonly failed: string }
+
+type Plugin = (typeof plugins)[number]
 
 const planner = createPlanner(plugins)
+const words = plugins.map((plugin) => plugin.words)
 
 function answer({ ordered, readings, window }: PlanOrder): PlanAnswer {
   try {
-    return { plan: planner.window(lay(ordered, readings).job, ordered, window) }
+    return { plan: planner.window(lay(ordered, readings).job, ordered, window), words }
   } catch (error) {
     return { failed: error instanceof Error ? error.message : String(error) }
   }

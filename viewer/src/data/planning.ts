@@ -1,16 +1,15 @@
-import type { WindowPlan } from '@evenhem/planner'
-import type { PlanAnswer, PlanOrder } from '../worker.ts'
+import type { PlanAnswer, Planned, PlanOrder } from '../worker.ts'
 
 /** A worker that plans, one window after the other. Started once, it needs no network. */
 export interface Planning {
-  readonly plan: (order: PlanOrder) => Promise<WindowPlan>
+  readonly plan: (order: PlanOrder) => Promise<Planned>
 }
 
 /** Starts the worker in which the tablet plans, so that a touch is never late because of a sum. */
 export function startPlanning(): Planning {
   const worker = new Worker('/assets/worker.js', { type: 'module', name: 'plan' })
   let before: Promise<unknown> = Promise.resolve()
-  const plan = (order: PlanOrder): Promise<WindowPlan> => {
+  const plan = (order: PlanOrder): Promise<Planned> => {
     const now = before.then(() => ask(worker, order))
     before = now.catch(() => undefined)
     return now
@@ -18,7 +17,7 @@ export function startPlanning(): Planning {
   return { plan }
 }
 
-const ask = (worker: Worker, order: PlanOrder): Promise<WindowPlan> =>
+const ask = (worker: Worker, order: PlanOrder): Promise<Planned> =>
   new Promise((resolve, reject) => {
     const ended = new AbortController()
     const settle = (end: () => void) => {
@@ -28,8 +27,7 @@ const ask = (worker: Worker, order: PlanOrder): Promise<WindowPlan> =>
     const { signal } = ended
     worker.addEventListener(
       'message',
-      ({ data }: MessageEvent<PlanAnswer>) =>
-        settle(() => ('plan' in data ? resolve(data.plan) : reject(new Error(data.failed)))),
+      ({ data }: MessageEvent<PlanAnswer>) => settle(() => ('plan' in data ? resolve(data) : reject(new Error(data.failed)))),
       { signal },
     )
     worker.addEventListener(

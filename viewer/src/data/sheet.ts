@@ -3,7 +3,7 @@ import type { Job, Place, PlacedWindow, Room, Window } from '@evenhem/job'
 import { type Length, type ReadingUnit, type Reckoning, type Tape, tapes, type Written, writeLength } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
-import { plugins } from '@evenhem/plugins'
+import type { Planned } from '../worker.ts'
 import { asMeasured } from './measured.ts'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
@@ -32,21 +32,22 @@ const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
   cm: tapes.centimetresToTheMillimetre,
 }
 
-const spoken = [...wordsOf(plugins), drawingWords]
-
 /** What a sheet is made from. */
 export interface SheetOrder {
   readonly ordered: Job
   readonly readings: Readonly<Record<Place, Reading>>
   readonly found: PlacedWindow
-  readonly plan: WindowPlan
+  readonly planned: Planned
   readonly unit: ReadingUnit
 }
 
+/** Whether the same sheet would be made: then it need not be drawn again. */
+export const isSameOrder = (a: SheetOrder, b: SheetOrder | undefined): boolean => a.planned === b?.planned && a.unit === b.unit
+
 /** Makes the sheet of a planned window for a reader. */
-export function readSheet({ ordered, readings, found, plan, unit }: SheetOrder): Sheet {
+export function readSheet({ ordered, readings, found, planned: { plan, words }, unit }: SheetOrder): Sheet {
   const tape = tapeOf[unit]
-  const { say, help } = createSay({ words: spoken, language: 'en', tape })
+  const { say, help } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language: 'en', tape })
   const reckonings = new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning]))
   return {
     ordered,

@@ -56,15 +56,4 @@ export function placed(
 export const figureStyle = css`
   .figure { display: inline-block; overflow: visible; vertical-align: -0.1em; flex: none }
   .number { white-space: nowrap }
-  .frac { font-feature-settings: 'frac' }
 `
-
-/** A sentence with its fractions set as fractions, never parted from their whole number. */
-export const sentence = (said: string) =>
-  said
-    .split(/((?:\d+ )?\d+\/\d+)/)
-    .map((part, n) =>
-      n % 2
-        ? html`<span class="number">${part.split(/(\d+\/\d+)/).map((piece, m) => (m % 2 ? html`<span class="frac">${piece}</span>` : piece))}</span>`
-        : part,
-    )

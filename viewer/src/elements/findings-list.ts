@@ -1,8 +1,9 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { fill, words } from '../words.ts'
-import { figureStyle, sentence } from './figure.ts'
+import { figureStyle } from './figure.ts'
 import { byGravity, type ShownFinding } from './findings-row.ts'
+import { sentence, sentenceStyle } from './sentence.ts'
 import { base, closeButton, closing } from './shared.ts'
 import { verdictSign, verdictStyle } from './verdict.ts'
 
@@ -29,6 +30,7 @@ export class FindingsList extends LitElement {
 
   static override readonly styles = [
     base,
+    sentenceStyle,
     closing,
     verdictStyle,
     figureStyle,

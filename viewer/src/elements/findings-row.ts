@@ -1,7 +1,8 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { fill, words } from '../words.ts'
-import { figureStyle, sentence } from './figure.ts'
+import { figureStyle } from './figure.ts'
+import { sentence, sentenceStyle } from './sentence.ts'
 import { base, tell } from './shared.ts'
 import { type Verdict, verdictNames, verdictSign, verdictStyle } from './verdict.ts'
 
@@ -30,6 +31,7 @@ export class FindingsRow extends LitElement {
 
   static override readonly styles = [
     base,
+    sentenceStyle,
     verdictStyle,
     figureStyle,
     css`

@@ -2,7 +2,7 @@ import { css, html, LitElement, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Light } from '../data/preferences.ts'
 import { fill, words } from '../words.ts'
-import { figureStyle } from './figure.ts'
+import { sentence, sentenceStyle } from './sentence.ts'
 import { base, buttons, tell } from './shared.ts'
 
 const lightSigns = {
@@ -24,7 +24,7 @@ export class SheetBar extends LitElement {
   static override readonly styles = [
     base,
     buttons,
-    figureStyle,
+    sentenceStyle,
     css`
       :host { display: flex; align-items: center; gap: 14px; padding: 0 16px 0 8px; border-bottom: 1px solid var(--faint); background: var(--sheet) }
       .place { width: 48px; height: 48px; display: grid; place-items: center; flex: none; border-radius: 6px }
@@ -47,7 +47,7 @@ export class SheetBar extends LitElement {
       <div class="titles"><small>${this.over}</small><h1>${this.heading}</h1></div>
       <slot></slot>
       <button class="chip" aria-label=${fill(words.units, { unit: this.unit })} @click=${() => tell(this, 'next-unit')}>
-        ${this.unit.split(/(\d+\/\d+)/).map((part, n) => (n % 2 ? html`<span class="frac">${part}</span>` : part))}
+        ${sentence(this.unit)}
       </button>
       <button class="chip" aria-label=${fill(words.light, { light: words.lights[this.light] })} @click=${() => tell(this, 'next-light')}>
         <svg width="22" height="22" aria-hidden="true">${lightSigns[this.light]}</svg>

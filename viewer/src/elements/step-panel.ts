@@ -2,7 +2,8 @@ import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { fill, words } from '../words.ts'
-import { figure, figureStyle, sentence } from './figure.ts'
+import { figure, figureStyle } from './figure.ts'
+import { sentence, sentenceStyle } from './sentence.ts'
 import { base, buttons, tell } from './shared.ts'
 
 /** A step as it is shown: every word already made. */
@@ -32,6 +33,7 @@ export class StepPanel extends LitElement {
 
   static override readonly styles = [
     base,
+    sentenceStyle,
     buttons,
     figureStyle,
     css`

@@ -4,7 +4,8 @@ import type { Amount } from '../data/amount.ts'
 import { spoken } from '../data/spoken.ts'
 import type { Stair, Stairs } from '../data/stairs.ts'
 import { words } from '../words.ts'
-import { figure, figureStyle, inColumns, placed, sentence } from './figure.ts'
+import { figure, figureStyle, inColumns, placed } from './figure.ts'
+import { sentence, sentenceStyle } from './sentence.ts'
 import { base, closeButton, closing, tell } from './shared.ts'
 
 /** A line of the ledger with its words made. `of`: what a touch opens. */
@@ -47,6 +48,7 @@ export class WorkingPanel extends LitElement {
 
   static override readonly styles = [
     base,
+    sentenceStyle,
     closing,
     figureStyle,
     css`

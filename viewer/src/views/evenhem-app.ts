@@ -1,15 +1,15 @@
 import { type PlacedWindow, windowsOf } from '@evenhem/job'
 import type { ReadingUnit } from '@evenhem/length'
-import { planText, type WindowPlan } from '@evenhem/planner'
-import { css, html, LitElement, type PropertyValues } from 'lit'
+import { planText } from '@evenhem/planner'
+import { css, html, LitElement } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
 import { startPlanning } from '../data/planning.ts'
 import { chosenLight, chosenUnit, following, type Light, lights, shine, units } from '../data/preferences.ts'
 import { fetchJob, type Served } from '../data/served.ts'
-import { readSheet, type Sheet } from '../data/sheet.ts'
+import type { SheetOrder } from '../data/sheet.ts'
 import { base } from '../elements/shared.ts'
+import type { Planned } from '../worker.ts'
 import './state-page.ts'
-import './window-sheet.ts'
 
 const systemIsDark = matchMedia('(prefers-color-scheme: dark)')
 
@@ -17,11 +17,12 @@ const systemIsDark = matchMedia('(prefers-color-scheme: dark)')
 @customElement('evenhem-app')
 export class EvenhemApp extends LitElement {
   @state() private served?: Served
-  @state() private plan?: WindowPlan
+  @state() private planned?: Planned
   @state() private trouble?: string
   @state() private light: Light = 'paper'
   @state() private unit?: ReadingUnit
-  private sheet?: Sheet
+  /** The sheet's own script has come: the first paint does not wait for it. */
+  @state() private canShow = false
   private readonly planning = startPlanning()
   private readonly followSystem = () => this.setLight(chosenLight.read())
 
@@ -42,19 +43,14 @@ export class EvenhemApp extends LitElement {
 
   /** The plan that this sheet shows, in the one text form of plans; undefined while there is none. */
   planText(): string | undefined {
-    return this.plan && planText(this.plan)
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    const changes = changed as Map<string, unknown>
-    if (changes.has('plan') || changes.has('unit') || changes.has('served')) this.sheet = this.makeSheet()
+    return this.planned && planText(this.planned.plan)
   }
 
   override render() {
-    const { served, sheet } = this
-    const window = this.window
-    if (sheet) {
-      return html`<window-sheet .sheet=${sheet} .light=${this.light} @next-unit=${this.nextUnit} @next-light=${this.nextLight}></window-sheet>`
+    const { served, window } = this
+    const order = this.canShow ? this.order() : undefined
+    if (order) {
+      return html`<window-sheet .order=${order} .light=${this.light} @next-unit=${this.nextUnit} @next-light=${this.nextLight}></window-sheet>`
     }
     return html`<state-page .served=${served} .trouble=${this.trouble} .empty=${served?.ordered !== undefined && !window} @try-again=${() => this.load()}></state-page>`
   }
@@ -63,10 +59,10 @@ export class EvenhemApp extends LitElement {
     return this.served?.ordered && windowsOf(this.served.ordered)[0]
   }
 
-  private makeSheet(): Sheet | undefined {
-    const { served, plan, window } = this
+  private order(): SheetOrder | undefined {
+    const { served, planned, window } = this
     const ordered = served?.ordered
-    return ordered && plan && window && readSheet({ ordered, readings: served.readings, found: window, plan, unit: this.reading })
+    return ordered && planned && window && { ordered, readings: served.readings, found: window, planned, unit: this.reading }
   }
 
   /** The reader's choice, else the order's own unit. */
@@ -77,11 +73,14 @@ export class EvenhemApp extends LitElement {
   private async load(): Promise<void> {
     this.trouble = undefined
     try {
+      const script = import('./window-sheet.ts')
       this.served = await fetchJob()
       const { ordered, readings } = this.served
       const window = this.window
       if (!ordered || !window) return
-      this.plan = await this.planning.plan({ ordered, readings, window: window.place })
+      this.planned = await this.planning.plan({ ordered, readings, window: window.place })
+      await script
+      this.canShow = true
     } catch (error) {
       this.trouble = error instanceof Error ? error.message : String(error)
     }

@@ -4,9 +4,10 @@ import { bare } from '../data/amount.ts'
 import { factsOf, type HookMap, type HookPlace, type PanelMakeUp } from '../data/facts.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { originOf } from '../data/working.ts'
-import { figure, figureStyle, sentence } from '../elements/figure.ts'
+import { figure, figureStyle } from '../elements/figure.ts'
 import type { ShownHook } from '../elements/hook-cards.ts'
 import type { DrawnHeading } from '../elements/hook-picture.ts'
+import { sentence, sentenceStyle } from '../elements/sentence.ts'
 import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
 import { fill, words } from '../words.ts'
@@ -26,6 +27,7 @@ export class HooksView extends LitElement {
 
   static override readonly styles = [
     base,
+    sentenceStyle,
     figureStyle,
     css`
       :host { overflow: auto; display: flex; flex-direction: column }

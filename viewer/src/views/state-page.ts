@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Diagnostic, Served } from '../data/served.ts'
 import { brokenWall, brokenWallStyle } from '../elements/broken-wall.ts'
-import { sentence } from '../elements/figure.ts'
+import { sentence, sentenceStyle } from '../elements/sentence.ts'
 import { base, buttons, tell } from '../elements/shared.ts'
 import { verdictSign, verdictStyle } from '../elements/verdict.ts'
 import { fill, words } from '../words.ts'
@@ -17,6 +17,7 @@ export class StatePage extends LitElement {
 
   static override readonly styles = [
     base,
+    sentenceStyle,
     buttons,
     verdictStyle,
     brokenWallStyle,

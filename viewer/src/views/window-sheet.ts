@@ -4,7 +4,7 @@ import { customElement, property, query, state } from 'lit/decorators.js'
 import { factsOf } from '../data/facts.ts'
 import type { Light } from '../data/preferences.ts'
 import { readShown, writeShown } from '../data/progress.ts'
-import type { Sheet } from '../data/sheet.ts'
+import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
 import { deeper, depth, goTo, start, stay, type View, type Way, wayNow } from '../data/way.ts'
 import { Media } from '../elements/media.ts'
 import { base } from '../elements/shared.ts'
@@ -29,7 +29,9 @@ import './room-drawing.ts'
 /** The sheet of one window: drawing first, what was checked, one step, and the way around. */
 @customElement('window-sheet')
 export class WindowSheet extends LitElement {
-  @property({ attribute: false }) sheet!: Sheet
+  /** What it is made from; made again only when that changes. */
+  @property({ attribute: false, hasChanged: (now: SheetOrder, before?: SheetOrder) => !isSameOrder(now, before) })
+  order!: SheetOrder
   @property() light: Light = 'paper'
   @state() private way: Way = start
   @state() private drapery: 'drawn' | 'stacked' = 'drawn'
@@ -37,6 +39,7 @@ export class WindowSheet extends LitElement {
   @state() private step = 0
   @state() private shown: readonly string[] = []
   @query('room-drawing') private readonly drawing?: RoomDrawing | null
+  private sheet!: Sheet
   private place?: Place
   private cameFrom?: HTMLElement
   private readonly wide = new Media(this, '(min-width: 1000px) and (min-aspect-ratio: 1/1)')
@@ -63,7 +66,8 @@ export class WindowSheet extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('sheet') && this.sheet.place !== this.place) this.takeUp()
+    if (changed.has('order')) this.sheet = readSheet(this.order)
+    if (this.sheet.place !== this.place) this.takeUp()
     this.dataset.view = this.way.view
   }
 
