@@ -11,15 +11,15 @@ beforeAll(async () => {
 }, 60_000)
 afterAll(() => browser?.close())
 
-/** Opens a report as a file that came by mail: scripts off, no network, everything that the policy refuses written down. */
+/** Opens a report as a file that came by mail: no network, and everything that fails or that the policy refuses written down. */
 async function open(order: ReportOrder, width = 820): Promise<{ readonly page: Page; readonly trouble: readonly string[] }> {
-  const context = await browser.newContext({ viewport: { width, height: 1180 }, javaScriptEnabled: true, offline: true })
+  const context = await browser.newContext({ viewport: { width, height: 1180 }, offline: true })
   const page = await context.newPage()
   const trouble: string[] = []
   page.on('console', (message) => trouble.push(message.text()))
   page.on('requestfailed', (request) => trouble.push(request.url().slice(0, 60)))
   await page.setContent(reportOf(order).html)
-  await page.evaluate(() => document.fonts.ready.then(() => undefined))
+  await page.evaluate(() => Promise.all([...document.fonts].map((face) => face.load())).then(() => undefined))
   return { page, trouble }
 }
 const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type ?\/Page\b/g)?.length ?? 0
