@@ -14,7 +14,8 @@ const open = async (subset: string, weight: number): Promise<Font> => {
   return (create(Buffer.from(await decompress(readFileSync(file)))) as Font).getVariation({ wght: weight })
 }
 
-const range = (from: number, to: number): string[] => Array.from({ length: to - from + 1 }, (_, n) => String.fromCodePoint(from + n))
+const range = (from: number, to: number): string[] =>
+  Array.from({ length: to - from + 1 }, (_, n) => String.fromCodePoint(from + n))
 /** Latin, Latin-1, Latin Extended-A, and the marks that captions and figures use. */
 const wanted = [...range(0x20, 0x7e), ...range(0xa0, 0x17f), ...'–—‘’‚“”„†•…‰′″‹›⁄€™−×÷≈≤≥ȘșȚț⅛⅜⅝⅞']
 
@@ -26,13 +27,20 @@ async function advancesAt(weight: number): Promise<Map<string, number>> {
     const font = fonts.find((one) => one.hasGlyphForCodePoint(character.codePointAt(0) as number))
     return font && Math.round((font.glyphForCodePoint(character.codePointAt(0) as number).advanceWidth / font.unitsPerEm) * 1000)
   }
-  return new Map(wanted.flatMap((character) => { const width = widthOf(character); return width === undefined ? [] : [[character, width]] }))
+  return new Map(
+    wanted.flatMap((character) => {
+      const width = widthOf(character)
+      return width === undefined ? [] : [[character, width]]
+    }),
+  )
 }
 
 const tables = new Map<number, Map<string, number>>()
 for (const weight of weights) tables.set(weight, await advancesAt(weight))
 const characters = [...(tables.get(400) as Map<string, number>).keys()]
-const lines = weights.map((weight) => `  ${weight}: [${characters.map((character) => tables.get(weight)?.get(character)).join(',')}],`)
+const lines = weights.map(
+  (weight) => `  ${weight}: [${characters.map((character) => tables.get(weight)?.get(character)).join(',')}],`,
+)
 const text = `// Generated from @fontsource-variable/source-sans-3 by script/widths.ts. Advance widths in thousandths of an em.
 /** The characters of the table, in its order. */
 export const characters = ${JSON.stringify(characters.join(''))}
@@ -42,5 +50,6 @@ ${lines.join('\n')}
 } as const
 `
 if (process.argv.includes('--compare')) {
-  if (readFileSync(target, 'utf8') !== text) throw new Error('Unexpected widths.generated.ts, expected the widths of the installed font; run script/widths.ts')
+  if (readFileSync(target, 'utf8') !== text)
+    throw new Error('Unexpected widths.generated.ts, expected the widths of the installed font; run script/widths.ts')
 } else writeFileSync(target, text)

@@ -3,13 +3,20 @@ import type { Cross, Detail, Height, Point } from './marks.ts'
 import { type Bounds, boundsOf, unionOf } from './space.ts'
 
 /** A place to enlarge: what is shown, its title's code, the nearest that two marks come there (mm), marks of its own. */
-export interface Crowd { readonly bounds: Bounds; readonly code: string; readonly nearest: number; readonly marks: Detail['marks'] }
+export interface Crowd {
+  readonly bounds: Bounds
+  readonly code: string
+  readonly nearest: number
+  readonly marks: Detail['marks']
+}
 
 const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1])
 /** The least distance of two different places; infinite when there are no two. */
 function leastDistance(points: readonly Point[]): number {
   let least = Number.POSITIVE_INFINITY
-  points.forEach((a, n) => { for (const b of points.slice(n + 1)) if (distance(a, b) > 0.5) least = Math.min(least, distance(a, b)) })
+  points.forEach((a, n) => {
+    for (const b of points.slice(n + 1)) if (distance(a, b) > 0.5) least = Math.min(least, distance(a, b))
+  })
   return least
 }
 
@@ -30,7 +37,10 @@ function clusters(points: readonly Point[], reach: number): readonly (readonly P
 const around = 90
 
 /** Places to enlarge, left to right, and the marks of details that nothing crowds in: they can stand on the drawing itself. */
-export interface Crowded { readonly crowds: readonly Crowd[]; readonly calm: Detail['marks'] }
+export interface Crowded {
+  readonly crowds: readonly Crowd[]
+  readonly calm: Detail['marks']
+}
 
 /** Where marks crowd: in the details that layers offer, and around crosses that stand nearer than `reach` (mm) with no detail offered. */
 export function crowdsOf({ marks, details }: Gathered, reach: number): Crowded {
@@ -42,10 +52,24 @@ export function crowdsOf({ marks, details }: Gathered, reach: number): Crowded {
     return { bounds, code: detail.code, nearest, marks: detail.marks }
   })
   const alone = crosses.filter((point) => !details.some((detail) => isIn(boundsOf([detail.from, detail.to]) as Bounds, point)))
-  const own = clusters(alone, reach).map((cluster) => ({ cluster, nearest: leastDistance(cluster) })).filter(({ nearest }) => nearest < reach)
-  const made = own.map(({ cluster, nearest }): Crowd => ({ bounds: widened(boundsOf(cluster) as Bounds), code: 'drawing/detail', nearest, marks: [] }))
+  const own = clusters(alone, reach)
+    .map((cluster) => ({ cluster, nearest: leastDistance(cluster) }))
+    .filter(({ nearest }) => nearest < reach)
+  const made = own.map(
+    ({ cluster, nearest }): Crowd => ({
+      bounds: widened(boundsOf(cluster) as Bounds),
+      code: 'drawing/detail',
+      nearest,
+      marks: [],
+    }),
+  )
   const crowds = [...offered.filter(({ nearest }) => nearest < reach), ...made].sort((a, b) => a.bounds.left - b.bounds.left)
   return { crowds, calm: offered.filter(({ nearest }) => nearest >= reach).flatMap((crowd) => crowd.marks) }
 }
 
-const widened = ({ left, bottom, right, top }: Bounds): Bounds => ({ left: left - around, bottom: bottom - around, right: right + around, top: top + around })
+const widened = ({ left, bottom, right, top }: Bounds): Bounds => ({
+  left: left - around,
+  bottom: bottom - around,
+  right: right + around,
+  top: top + around,
+})

@@ -1,12 +1,12 @@
 import type { At, Box } from './space.ts'
 
 const named: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
-/** Control characters and halves of surrogate pairs may not stand in XML at all; written as escapes, since they may not stand in this file either. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must go
-const unwritable = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g
+/** What XML has no place for at all: control characters, halves of surrogate pairs (XML 1.0, production 2). */
+const unwritable = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/gu
 
 /** Text as text: nothing in it becomes markup. */
-export const escaped = (text: string): string => text.replace(unwritable, '\ufffd').replace(/[&<>"']/g, (one) => named[one] as string)
+export const escaped = (text: string): string =>
+  text.replace(unwritable, '\ufffd').replace(/[&<>"']/g, (one) => named[one] as string)
 
 /** Two decimals: a hundredth of a px, or of a mm on paper. */
 export const short = (value: number): string => `${Math.round(value * 100) / 100 + 0}`
@@ -24,6 +24,10 @@ export function element(name: string, attributes: Attributes, ...children: reado
 
 export const point = ([x, y]: At): string => `${short(x)} ${short(y)}`
 /** Path data of straight strokes. */
-export const strokeData = (strokes: readonly (readonly At[])[]): string => strokes.filter((stroke) => stroke.length > 0).map((stroke) => `M${stroke.map(point).join('L')}`).join('')
+export const strokeData = (strokes: readonly (readonly At[])[]): string =>
+  strokes
+    .filter((stroke) => stroke.length > 0)
+    .map((stroke) => `M${stroke.map(point).join('L')}`)
+    .join('')
 export const rectOf = (box: Box, more: Attributes = {}): string =>
   element('rect', { x: box.x, y: box.y, width: Math.max(0, box.width), height: Math.max(0, box.height), ...more })

@@ -1,16 +1,36 @@
 import type { Written } from '@evenhem/length'
-import { textWidth, type Type, type Weight } from './text.ts'
+import { type Type, textWidth, type Weight } from './text.ts'
 
 /** What stands before the digits: worked out, longer, shorter. */
 export type Sign = '=' | '+' | '−'
 /** A piece of a figure, from the figure's left end on its baseline; y down. */
 export type Glyph =
-  | { readonly kind: 'text'; readonly text: string; readonly x: number; readonly y: number; readonly size: number; readonly weight: Weight; readonly part: 'digits' | 'sign' | 'unit' }
-  | { readonly kind: 'slash'; readonly from: readonly [number, number]; readonly to: readonly [number, number]; readonly thickness: number }
+  | {
+      readonly kind: 'text'
+      readonly text: string
+      readonly x: number
+      readonly y: number
+      readonly size: number
+      readonly weight: Weight
+      readonly part: 'digits' | 'sign' | 'unit'
+    }
+  | {
+      readonly kind: 'slash'
+      readonly from: readonly [number, number]
+      readonly to: readonly [number, number]
+      readonly thickness: number
+    }
 /** A number as shapes, with a width known before it is drawn. */
-export interface Glyphs { readonly width: number; readonly size: number; readonly glyphs: readonly Glyph[] }
+export interface Glyphs {
+  readonly width: number
+  readonly size: number
+  readonly glyphs: readonly Glyph[]
+}
 /** `units`: say the unit (mm, cm, in). Feet are always said. */
-export interface FigureLook extends Type { readonly sign?: Sign; readonly units?: boolean }
+export interface FigureLook extends Type {
+  readonly sign?: Sign
+  readonly units?: boolean
+}
 
 /** Height of the digits over their baseline, and half of it: where a figure's middle lies. In parts of its size. */
 export const capHeight = 0.66
@@ -26,9 +46,16 @@ function setter(size: number) {
     glyphs.push({ kind: 'text', text: words, x, y, ...type, part })
     x += textWidth(words, type)
   }
-  const gap = (parts: number): void => { x += parts * size }
+  const gap = (parts: number): void => {
+    x += parts * size
+  }
   const slash = (thickness: number): void => {
-    glyphs.push({ kind: 'slash', from: [x - 0.035 * size, 0.05 * size], to: [x + 0.28 * size, -0.71 * size], thickness: thickness * size })
+    glyphs.push({
+      kind: 'slash',
+      from: [x - 0.035 * size, 0.05 * size],
+      to: [x + 0.28 * size, -0.71 * size],
+      thickness: thickness * size,
+    })
     x += 0.245 * size
   }
   return { text, gap, slash, done: (): Glyphs => ({ width: x, size, glyphs }) }
@@ -40,10 +67,20 @@ function setter(size: number) {
  */
 export function figureOf(written: Written, { size, weight, sign, units = false }: FigureLook): Glyphs {
   const set = setter(size)
-  const unit = (word: string): void => { set.gap(0.12); set.text(word, { size: 0.63 * size, weight: 400 }, 'unit') }
+  const unit = (word: string): void => {
+    set.gap(0.12)
+    set.text(word, { size: 0.63 * size, weight: 400 }, 'unit')
+  }
   const before = sign ?? (written.negative ? '−' : undefined)
-  if (before) { set.text(before, { size: 0.92 * size, weight: 400 }, 'sign'); set.gap(0.19) }
-  if (written.feet !== undefined) { set.text(`${written.feet}`, { size, weight }, 'digits'); unit('ft'); if (written.whole || written.numerator) set.gap(0.22) }
+  if (before) {
+    set.text(before, { size: 0.92 * size, weight: 400 }, 'sign')
+    set.gap(0.19)
+  }
+  if (written.feet !== undefined) {
+    set.text(`${written.feet}`, { size, weight }, 'digits')
+    unit('ft')
+    if (written.whole || written.numerator) set.gap(0.22)
+  }
   if (written.whole) set.text(written.whole, { size, weight }, 'digits')
   if (written.numerator !== undefined && written.denominator !== undefined) {
     const small = { size: 0.63 * size, weight: heavier(weight) }

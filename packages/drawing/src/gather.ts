@@ -8,7 +8,11 @@ const farthest = 1e9
 const isDrawable = (value: unknown): boolean => {
   if (typeof value === 'number') return Math.abs(value) <= farthest
   if (Array.isArray(value)) return value.every(isDrawable)
-  return typeof value !== 'object' || value === null || Object.entries(value).every(([key, item]) => key === 'figure' || isDrawable(item))
+  return (
+    typeof value !== 'object' ||
+    value === null ||
+    Object.entries(value).every(([key, item]) => key === 'figure' || isDrawable(item))
+  )
 }
 
 /** Groups opened up; their words are kept apart. */
@@ -22,6 +26,10 @@ export interface Gathered {
   readonly groups: readonly Group[]
   readonly leftOut: readonly LeftOut[]
 }
+
+/** The marks of one kind. */
+export const only = <K extends Mark['kind']>(marks: readonly Mark[], kind: K) =>
+  marks.filter((mark): mark is Extract<Mark, { kind: K }> => mark.kind === kind)
 
 const keyOf = (mark: Dimension): string => JSON.stringify([mark.figure.of, mark.side, mark.from, mark.to])
 

@@ -14,6 +14,8 @@ export function ground(within: Box, ...first: readonly Box[]): Ground {
     within,
     taken,
     isFree: (box) => holds(within, box) && taken.every((other) => !overlap(other, box)),
-    take: (...boxes) => { taken.push(...boxes) },
+    take: (...boxes) => {
+      taken.push(...boxes)
+    },
   }
 }

@@ -3,11 +3,14 @@ import type { LeftOut, Tag, Words } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
 import { type At, type Box, boxAt, clamp, joined, moved } from './space.ts'
 import { tagOf } from './tag.ts'
-import { cut, textWidth, type Type } from './text.ts'
+import { cut, type Type, textWidth } from './text.ts'
 import { wordsAt } from './words.ts'
 
 /** A thing that wants to stand at `at` and needs `slot` along the column. */
-export interface Wish { readonly at: number; readonly slot: number }
+export interface Wish {
+  readonly at: number
+  readonly slot: number
+}
 
 /**
  * Places in the order given, neighbours at least half of both their slots apart, as near to their wishes as can be (least squares),
@@ -16,35 +19,62 @@ export interface Wish { readonly at: number; readonly slot: number }
  */
 export function spread(wishes: readonly Wish[], from: number, to: number): readonly number[] {
   const before: number[] = []
-  wishes.forEach(({ slot }, n) => { before.push(n === 0 ? 0 : (before[n - 1] as number) + ((wishes[n - 1] as Wish).slot + slot) / 2) })
+  wishes.forEach(({ slot }, n) => {
+    before.push(n === 0 ? 0 : (before[n - 1] as number) + ((wishes[n - 1] as Wish).slot + slot) / 2)
+  })
   const pools: { sum: number; count: number }[] = []
   wishes.forEach(({ at }, n) => {
     pools.push({ sum: at - (before[n] as number), count: 1 })
-    for (let last = pools.at(-1), prior = pools.at(-2); last && prior && prior.sum / prior.count > last.sum / last.count; last = pools.at(-1), prior = pools.at(-2)) {
+    for (
+      let last = pools.at(-1), prior = pools.at(-2);
+      last && prior && prior.sum / prior.count > last.sum / last.count;
+      last = pools.at(-1), prior = pools.at(-2)
+    ) {
       pools.splice(-2, 2, { sum: prior.sum + last.sum, count: prior.count + last.count })
     }
   })
   const least = from + (wishes[0]?.slot ?? 0) / 2
   const most = to - (wishes.at(-1)?.slot ?? 0) / 2 - (before.at(-1) ?? 0)
-  const free = pools.flatMap(({ sum, count }) => Array.from({ length: count }, () => clamp(sum / count, least, Math.max(least, most))))
+  const free = pools.flatMap(({ sum, count }) =>
+    Array.from({ length: count }, () => clamp(sum / count, least, Math.max(least, most))),
+  )
   return free.map((place, n) => place + (before[n] as number))
 }
 
 /** A height's label before it has a place: everything from the right end of the column and the label's middle. */
-export interface HeightLabel { readonly mark: Height; readonly tag: Tag; readonly tagAt: At; readonly caption?: Words; readonly box: Box; readonly framed: boolean; readonly slot: number; readonly width: number }
+export interface HeightLabel {
+  readonly mark: Height
+  readonly what: string
+  readonly tag: Tag
+  readonly tagAt: At
+  readonly caption?: Words
+  readonly box: Box
+  readonly framed: boolean
+  readonly slot: number
+  readonly width: number
+}
+
+/** The caption of a height; of two with the same caption, which of them, since both stand in one column. */
+function heightCaption(mark: Height, all: readonly Height[], { say }: ComposeOptions): string {
+  const caption = say(mark.figure.what)
+  const twins = all.filter((other) => other.figure.what === mark.figure.what)
+  const other = twins.find((twin) => twin !== mark)
+  if (!other || twins.length > 2 || other.at[0] === mark.at[0]) return caption
+  return `${caption}, ${say(mark.at[0] < other.at[0] ? 'drawing/left' : 'drawing/right')}`
+}
 
 const inset = 0.6
 /** Kept free between two boxes, in the mark's size. */
 const betweenFrames = 0.16
 
 /** Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. */
-function labelOf(mark: Height, options: ComposeOptions): HeightLabel {
+function labelOf(mark: Height, what: string, options: ComposeOptions): HeightLabel {
   const { sizes } = options
   const framed = mark.role === 'mark'
   const tag = tagOf(mark.figure, framed ? sizes.mark : sizes.height, options)
   const type: Type = { ...sizes.caption, weight: framed ? 600 : sizes.caption.weight }
   const pad = inset * sizes.caption.size
-  const text = cut(options.say(mark.figure.what), type, sizes.column[1] - 2 * pad)
+  const text = cut(what, type, sizes.column[1] - 2 * pad)
   const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
   const tall = top + tag.box.height
   const plain = tag.state === 'ordered' || tag.state === 'computed'
@@ -55,16 +85,31 @@ function labelOf(mark: Height, options: ComposeOptions): HeightLabel {
   const inner = joined(moved(tag.box, tagAt), ...(caption ? [caption.box] : []))
   const width = Math.max(tag.box.width - 2 * end + (framed ? 2.4 * sizes.cross : 0), text ? textWidth(text, type) : 0) + 2 * pad
   const box = framed ? boxAt([0, 0], 0, tall) : inner
-  const slot = framed ? Math.max(sizes.apart, tall + betweenFrames * sizes.mark.size) : Math.max(sizes.apart, tall + 0.2 * sizes.height.size)
-  return { mark, tag, tagAt, ...(caption ? { caption } : {}), box, framed, slot, width }
+  const slot = framed
+    ? Math.max(sizes.apart, tall + betweenFrames * sizes.mark.size)
+    : Math.max(sizes.apart, tall + 0.2 * sizes.height.size)
+  return { mark, what, tag, tagAt, ...(caption ? { caption } : {}), box, framed, slot, width }
 }
 
 /** A height's label in its place; `middle` is where its leader starts. */
-export interface HeightSpot { readonly at: At; readonly tag: Tag; readonly captions: readonly Words[]; readonly box: Box; readonly frame?: Box; readonly middle: At }
-export interface Column { readonly spots: ReadonlyMap<Height, HeightSpot>; readonly leftOut: readonly LeftOut[] }
+export interface HeightSpot {
+  readonly what: string
+  readonly at: At
+  readonly tag: Tag
+  readonly captions: readonly Words[]
+  readonly box: Box
+  readonly frame?: Box
+  readonly middle: At
+}
+export interface Column {
+  readonly spots: ReadonlyMap<Height, HeightSpot>
+  readonly leftOut: readonly LeftOut[]
+}
 
-export const heightLabels = (marks: readonly Height[], options: ComposeOptions): readonly HeightLabel[] => marks.map((mark) => labelOf(mark, options))
-export const columnWidth = (labels: readonly HeightLabel[], { column }: ComposeOptions['sizes']): number => clamp(Math.max(0, ...labels.map((label) => label.width)), column[0], column[1])
+export const heightLabels = (marks: readonly Height[], options: ComposeOptions): readonly HeightLabel[] =>
+  marks.map((mark) => labelOf(mark, heightCaption(mark, marks, options), options))
+export const columnWidth = (labels: readonly HeightLabel[], { column }: ComposeOptions['sizes']): number =>
+  clamp(Math.max(0, ...labels.map((label) => label.width)), column[0], column[1])
 
 /** What the column has room for: what is to be pencilled first, then in the order given. */
 function chosen(labels: readonly HeightLabel[], room: number): ReadonlySet<HeightLabel> {
@@ -81,16 +126,38 @@ function chosen(labels: readonly HeightLabel[], room: number): ReadonlySet<Heigh
 const placed = (label: HeightLabel, right: number, y: number, width: number): HeightSpot => {
   const by: At = [right, y]
   const frame = label.framed ? { x: right - width, y: y - label.box.height / 2, width, height: label.box.height } : undefined
-  const captions = label.caption ? [{ ...label.caption, at: [label.caption.at[0] + right, label.caption.at[1] + y] as At, box: moved(label.caption.box, by) }] : []
-  return { at: [label.tagAt[0] + right, label.tagAt[1] + y], tag: label.tag, captions, box: frame ?? moved(label.box, by), ...(frame ? { frame } : {}), middle: by }
+  const captions = label.caption
+    ? [{ ...label.caption, at: [label.caption.at[0] + right, label.caption.at[1] + y] as At, box: moved(label.caption.box, by) }]
+    : []
+  return {
+    what: label.what,
+    at: [label.tagAt[0] + right, label.tagAt[1] + y],
+    tag: label.tag,
+    captions,
+    box: frame ?? moved(label.box, by),
+    ...(frame ? { frame } : {}),
+    middle: by,
+  }
 }
 
 /** Fans the labels out in a column that ends at `right`, in order of height, between `top` and `bottom`. `readingOf`: where a height is read on the tape. */
-export function column(labels: readonly HeightLabel[], readingOf: (mark: Height) => number, right: number, [top, bottom]: readonly [number, number], options: ComposeOptions): Column {
+export function column(
+  labels: readonly HeightLabel[],
+  readingOf: (mark: Height) => number,
+  right: number,
+  [top, bottom]: readonly [number, number],
+  options: ComposeOptions,
+): Column {
   const width = columnWidth(labels, options.sizes)
   const kept = chosen(labels, bottom - top)
   const order = labels.filter((label) => kept.has(label)).sort((a, b) => readingOf(a.mark) - readingOf(b.mark))
-  const places = spread(order.map((label) => ({ at: readingOf(label.mark), slot: label.slot })), top, bottom)
-  const leftOut = labels.filter((label) => !kept.has(label)).map(({ mark }): LeftOut => ({ what: mark.figure.what, of: mark.figure.of, why: 'crowded' }))
+  const places = spread(
+    order.map((label) => ({ at: readingOf(label.mark), slot: label.slot })),
+    top,
+    bottom,
+  )
+  const leftOut = labels
+    .filter((label) => !kept.has(label))
+    .map(({ mark }): LeftOut => ({ what: mark.figure.what, of: mark.figure.of, why: 'crowded' }))
   return { spots: new Map(order.map((label, n) => [label.mark, placed(label, right, places[n] as number, width)])), leftOut }
 }

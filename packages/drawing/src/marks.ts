@@ -5,10 +5,27 @@ export type Point = readonly [x: number, y: number]
 
 /** What a mark is, never how it is coloured. */
 export type Role =
-  | 'wall' | 'hatch' | 'wall-face' | 'baseboard' | 'casing' | 'frame' | 'glass' | 'obstacle'
-  | 'rod' | 'ring' | 'bracket' | 'finial'
-  | 'fabric' | 'fabric-shade' | 'fold' | 'pleat'
-  | 'mark' | 'centre' | 'hidden' | 'level' | 'dimension'
+  | 'wall'
+  | 'hatch'
+  | 'wall-face'
+  | 'baseboard'
+  | 'casing'
+  | 'frame'
+  | 'glass'
+  | 'obstacle'
+  | 'rod'
+  | 'ring'
+  | 'bracket'
+  | 'finial'
+  | 'fabric'
+  | 'fabric-shade'
+  | 'fold'
+  | 'pleat'
+  | 'mark'
+  | 'centre'
+  | 'hidden'
+  | 'level'
+  | 'dimension'
 
 /** How the number on a dimension is known. Shown by shape before colour. */
 export type NumberState = 'ordered' | 'computed' | 'measured' | 'off' | 'unknown' | 'decided'
@@ -26,31 +43,102 @@ export interface Figure {
   readonly off?: Length
 }
 
-export interface Line { readonly kind: 'line'; readonly role: Role; readonly from: Point; readonly to: Point }
+export interface Line {
+  readonly kind: 'line'
+  readonly role: Role
+  readonly from: Point
+  readonly to: Point
+}
 /** `M x y`, `L x y`, `C x y x y x y`, `Z` as tuples, so that a path is data. */
-export type Segment = readonly ['M' | 'L', number, number] | readonly ['C', number, number, number, number, number, number] | readonly ['Z']
-export interface Path { readonly kind: 'path'; readonly role: Role; readonly d: readonly Segment[] }
-export interface Rect { readonly kind: 'rect'; readonly role: Role; readonly at: Point; readonly width: number; readonly height: number; readonly radius?: number }
-export interface Circle { readonly kind: 'circle'; readonly role: Role; readonly at: Point; readonly radius: number }
+export type Segment =
+  | readonly ['M' | 'L', number, number]
+  | readonly ['C', number, number, number, number, number, number]
+  | readonly ['Z']
+export interface Path {
+  readonly kind: 'path'
+  readonly role: Role
+  readonly d: readonly Segment[]
+}
+export interface Rect {
+  readonly kind: 'rect'
+  readonly role: Role
+  readonly at: Point
+  readonly width: number
+  readonly height: number
+  readonly radius?: number
+}
+export interface Circle {
+  readonly kind: 'circle'
+  readonly role: Role
+  readonly at: Point
+  readonly radius: number
+}
 /** Strokes at 45° inside an area: cut walls, floor, ceiling. `of` is a closed outline. */
-export interface Hatch { readonly kind: 'hatch'; readonly role: 'hatch'; readonly of: readonly Point[] }
+export interface Hatch {
+  readonly kind: 'hatch'
+  readonly role: 'hatch'
+  readonly of: readonly Point[]
+}
 /** A caption at a point. Words come from the host by `code`; `text` is for names from the job. */
-export interface Caption { readonly kind: 'caption'; readonly role: Role; readonly at: Point; readonly code?: string; readonly text?: string; readonly anchor?: 'start' | 'middle' | 'end' }
+export interface Caption {
+  readonly kind: 'caption'
+  readonly role: Role
+  readonly at: Point
+  readonly code?: string
+  readonly text?: string
+  readonly anchor?: 'start' | 'middle' | 'end'
+}
 /** A cross to pencil on the wall. */
-export interface Cross { readonly kind: 'cross'; readonly role: 'mark'; readonly at: Point; readonly of: string }
+export interface Cross {
+  readonly kind: 'cross'
+  readonly role: 'mark'
+  readonly at: Point
+  readonly of: string
+}
 /** A dimension between two points, along one axis. `side` says on which row of the sheet it goes; `inside` leaves it where it is drawn. */
-export interface Dimension { readonly kind: 'dimension'; readonly role: 'dimension' | 'mark'; readonly from: Point; readonly to: Point; readonly side: 'above' | 'below' | 'left' | 'right' | 'inside'; readonly figure: Figure }
+export interface Dimension {
+  readonly kind: 'dimension'
+  readonly role: 'dimension' | 'mark'
+  readonly from: Point
+  readonly to: Point
+  readonly side: 'above' | 'below' | 'left' | 'right' | 'inside'
+  readonly figure: Figure
+}
 /** A height above the floor at a point, read off the tape that stands left of every elevation. */
-export interface Height { readonly kind: 'height'; readonly role: 'dimension' | 'mark'; /** Of the drawing, where its label goes: left when absent. */ readonly side?: 'left' | 'right'; readonly at: Point; /** y of what it is measured from; the level line when absent. */ readonly base?: number; readonly figure: Figure }
+export interface Height {
+  readonly kind: 'height'
+  readonly role: 'dimension' | 'mark' /** Of the drawing, where its label goes: left when absent. */
+  readonly side?: 'left' | 'right'
+  readonly at: Point /** y of what it is measured from; the level line when absent. */
+  readonly base?: number
+  readonly figure: Figure
+}
 /** A finding shown where it matters. */
-export interface Finding { readonly kind: 'finding'; readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'; readonly at: Point; readonly code: string }
+export interface Finding {
+  readonly kind: 'finding'
+  readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'
+  readonly at: Point
+  readonly code: string
+}
 /** Marks that belong together. `words`: code of a sentence for who cannot see them. */
-export interface Group { readonly kind: 'group'; readonly id: string; readonly words?: string; readonly marks: readonly Mark[] }
+export interface Group {
+  readonly kind: 'group'
+  readonly id: string
+  readonly words?: string
+  readonly marks: readonly Mark[]
+}
 /**
  * A place to enlarge when marks crowd there: `from` and `to` are corners of what is shown, `code` the title.
  * The enlargement shows the drawing's own walls, frame, hardware and crosses, and `marks`, which stand nowhere else.
  */
-export interface Detail { readonly kind: 'detail'; readonly id: string; readonly code: string; readonly from: Point; readonly to: Point; readonly marks: readonly Mark[] }
+export interface Detail {
+  readonly kind: 'detail'
+  readonly id: string
+  readonly code: string
+  readonly from: Point
+  readonly to: Point
+  readonly marks: readonly Mark[]
+}
 
 export type Mark = Line | Path | Rect | Circle | Hatch | Caption | Cross | Dimension | Height | Finding | Group | Detail
 

@@ -1,12 +1,19 @@
-import type { At, Box } from './space.ts'
 import type { Glyphs } from './figure.ts'
 import type { Figure, Layer, NumberState, Role, Segment } from './marks.ts'
+import type { At, Box } from './space.ts'
 import type { Weight } from './text.ts'
 
 /** Straight strokes, each from end to end. */
 export type Stroke = readonly At[]
 /** Words in a scene. `box` is where they are drawn. */
-export interface Words { readonly text: string; readonly at: At; readonly anchor: 'start' | 'middle' | 'end'; readonly size: number; readonly weight: Weight; readonly box: Box }
+export interface Words {
+  readonly text: string
+  readonly at: At
+  readonly anchor: 'start' | 'middle' | 'end'
+  readonly size: number
+  readonly weight: Weight
+  readonly box: Box
+}
 
 /** A number in the dress of its state; places are from the middle of its block. */
 export interface Tag {
@@ -38,14 +45,50 @@ export interface Label {
   readonly words: string
 }
 
-interface InScene { /** Drawn only inside this box. */ readonly clip?: Box }
-export interface PlacedLine extends InScene { readonly kind: 'line'; readonly role: Role; readonly from: At; readonly to: At }
-export interface PlacedPath extends InScene { readonly kind: 'path'; readonly role: Role; readonly d: readonly Segment[]; /** Only its outline. */ readonly isEdge?: boolean }
-export interface PlacedRect extends InScene { readonly kind: 'rect'; readonly role: Role; readonly box: Box; readonly radius: number }
-export interface PlacedCircle extends InScene { readonly kind: 'circle'; readonly role: Role; readonly at: At; readonly radius: number }
-export interface PlacedHatch extends InScene { readonly kind: 'hatch'; readonly role: 'hatch'; readonly strokes: readonly Stroke[] }
-export interface PlacedCaption extends InScene { readonly kind: 'caption'; readonly role: Role; readonly words: Words }
-export interface PlacedCross extends InScene { readonly kind: 'cross'; readonly role: 'mark'; readonly at: At; readonly arm: number; readonly of: string }
+interface InScene {
+  /** Drawn only inside this box. */ readonly clip?: Box
+}
+export interface PlacedLine extends InScene {
+  readonly kind: 'line'
+  readonly role: Role
+  readonly from: At
+  readonly to: At
+}
+export interface PlacedPath extends InScene {
+  readonly kind: 'path'
+  readonly role: Role
+  readonly d: readonly Segment[] /** Only its outline. */
+  readonly isEdge?: boolean
+}
+export interface PlacedRect extends InScene {
+  readonly kind: 'rect'
+  readonly role: Role
+  readonly box: Box
+  readonly radius: number
+}
+export interface PlacedCircle extends InScene {
+  readonly kind: 'circle'
+  readonly role: Role
+  readonly at: At
+  readonly radius: number
+}
+export interface PlacedHatch extends InScene {
+  readonly kind: 'hatch'
+  readonly role: 'hatch'
+  readonly strokes: readonly Stroke[]
+}
+export interface PlacedCaption extends InScene {
+  readonly kind: 'caption'
+  readonly role: Role
+  readonly words: Words
+}
+export interface PlacedCross extends InScene {
+  readonly kind: 'cross'
+  readonly role: 'mark'
+  readonly at: At
+  readonly arm: number
+  readonly of: string
+}
 export interface PlacedDimension extends InScene {
   readonly kind: 'dimension'
   readonly role: 'dimension' | 'mark'
@@ -71,8 +114,21 @@ export interface PlacedHeight extends InScene {
   readonly dotted?: Stroke
   readonly label: Label
 }
-export interface PlacedTape extends InScene { readonly kind: 'tape'; readonly box: Box; readonly ticks: readonly Stroke[]; readonly numbers: readonly Words[] }
-export interface PlacedFinding extends InScene { readonly kind: 'finding'; readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'; readonly at: At; readonly radius: number; readonly code: string; readonly words: string }
+export interface PlacedTape extends InScene {
+  readonly kind: 'tape'
+  readonly box: Box /** y where the blade begins to count. */
+  readonly foot: number
+  readonly ticks: readonly Stroke[]
+  readonly numbers: readonly Words[]
+}
+export interface PlacedFinding extends InScene {
+  readonly kind: 'finding'
+  readonly verdict: 'pass' | 'warn' | 'fail' | 'unknown'
+  readonly at: At
+  readonly radius: number
+  readonly code: string
+  readonly words: string
+}
 export interface PlacedDetail extends InScene {
   readonly kind: 'detail'
   readonly letter: string
@@ -88,12 +144,33 @@ export interface PlacedDetail extends InScene {
   readonly radius: number
 }
 /** The frame around an enlargement, over its marks. */
-export interface PlacedEdge extends InScene { readonly kind: 'edge'; readonly box: Box; readonly radius: number }
+export interface PlacedEdge extends InScene {
+  readonly kind: 'edge'
+  readonly box: Box
+  readonly radius: number
+}
 
-export type Placed = PlacedLine | PlacedPath | PlacedRect | PlacedCircle | PlacedHatch | PlacedCaption | PlacedCross | PlacedDimension | PlacedHeight | PlacedTape | PlacedFinding | PlacedDetail | PlacedEdge
+export type Placed =
+  | PlacedLine
+  | PlacedPath
+  | PlacedRect
+  | PlacedCircle
+  | PlacedHatch
+  | PlacedCaption
+  | PlacedCross
+  | PlacedDimension
+  | PlacedHeight
+  | PlacedTape
+  | PlacedFinding
+  | PlacedDetail
+  | PlacedEdge
 
 /** A number or a caption that found no room, or a mark that cannot be drawn. It is in `words` all the same. */
-export interface LeftOut { readonly what: string; readonly of?: string; readonly why: 'crowded' | 'not a place' }
+export interface LeftOut {
+  readonly what: string
+  readonly of?: string
+  readonly why: 'crowded' | 'not a place'
+}
 
 /** A drawing as data, ready to be written as SVG: in scene units, y down. */
 export interface Scene {
@@ -118,4 +195,6 @@ const isFigure = (item: Placed): item is FigureItem => item.kind === 'dimension'
 export const figuresOf = (scene: Scene): readonly Label[] => scene.items.filter(isFigure).map((item) => item.label)
 /** The figure that a touch at a point means; undefined when it means none. */
 export const figureAt = (scene: Scene, [x, y]: At): Label | undefined =>
-  figuresOf(scene).findLast(({ touch }) => x >= touch.x && x <= touch.x + touch.width && y >= touch.y && y <= touch.y + touch.height)
+  figuresOf(scene).findLast(
+    ({ touch }) => x >= touch.x && x <= touch.x + touch.width && y >= touch.y && y <= touch.y + touch.height,
+  )

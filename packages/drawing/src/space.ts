@@ -3,11 +3,25 @@ import type { Point } from './marks.ts'
 /** A place in a scene, in its units (px on a screen, mm on paper), y down. */
 export type At = readonly [x: number, y: number]
 /** A box in a scene: its top left corner and size. */
-export interface Box { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+export interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
 /** A box on the wall, in mm, y up. */
-export interface Bounds { readonly left: number; readonly bottom: number; readonly right: number; readonly top: number }
+export interface Bounds {
+  readonly left: number
+  readonly bottom: number
+  readonly right: number
+  readonly top: number
+}
 /** How the wall lies in a scene: scene units for a mm, and where the window's origin falls. */
-export interface Frame { readonly scale: number; readonly x: number; readonly y: number }
+export interface Frame {
+  readonly scale: number
+  readonly x: number
+  readonly y: number
+}
 
 export const toScene = (frame: Frame, [x, y]: Point): At => [frame.x + x * frame.scale, frame.y - y * frame.scale]
 
@@ -20,7 +34,15 @@ export function boundsOf(points: readonly Point[]): Bounds | undefined {
 
 export function unionOf(all: readonly (Bounds | undefined)[]): Bounds | undefined {
   const some = all.filter((bounds) => bounds !== undefined)
-  return boundsOf(some.flatMap(({ left, bottom, right, top }) => [[left, bottom], [right, top]] as const))
+  return boundsOf(
+    some.flatMap(
+      ({ left, bottom, right, top }) =>
+        [
+          [left, bottom],
+          [right, top],
+        ] as const,
+    ),
+  )
 }
 
 export function boxOf(frame: Frame, bounds: Bounds): Box {
@@ -36,11 +58,18 @@ export function boxAround(points: readonly At[]): Box {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }
 }
 
-const cornersOf = (box: Box): readonly At[] => [[box.x, box.y], [box.x + box.width, box.y + box.height]]
+const cornersOf = (box: Box): readonly At[] => [
+  [box.x, box.y],
+  [box.x + box.width, box.y + box.height],
+]
 export const joined = (...boxes: readonly Box[]): Box => boxAround(boxes.flatMap(cornersOf))
 export const moved = (box: Box, [dx, dy]: At): Box => ({ ...box, x: box.x + dx, y: box.y + dy })
-export const grown = (box: Box, by: number, byHeight = by): Box =>
-  ({ x: box.x - by, y: box.y - byHeight, width: box.width + 2 * by, height: box.height + 2 * byHeight })
+export const grown = (box: Box, by: number, byHeight = by): Box => ({
+  x: box.x - by,
+  y: box.y - byHeight,
+  width: box.width + 2 * by,
+  height: box.height + 2 * byHeight,
+})
 export const boxAt = ([x, y]: At, width: number, height: number): Box => ({ x: x - width / 2, y: y - height / 2, width, height })
 export const middleOf = (box: Box): At => [box.x + box.width / 2, box.y + box.height / 2]
 
@@ -57,7 +86,9 @@ export function shared(a: Box, b: Box): number {
 }
 
 export const holds = (outer: Box, inner: Box): boolean =>
-  inner.x >= outer.x - slack && inner.y >= outer.y - slack &&
-  inner.x + inner.width <= outer.x + outer.width + slack && inner.y + inner.height <= outer.y + outer.height + slack
+  inner.x >= outer.x - slack &&
+  inner.y >= outer.y - slack &&
+  inner.x + inner.width <= outer.x + outer.width + slack &&
+  inner.y + inner.height <= outer.y + outer.height + slack
 
 export const clamp = (value: number, least: number, most: number): number => Math.max(least, Math.min(most, value))

@@ -13,6 +13,8 @@ export const words = {
     'drawing/decided': { says: 'decided' },
     'drawing/aside': { says: 'set aside' },
     'drawing/in': { says: 'in' },
+    'drawing/left': { says: 'left' },
+    'drawing/right': { says: 'right' },
     'drawing/detail': { says: 'Enlarged' },
     'drawing/pass': { says: 'pass' },
     'drawing/warn': { says: 'look' },
@@ -27,7 +29,8 @@ const spoken = (voice: Voice, length: Length): string => {
 }
 
 /** The number that a decision set aside: what was decided less the difference. */
-export const aside = ({ value, off }: Figure): Length | undefined => (value === undefined || off === undefined ? undefined : ((value - off) as Length))
+export const aside = ({ value, off }: Figure): Length | undefined =>
+  value === undefined || off === undefined ? undefined : ((value - off) as Length)
 
 function known(figure: Figure, value: Length, voice: Voice): string {
   const told = `${spoken(voice, value)}, ${voice.say(`drawing/${figure.state}`)}`
@@ -36,9 +39,9 @@ function known(figure: Figure, value: Length, voice: Voice): string {
   return set === undefined ? told : `${told}, ${spoken(voice, set)} ${voice.say('drawing/aside')}`
 }
 
-/** What a figure says: its caption, its number and how it is known. */
-export function figureWords(figure: Figure, voice: Voice): string {
-  const what = voice.say(figure.what)
-  const told = figure.value === undefined || figure.state === 'unknown' ? voice.say('drawing/unknown') : known(figure, figure.value, voice)
+/** What a figure says: its caption (or `what`), its number and how it is known. */
+export function figureWords(figure: Figure, voice: Voice, what = voice.say(figure.what)): string {
+  const told =
+    figure.value === undefined || figure.state === 'unknown' ? voice.say('drawing/unknown') : known(figure, figure.value, voice)
   return what ? `${what}: ${told}` : told
 }

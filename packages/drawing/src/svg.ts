@@ -4,7 +4,11 @@ import type { Ink } from './mark/table.ts'
 import type { Placed, Scene } from './scene.ts'
 
 /** `title` names the drawing; `desc` describes it for who cannot see it (`scene.words` by default); `interactive`: figures answer to touch and keys. */
-export interface SvgOptions { readonly title: string; readonly desc?: string; readonly interactive?: boolean }
+export interface SvgOptions {
+  readonly title: string
+  readonly desc?: string
+  readonly interactive?: boolean
+}
 
 /** An inner `svg` clips by itself and needs no id, so that any number of drawings can stand on one page. */
 function clipped(item: Placed, ink: Ink): string {
@@ -29,7 +33,9 @@ function layered(items: readonly Placed[], ink: Ink): string {
     if (last?.[0] && isFigure(last[0]) === isFigure(item)) last.push(item)
     else runs.push([item])
   }
-  return runs.map((run) => (run[0] && isFigure(run[0]) ? written(run, ink) : element('g', { 'aria-hidden': 'true' }, written(run, ink)))).join('')
+  return runs
+    .map((run) => (run[0] && isFigure(run[0]) ? written(run, ink) : element('g', { 'aria-hidden': 'true' }, written(run, ink))))
+    .join('')
 }
 
 /**
@@ -40,8 +46,17 @@ export function toSvg(scene: Scene, { title, desc, interactive = false }: SvgOpt
   const { width, height, unit } = scene
   const size = unit === 'mm' ? { width: `${short(width)}mm`, height: `${short(height)}mm` } : { width, height }
   const told = desc ?? scene.words.join('. ')
-  return element('svg', {
-    xmlns: 'http://www.w3.org/2000/svg', class: unit === 'mm' ? 'drawing on-paper' : 'drawing', ...size, viewBox: `0 0 ${short(width)} ${short(height)}`,
-    role: interactive ? 'group' : 'img', 'aria-label': title,
-  }, told ? element('desc', {}, escaped(told)) : '', interactive ? layered(scene.items, { interactive }) : written(scene.items, { interactive }))
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      class: unit === 'mm' ? 'drawing on-paper' : 'drawing',
+      ...size,
+      viewBox: `0 0 ${short(width)} ${short(height)}`,
+      role: interactive ? 'group' : 'img',
+      'aria-label': title,
+    },
+    told ? element('desc', {}, escaped(told)) : '',
+    interactive ? layered(scene.items, { interactive }) : written(scene.items, { interactive }),
+  )
 }

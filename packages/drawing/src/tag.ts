@@ -12,7 +12,11 @@ const tall = 1.36
 const room = { plain: 0.25, tape: 0.49, tapeEnd: 0.37, off: 0.62, decided: 0.62 }
 const hook = { width: 0.19, above: 0.06, below: 0.2 }
 
-interface Dress { readonly block: Box; readonly hook?: Box; readonly number?: Tag['number'] }
+interface Dress {
+  readonly block: Box
+  readonly hook?: Box
+  readonly number?: Tag['number']
+}
 const onBase = (glyphs: Glyphs, x: number): Tag['number'] => ({ glyphs, at: [x, middle * glyphs.size] })
 
 /** Number in the middle of a block, with the same room at both ends. */
@@ -25,20 +29,31 @@ function blocked(glyphs: Glyphs, ends: number): Dress {
 function taped(glyphs: Glyphs, start: number, end: number): Dress {
   const { size, width } = glyphs
   const block = boxAt([0, 0], width + (start + end) * size, tall * size)
-  const at = { x: block.x, y: block.y - hook.above * size, width: hook.width * size, height: block.height + (hook.above + hook.below) * size }
+  const at = {
+    x: block.x,
+    y: block.y - hook.above * size,
+    width: hook.width * size,
+    height: block.height + (hook.above + hook.below) * size,
+  }
   return { block, hook: at, number: onBase(glyphs, block.x + start * size) }
 }
 
 function dressOf(figure: Figure, type: Type, voice: Voice): Dress {
   if (figure.value === undefined || figure.state === 'unknown') return { block: boxAt([0, 0], 2.1 * type.size, tall * type.size) }
   const bold = Math.max(type.weight, 600) as Weight
-  const set = (sign?: Sign, weight: Weight = type.weight): Glyphs => figureOf(voice.write(figure.value as Length), { size: type.size, weight, sign })
+  const set = (sign?: Sign, weight: Weight = type.weight): Glyphs =>
+    figureOf(voice.write(figure.value as Length), { size: type.size, weight, sign })
   switch (figure.state) {
-    case 'ordered': return blocked(set(), room.plain)
-    case 'computed': return blocked(set('='), room.plain)
-    case 'measured': return taped(set(undefined, bold), room.tape, room.tapeEnd)
-    case 'off': return taped(set(undefined, bold), room.off + 0.1, room.off)
-    case 'decided': return blocked(set(undefined, bold), room.decided)
+    case 'ordered':
+      return blocked(set(), room.plain)
+    case 'computed':
+      return blocked(set('='), room.plain)
+    case 'measured':
+      return taped(set(undefined, bold), room.tape, room.tapeEnd)
+    case 'off':
+      return taped(set(undefined, bold), room.off + 0.1, room.off)
+    case 'decided':
+      return blocked(set(undefined, bold), room.decided)
   }
 }
 
@@ -48,14 +63,22 @@ function besideOf(figure: Figure, type: Type, block: Box, voice: Voice): Tag['be
   if (figure.off === undefined || figure.value === undefined) return undefined
   if (figure.state === 'off') {
     const written = voice.write(Math.abs(figure.off) as Length)
-    return { what: 'off', at, glyphs: figureOf(written, { size: 0.91 * type.size, weight: 700, sign: figure.off < 0 ? '−' : '+' }) }
+    return {
+      what: 'off',
+      at,
+      glyphs: figureOf(written, { size: 0.91 * type.size, weight: 700, sign: figure.off < 0 ? '−' : '+' }),
+    }
   }
   if (figure.state !== 'decided') return undefined
   return { what: 'aside', at, glyphs: figureOf(voice.write(aside(figure) as Length), { size: 0.73 * type.size, weight: 500 }) }
 }
 
-const besideBox = ({ glyphs, at: [x, y] }: NonNullable<Tag['beside']>): Box =>
-  ({ x, y: y - 0.75 * glyphs.size, width: glyphs.width + 0.1 * glyphs.size, height: 0.85 * glyphs.size })
+const besideBox = ({ glyphs, at: [x, y] }: NonNullable<Tag['beside']>): Box => ({
+  x,
+  y: y - 0.75 * glyphs.size,
+  width: glyphs.width + 0.1 * glyphs.size,
+  height: 0.85 * glyphs.size,
+})
 
 /** A figure in the dress of its state, around the middle of its block. */
 export function tagOf(figure: Figure, type: Type, voice: Voice): Tag {

@@ -6,14 +6,26 @@ import { textWidth } from './text.ts'
 import { wordsAt } from './words.ts'
 
 /** Ticks of a tape from fine to coarse: distance in mm, length as a part of the blade's width. The last one carries numbers. */
-interface Graduation { readonly ticks: readonly { readonly every: number; readonly length: number }[]; readonly numbered: (mm: number) => string }
+interface Graduation {
+  readonly ticks: readonly { readonly every: number; readonly length: number }[]
+  readonly numbered: (mm: number) => string
+}
 
 const inches: Graduation = {
-  ticks: [{ every: 25.4, length: 0.2 }, { every: 76.2, length: 0.3 }, { every: 152.4, length: 0.42 }, { every: 304.8, length: 0.5 }],
+  ticks: [
+    { every: 25.4, length: 0.2 },
+    { every: 76.2, length: 0.3 },
+    { every: 152.4, length: 0.42 },
+    { every: 304.8, length: 0.5 },
+  ],
   numbered: (mm) => `${Math.round(mm / 25.4)}`,
 }
 const metric = (numbered: Graduation['numbered']): Graduation => ({
-  ticks: [{ every: 10, length: 0.14 }, { every: 50, length: 0.2 }, { every: 250, length: 0.38 }],
+  ticks: [
+    { every: 10, length: 0.14 },
+    { every: 50, length: 0.2 },
+    { every: 250, length: 0.38 },
+  ],
   numbered,
 })
 const graduations: Readonly<Record<ReadingUnit, Graduation>> = {
@@ -29,7 +41,8 @@ const apart = 0.3
 const most = 2000
 
 /** Every multiple of `every` mm up to `top`. */
-const multiples = (every: number, top: number): readonly number[] => Array.from({ length: Math.min(most, Math.max(0, Math.floor(top / every + 1e-9))) }, (_, n) => (n + 1) * every)
+const multiples = (every: number, top: number): readonly number[] =>
+  Array.from({ length: Math.min(most, Math.max(0, Math.floor(top / every + 1e-9))) }, (_, n) => (n + 1) * every)
 
 /** A tape's blade that stands on the floor at `foot` and reaches `top`, both y in the scene, its right edge at `right`; true to the drawing's scale. */
 export function tape(right: number, foot: number, top: number, scale: number, unit: ReadingUnit, sizes: Sizes): PlacedTape {
@@ -39,11 +52,19 @@ export function tape(right: number, foot: number, top: number, scale: number, un
   const coarsest = ticks.at(-1) as (typeof ticks)[number]
   const yOf = (mm: number): number => foot - mm * scale
   const reach = box.height / scale
-  const numbers = multiples(coarsest.every, reach).map((mm) => numberAt(numbered(mm), box, yOf(mm), sizes)).filter((words) => words !== undefined)
+  const numbers = multiples(coarsest.every, reach)
+    .map((mm) => numberAt(numbered(mm), box, yOf(mm), sizes))
+    .filter((words) => words !== undefined)
   const free = sizes.blade - Math.max(0, ...numbers.map((words) => words.box.width)) - 0.4 * sizes.tapeNumber.size
   const strokes = shown.flatMap(({ every, length }, n): readonly Stroke[] =>
-    multiples(every, reach).filter((mm) => shown.slice(n + 1).every((coarser) => !isMultiple(mm, coarser.every))).map((mm) => [[right, yOf(mm)], [right - Math.min(length * sizes.blade, every === coarsest.every ? free : Infinity), yOf(mm)]]))
-  return { kind: 'tape', box, ticks: strokes, numbers: thinned(numbers) }
+    multiples(every, reach)
+      .filter((mm) => shown.slice(n + 1).every((coarser) => !isMultiple(mm, coarser.every)))
+      .map((mm) => [
+        [right, yOf(mm)],
+        [right - Math.min(length * sizes.blade, every === coarsest.every ? free : Infinity), yOf(mm)],
+      ]),
+  )
+  return { kind: 'tape', box, foot, ticks: strokes, numbers: thinned(numbers) }
 }
 
 const isMultiple = (mm: number, every: number): boolean => Math.abs(mm / every - Math.round(mm / every)) < 1e-6

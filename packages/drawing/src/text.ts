@@ -3,7 +3,10 @@ import { advances, characters } from './widths.generated.ts'
 /** A weight of the drawing's typeface. */
 export type Weight = keyof typeof advances
 /** How words are set: size in scene units. */
-export interface Type { readonly size: number; readonly weight: Weight }
+export interface Type {
+  readonly size: number
+  readonly weight: Weight
+}
 
 const places = new Map([...characters].map((character, place) => [character, place]))
 

@@ -1,6 +1,6 @@
 import type { Words } from './scene.ts'
 import type { At, Box } from './space.ts'
-import { textWidth, type Type } from './text.ts'
+import { type Type, textWidth } from './text.ts'
 
 /** Letters reach from 0.74 of their size over the baseline to 0.22 below it. */
 const over = 0.74

@@ -2,11 +2,12 @@ import type { Caption } from '../marks.ts'
 import type { PlacedCaption, Words } from '../scene.ts'
 import type { ComposeOptions } from '../setting.ts'
 import { boundsOf } from '../space.ts'
-import { wordsSvg } from './words.ts'
 import type { MarkTable } from './table.ts'
+import { wordsSvg } from './words.ts'
 
 /** Names from the job stand as they are, words come by code. */
-export const captionText = (mark: Caption, options: ComposeOptions): string => mark.text ?? (mark.code === undefined ? '' : options.say(mark.code))
+export const captionText = (mark: Caption, options: ComposeOptions): string =>
+  mark.text ?? (mark.code === undefined ? '' : options.say(mark.code))
 
 export const caption: MarkTable<Caption, PlacedCaption, Words> = {
   bounds: (mark) => boundsOf([mark.at]),

@@ -14,13 +14,22 @@ const along = (axis: 'x' | 'y', [x, y]: At): number => (axis === 'x' ? x : y)
 const across = (axis: 'x' | 'y', [x, y]: At): number => (axis === 'x' ? y : x)
 
 /** A stroke at 45° through an end. */
-const tick = ([x, y]: At, half: number): Stroke => [[x - half, y + half], [x + half, y - half]]
+const tick = ([x, y]: At, half: number): Stroke => [
+  [x - half, y + half],
+  [x + half, y - half],
+]
 
 /** The line from end to end and a tick beyond, broken where the label's block lies on it. */
 function pieces(axis: 'x' | 'y', low: number, high: number, line: number, block: Box): readonly Stroke[] {
   const [from, to] = axis === 'x' ? [block.x, block.x + block.width] : [block.y, block.y + block.height]
   const isOn = axis === 'x' ? block.y < line && line < block.y + block.height : block.x < line && line < block.x + block.width
-  const cuts: readonly (readonly [number, number])[] = !isOn || to <= low || from >= high ? [[low, high]] : [[low, from], [to, high]]
+  const cuts: readonly (readonly [number, number])[] =
+    !isOn || to <= low || from >= high
+      ? [[low, high]]
+      : [
+          [low, from],
+          [to, high],
+        ]
   return cuts.filter(([a, b]) => b > a).map(([a, b]) => [on(axis, a, line), on(axis, b, line)])
 }
 
@@ -34,9 +43,17 @@ function extension(axis: 'x' | 'y', thing: At, line: number, beyond: number): re
 
 /** The break mark of a line whose end lies outside: two strokes across it. */
 function breakMark(axis: 'x' | 'y', at: number, line: number, size: number): readonly Stroke[] {
-  return [-0.4, 0.4].map((shift) => axis === 'x'
-    ? [[at + shift * size - 0.3 * size, line + size], [at + shift * size + 0.3 * size, line - size]] as const
-    : [[line - size, at + shift * size + 0.3 * size], [line + size, at + shift * size - 0.3 * size]] as const)
+  return [-0.4, 0.4].map((shift) =>
+    axis === 'x'
+      ? ([
+          [at + shift * size - 0.3 * size, line + size],
+          [at + shift * size + 0.3 * size, line - size],
+        ] as const)
+      : ([
+          [line - size, at + shift * size + 0.3 * size],
+          [line + size, at + shift * size - 0.3 * size],
+        ] as const),
+  )
 }
 
 export const dimension: MarkTable<Dimension, PlacedDimension, Spot> = {
@@ -51,8 +68,10 @@ export const dimension: MarkTable<Dimension, PlacedDimension, Spot> = {
     const shown = ends.map((end, n) => (isOut[n] ? Math.max(low, Math.min(high, end)) : end)) as [number, number]
     const inside = things.filter((_, n) => !isOut[n])
     return {
-      kind: 'dimension', role: mark.role,
-      from: on(axis, shown[0], line), to: on(axis, shown[1], line),
+      kind: 'dimension',
+      role: mark.role,
+      from: on(axis, shown[0], line),
+      to: on(axis, shown[1], line),
       line: pieces(axis, Math.min(...shown) - half, Math.max(...shown) + half, line, moved(spot.tag.block, spot.at)),
       extensions: inside.flatMap((thing) => extension(axis, thing, line, half)),
       ticks: shown.flatMap((end, n) => (isOut[n] ? breakMark(axis, end, line, half) : [tick(on(axis, end, line), half)])),
@@ -61,7 +80,8 @@ export const dimension: MarkTable<Dimension, PlacedDimension, Spot> = {
     }
   },
   svg: ({ extensions, line, ticks, label }, ink) => {
-    const strokes = (name: string, all: readonly Stroke[]): string => (all.length > 0 ? element('path', { class: name, d: strokeData(all) }) : '')
+    const strokes = (name: string, all: readonly Stroke[]): string =>
+      all.length > 0 ? element('path', { class: name, d: strokeData(all) }) : ''
     return figureSvg(label, strokes('extension', extensions) + strokes('line', line) + strokes('tick', ticks), ink)
   },
   words: (mark, options) => [figureWords(mark.figure, options)],

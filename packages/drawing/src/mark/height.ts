@@ -11,7 +11,10 @@ import type { MarkTable } from './table.ts'
 /** How high a height is over what it is measured from, in mm of the wall. */
 export const riseOf = (mark: Height): number => mark.at[1] - (mark.base ?? 0)
 
-export interface HeightPlace extends HeightSpot { readonly blade: Box; readonly foot: number }
+export interface HeightPlace extends HeightSpot {
+  readonly blade: Box
+  readonly foot: number
+}
 
 export const height: MarkTable<Height, PlacedHeight, HeightPlace> = {
   bounds: (mark) => boundsOf([mark.at]),
@@ -21,13 +24,22 @@ export const height: MarkTable<Height, PlacedHeight, HeightPlace> = {
     const y = foot - riseOf(mark) * frame.scale
     const [first, last] = [middle[0] + 0.15 * options.sizes.fan, blade.x - 0.12 * options.sizes.fan]
     return {
-      kind: 'height', role: mark.role, at, foot: [blade.x, foot], reading: [blade.x, y],
+      kind: 'height',
+      role: mark.role,
+      at,
+      foot: [blade.x, foot],
+      reading: [blade.x, y],
       leader: [middle, [first, middle[1]], [last, y], [blade.x, y]],
       ...(mark.role === 'mark' ? { dotted: [[blade.x + blade.width, y], at] } : {}),
       label: labelAt(mark.figure, mark.role, spot, options),
     }
   },
   svg: ({ leader, dotted, label }, ink) =>
-    figureSvg(label, element('path', { class: 'leader', d: strokeData([leader]) }) + (dotted ? element('path', { class: 'dotted', d: strokeData([dotted]) }) : ''), ink),
+    figureSvg(
+      label,
+      element('path', { class: 'leader', d: strokeData([leader]) }) +
+        (dotted ? element('path', { class: 'dotted', d: strokeData([dotted]) }) : ''),
+      ink,
+    ),
   words: (mark, options) => [figureWords(mark.figure, options)],
 }

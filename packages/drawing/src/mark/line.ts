@@ -9,7 +9,13 @@ const bounds = (mark: Line) => boundsOf([mark.from, mark.to])
 
 export const line: MarkTable<Line, PlacedLine> = {
   bounds,
-  place: (mark, { frame, within }) => ({ kind: 'line', role: mark.role, from: toScene(frame, mark.from), to: toScene(frame, mark.to), ...clipOf(bounds(mark), frame, within) }),
+  place: (mark, { frame, within }) => ({
+    kind: 'line',
+    role: mark.role,
+    from: toScene(frame, mark.from),
+    to: toScene(frame, mark.to),
+    ...clipOf(bounds(mark), frame, within),
+  }),
   svg: ({ role, from, to }) => element('path', { class: `stroke ${role}`, d: strokeData([[from, to]]) }),
   words: silent,
 }

@@ -11,7 +11,9 @@ export interface Pencil<Spot = undefined> {
 }
 
 /** With what a scene is written. */
-export interface Ink { readonly interactive: boolean }
+export interface Ink {
+  readonly interactive: boolean
+}
 
 /** All that the drawing knows of a mark. */
 export interface MarkTable<M, P extends Placed, Spot = undefined> {

@@ -4,4 +4,10 @@ import { wordsSvg } from './words.ts'
 
 /** The tape along the wall, which stands left of an elevation. */
 export const tapeSvg = ({ box, ticks, numbers }: PlacedTape): string =>
-  element('g', { class: 'tape' }, rectOf(box, { class: 'blade' }), element('path', { class: 'ticks', d: strokeData(ticks) }), numbers.map((words) => wordsSvg(words, 'number')).join(''))
+  element(
+    'g',
+    { class: 'tape' },
+    rectOf(box, { class: 'blade' }),
+    element('path', { class: 'ticks', d: strokeData(ticks) }),
+    numbers.map((words) => wordsSvg(words, 'number')).join(''),
+  )

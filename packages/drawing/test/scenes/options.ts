@@ -6,5 +6,13 @@ const said: Readonly<Record<string, { readonly says: string }>> = words.en
 export const say = (code: string): string => said[code]?.says ?? code
 
 /** A tablet's drawing, read in sixteenths of an inch. */
-export const onTablet = (more: Partial<ComposeOptions> = {}, tape: Tape = tapes.sixteenths): ComposeOptions =>
-  ({ view: 'elevation', state: 'stacked', width: 820, height: 726, sizes: screen, write: (length) => writeLength(length, tape), say, ...more })
+export const onTablet = (more: Partial<ComposeOptions> = {}, tape: Tape = tapes.sixteenths): ComposeOptions => ({
+  view: 'elevation',
+  state: 'stacked',
+  width: 820,
+  height: 726,
+  sizes: screen,
+  write: (length) => writeLength(length, tape),
+  say,
+  ...more,
+})
