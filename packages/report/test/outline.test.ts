@@ -70,7 +70,7 @@ test('a number that was read at the window lies on tape, and no other does', () 
 
 test('the key shows one number of each kind, and when the tape was read', () => {
   const key = (name: string) =>
-    planned(example(name)).page.drawing?.key.map(({ state, number, says }) => [state, number.written.text, says])
+    planned(example(name)).page.drawing?.key.map(({ state, number, says }) => [state, number?.written.text, says])
   expect(key('tern-hollow')).toEqual([['computed', '78', 'worked out']])
   expect(key('tern-hollow-found')).toEqual([
     ['measured', '89', 'read from a tape at the window, November 30, 2026'],
