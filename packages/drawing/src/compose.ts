@@ -1,3 +1,4 @@
+import { linesClear } from './clear.ts'
 import { crowdsOf } from './crowds.ts'
 import { details } from './details.ts'
 import { pageBox } from './fit.ts'
@@ -115,14 +116,9 @@ export function compose(layers: readonly Layer[], options: ComposeOptions): Scen
   )
   const captions = placeCaptions(only(marks, 'caption'), laid, free, options)
   const figures = inReadingOrder([...rows.items, ...heights.items, ...inside.items])
-  const items = touchesApart([
-    ...shapes,
-    ...(blade ? [blade] : []),
-    ...captions.items,
-    ...figures,
-    ...findings.items,
-    ...enlarged.items,
-  ])
+  const items = touchesApart(
+    linesClear([...shapes, ...(blade ? [blade] : []), ...captions.items, ...figures, ...findings.items, ...enlarged.items]),
+  )
   return {
     view: options.view,
     unit: options.sizes.unit,

@@ -76,8 +76,8 @@ function labelOf(mark: Height, what: string, options: ComposeOptions): HeightLab
   const pad = inset * sizes.caption.size
   const text = cut(what, type, sizes.column[1] - 2 * pad)
   const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
-  const tall = top + tag.box.height
   const plain = tag.state === 'ordered' || tag.state === 'computed'
+  const tall = top + tag.box.height + (framed && !plain ? 0.2 * sizes.mark.size : 0)
   // A plain number has room of its own at both ends; its caption ends where its digits do.
   const end = plain ? 0.25 * (framed ? sizes.mark : sizes.height).size : 0
   const tagAt: At = [-pad - tag.box.x - tag.box.width + end, -tall / 2 + top - tag.box.y]

@@ -56,14 +56,23 @@ function waysAlongX(
 function waysAlongY(
   tag: Tag,
   lines: readonly string[],
+  isRight: boolean,
   { caption: type, line }: ComposeOptions['sizes'],
 ): readonly [Way, ...Way[]] {
-  const half = Math.max(-tag.box.x, tag.box.x + tag.box.width)
-  const bare: Way = { along: tag.box.height, near: half, far: half, captioned: false }
+  const [left, right] = [-tag.box.x, tag.box.x + tag.box.width]
+  const bare: Way = { along: tag.box.height, near: isRight ? left : right, far: isRight ? right : left, captioned: false }
   if (lines.length === 0) return [bare]
-  const width = Math.max(half, ...lines.map((words) => textWidth(words, type) / 2))
+  const half = Math.max(...lines.map((words) => textWidth(words, type) / 2))
   const down = (captionUnder + 0.22) * type.size + (lines.length - 1) * line
-  return [{ along: 2 * Math.max(down, tag.box.height / 2), near: width, far: width, captioned: true }, bare]
+  return [
+    {
+      along: 2 * Math.max(down, tag.box.height / 2),
+      near: Math.max(bare.near, half),
+      far: Math.max(bare.far, half),
+      captioned: true,
+    },
+    bare,
+  ]
 }
 
 /** Widest caption beside a line along y, in captions' size. */
@@ -76,7 +85,7 @@ function itemOf(mark: Dimension, side: Side, frame: Frame, options: ComposeOptio
   const tag = tagOf(mark.figure, sizes.row, options)
   const caption = options.say(mark.figure.what)
   const lines = along === 0 ? [caption] : wrap(caption, sizes.caption, captionColumn * sizes.caption.size, 2)
-  const ways = along === 0 ? waysAlongX(tag, caption, side === 'above', sizes) : waysAlongY(tag, lines, sizes)
+  const ways = along === 0 ? waysAlongX(tag, caption, side === 'above', sizes) : waysAlongY(tag, lines, side === 'right', sizes)
   return { mark, tag, lines, stretch: { low: Math.min(...ends), high: Math.max(...ends), ways } }
 }
 

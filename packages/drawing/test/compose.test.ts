@@ -202,3 +202,11 @@ test('composing changes nothing that it was given, and comes to the same twice',
   expect(JSON.stringify(compose(pair, onTablet()))).toBe(JSON.stringify(compose(pair, onTablet())))
   expect(JSON.stringify(pair)).toBe(before)
 })
+test("an outer dimension's extensions are broken where an inner number stands", () => {
+  const scene = compose([layer([wall, across(0, 1000, 'inner'), across(500, 2000, 'outer')])], onTablet())
+  const inner = figuresOf(scene).find((label) => label.figure.what === 'inner')
+  const outer = scene.items.find((item) => item.kind === 'dimension' && item.label.figure.what === 'outer')
+  const strokes = outer?.kind === 'dimension' ? outer.extensions.filter(([from]) => from?.[0] === outer.from[0]) : []
+  expect(strokes).toHaveLength(2)
+  expect(strokes[0]?.[1]?.[1]).toBeLessThanOrEqual(inner?.box.y ?? 0)
+})

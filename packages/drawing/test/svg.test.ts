@@ -55,7 +55,7 @@ test('a place in an attribute stays in it', () => {
 })
 test('a drawing has no style, no script, no id and no address', () => {
   for (const name of ['pair-stacked-in', 'pair-drawn-mm', 'pair-on-paper']) {
-    const kept = readFileSync(new URL(`golden/${name}.svg`, import.meta.url), 'utf8').replace(
+    const kept = readFileSync(new URL(`golden/${name}.svg.txt`, import.meta.url), 'utf8').replace(
       'xmlns="http://www.w3.org/2000/svg"',
       '',
     )
