@@ -1,2 +1,3 @@
 export { type JobSource, jobFile, jobSource } from './job.ts'
-export { buildServer, listen, type ServerOptions } from './server.ts'
+export { type Reporter, type ReportWishes, reporter, tapeFor } from './report.ts'
+export { buildServer, builtViewer, listen, type ServerOptions } from './server.ts'

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
-import { type Extensions, readJob } from '@evenhem/job/read'
+import { diagnosticsJson, type Extensions, type ReadJob, readJob } from '@evenhem/job/read'
 
 /** The job file at a path: a folder holds its job as `job.json`, a file is a job itself. Throws what the file system throws. */
 export async function jobFile(path: string): Promise<string> {
@@ -10,6 +10,7 @@ export async function jobFile(path: string): Promise<string> {
 
 /** The read job as it is sent, and the name of its content. */
 export interface Served {
+  readonly read: ReadJob
   readonly body: string
   readonly etag: string
 }
@@ -53,6 +54,7 @@ function missing(error: NodeJS.ErrnoException): never {
 }
 
 function serve(bytes: Uint8Array, hash: string, extensions: Extensions): Served {
-  const { job, readings, diagnostics } = readJob(bytes, extensions)
-  return { body: JSON.stringify({ ordered: job, readings, diagnostics }), etag: `"${hash}"` }
+  const read = readJob(bytes, extensions)
+  const diagnostics = diagnosticsJson(read.diagnostics).map(({ says, ...diagnostic }) => ({ ...diagnostic, message: says }))
+  return { read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }
 }

@@ -2,12 +2,13 @@ import { fileURLToPath } from 'node:url'
 import { extensionsOf } from '@evenhem/job/read'
 import type { Plugin } from '@evenhem/plugin'
 import { plugins as ours } from '@evenhem/plugins'
-import { fastifyStatic } from '@fastify/static'
 import fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify'
 import { failed, notFound, refuse } from './answers.ts'
 import { refusal } from './guard.ts'
 import { secure } from './headers.ts'
 import { jobSource } from './job.ts'
+import { reporter } from './report.ts'
+import { serveJob, serveReport, serveViewer } from './routes.ts'
 
 export interface ServerOptions {
   /** A job's folder, or a job file. */
@@ -21,7 +22,8 @@ export interface ServerOptions {
   readonly log?: NodeJS.WritableStream
 }
 
-const builtViewer = fileURLToPath(new URL('../../../viewer/dist', import.meta.url))
+/** The viewer that this checkout builds. */
+export const builtViewer = fileURLToPath(new URL('../../../viewer/dist', import.meta.url))
 
 /** The server of one job, not yet listening: `inject` tests it, `listen` opens it on this machine only. */
 export function buildServer({
@@ -50,7 +52,9 @@ export function buildServer({
   server.setErrorHandler(failed)
   server.setNotFoundHandler(notFound)
   serveViewer(server, viewer)
-  serveJob(server, jobSource(job, extensionsOf(plugins)))
+  const source = jobSource(job, extensionsOf(plugins))
+  serveJob(server, source)
+  serveReport(server, source, reporter(plugins))
   return server
 }
 
@@ -78,23 +82,4 @@ const portOf = ({ server }: FastifyInstance): number => {
 function readBodiesAsText(server: FastifyInstance): void {
   server.removeAllContentTypeParsers()
   server.addContentTypeParser('application/json', { parseAs: 'string' }, (_request, body, done) => done(null, body))
-}
-
-function serveViewer(server: FastifyInstance, viewer: string): void {
-  server.register(fastifyStatic, {
-    root: `${viewer}/assets`,
-    prefix: '/assets/',
-    index: false,
-    dotfiles: 'ignore',
-    cacheControl: false,
-  })
-  server.get('/', (_request, reply) => reply.sendFile('index.html', viewer))
-}
-
-function serveJob(server: FastifyInstance, source: ReturnType<typeof jobSource>): void {
-  server.get('/job', async (request, reply) => {
-    const { body, etag } = await source.read()
-    reply.header('etag', etag)
-    return request.headers['if-none-match'] === etag ? reply.code(304).send() : reply.type('application/json').send(body)
-  })
 }

@@ -1,0 +1,11 @@
+import { writeFile } from 'node:fs/promises'
+import { type Streams, Trouble } from './command.ts'
+
+/** Writes a result into a file that was asked for, and says which; otherwise to `out`. */
+export async function put(text: string, file: string | undefined, { out }: Streams): Promise<void> {
+  if (file === undefined) return out(text)
+  await writeFile(file, text).catch((error: NodeJS.ErrnoException) => {
+    throw new Trouble(`Unexpected --out ${file}, expected a file that can be written; the system says ${error.code}`)
+  })
+  out(`${file}\n`)
+}

@@ -1,0 +1,74 @@
+import { readFile } from 'node:fs/promises'
+import { findWindow, type Job, lay, nameOf, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
+import { extensionsOf, formatDiagnostics, type ReadJob, readJob } from '@evenhem/job/read'
+import { plugins } from '@evenhem/plugins'
+import { jobFile } from '@evenhem/server'
+import { meant } from './arguments.ts'
+import { type ExitCode, type Streams, Trouble } from './command.ts'
+
+export const extensions = extensionsOf(plugins)
+
+/** A job file that was read, and its path. Without `job` something about it is an error. */
+export interface Opened extends ReadJob {
+  readonly file: string
+}
+
+/** Opens a job: a file, or a folder with `job.json` in it. Throws `Trouble` when there is none. */
+export async function open(path: string): Promise<Opened> {
+  const file = await jobFile(path).catch((error) => none(path, error))
+  const bytes = await readFile(file).catch((error) => none(file, error))
+  return { file, ...readJob(bytes, extensions) }
+}
+
+function none(path: string, { code }: NodeJS.ErrnoException): never {
+  const why = code === 'ENOENT' ? 'nothing is there' : code === 'EACCES' ? 'it may not be read' : `the system says ${code}`
+  throw new Trouble(`Unexpected path ${path}, expected a job file or its folder with job.json; ${why}`)
+}
+
+const isObject = (text: string): boolean => {
+  try {
+    const value: unknown = JSON.parse(text.replace(/^\ufeff/, ''))
+    return value !== null && typeof value === 'object' && !Array.isArray(value)
+  } catch {
+    return false
+  }
+}
+
+/** 0: good. 1: there are errors. 2: it is no JSON, no object, or of a format newer than ours. */
+export function exitCode({ text, diagnostics }: Opened): ExitCode {
+  if (!diagnostics.some(({ severity }) => severity === 'error')) return 0
+  return isObject(text) && !diagnostics.some(({ code }) => code === 'job/newer-format') ? 1 : 2
+}
+
+/** What is to be said about a job file, each with the line that it is about. */
+export const written = ({ diagnostics, text, file }: Opened, colours: boolean): string =>
+  formatDiagnostics(diagnostics, text, { file, colour: colours })
+
+/** A job as ordered and as found. */
+export interface Ready {
+  readonly ordered: Job
+  readonly found: Job
+  readonly readings: Readings
+}
+
+/** Does something with a job. When it has errors, says them to `err` instead. */
+export async function withJob(path: string, { err }: Streams, use: (ready: Ready) => Promise<ExitCode>): Promise<ExitCode> {
+  const opened = await open(path)
+  const { job: ordered, readings, diagnostics } = opened
+  const errors = diagnostics.filter(({ severity }) => severity === 'error')
+  if (errors.length > 0) err(written({ ...opened, diagnostics: errors }, false))
+  return ordered ? use({ ordered, readings, found: lay(ordered, readings).job }) : exitCode(opened)
+}
+
+/** The window of that name; `Trouble` that lists what there is when it is none or several. */
+export function windowNamed(job: Job, name: string): PlacedWindow {
+  const search = findWindow(job, name)
+  if (search.is === 'one') return search.found
+  const names = search.among.map(nameOf)
+  if (search.is === 'several')
+    throw new Trouble(`Unexpected window ${name}, expected a name that only one has; write ${names.join(' or ')}`)
+  const ids = windowsOf(job).map(({ window }) => window.id)
+  throw new Trouble(
+    `Unexpected window ${name}, expected one of ${names.join(', ')}; ${meant(name, [...names, ...ids]) ?? 'write one of them'}`,
+  )
+}

@@ -1,0 +1,35 @@
+import { words as drawingWords } from '@evenhem/drawing'
+import type { Length, Tape, Written } from '@evenhem/length'
+import { createSay, type Say, wordsOf } from '@evenhem/planner/say'
+import type { Values } from '@evenhem/plugin'
+import { plugins } from '@evenhem/plugins'
+
+/** How results are said at a terminal: a length always with its unit, and with `≈` before it when the tape's step rounded it. */
+export interface Speech {
+  readonly say: (code: string, values?: Values) => string
+  readonly help: (code: string, values?: Values) => string | undefined
+  readonly length: (length: Length) => string
+  /** A length as a drawing sets it. */
+  readonly written: (length: Length) => Written
+}
+
+export function speechFor(tape: Tape): Speech {
+  const said: Say = createSay({ words: [...wordsOf(plugins), drawingWords], language: 'en', tape })
+  const length = (exact: Length): string => {
+    const { text, unit, off } = said.length(exact)
+    return `${off === 0 ? '' : '≈ '}${text}${unit === 'in' ? ' in' : ''}`
+  }
+  const withUnits = (values: Values = {}): Values =>
+    Object.fromEntries(
+      Object.entries(values).map(([name, value]) => [
+        name,
+        typeof value === 'object' && 'length' in value ? length(value.length) : value,
+      ]),
+    )
+  return {
+    length,
+    written: said.length,
+    say: (code, values) => said.say(code, withUnits(values)),
+    help: (code, values) => said.help(code, withUnits(values)),
+  }
+}

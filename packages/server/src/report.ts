@@ -1,0 +1,44 @@
+import type { Job, Readings } from '@evenhem/job'
+import { type ReadingUnit, type Tape, tapes } from '@evenhem/length'
+import { createPlanner } from '@evenhem/planner'
+import { wordsOf } from '@evenhem/planner/say'
+import type { Plugin } from '@evenhem/plugin'
+import { type Paper, type ReportPage, reportOf } from '@evenhem/report'
+
+const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
+  in: tapes.sixteenths,
+  'ft-in': tapes.feetAndSixteenths,
+  mm: tapes.wholeMillimetres,
+  cm: tapes.centimetresToTheMillimetre,
+}
+
+/** The tape of a reader: of the unit that was asked for, else of the job's. */
+export const tapeFor = (job: Job, unit?: ReadingUnit): Tape => tapeOf[unit ?? job.units]
+
+/** What prints where the job is: Letter in North America, A4 elsewhere. */
+const paperFor = ({ job: { country } }: Job): Paper => (['US', 'CA', 'MX'].includes(country) ? 'letter' : 'a4')
+
+/** What a report may be asked for; what is left out follows from the job. */
+export interface ReportWishes {
+  readonly unit?: ReadingUnit
+  readonly paper?: Paper
+}
+
+/** What was wished for in an address; in words what is wrong with it. */
+export function wishesIn({ units, paper }: Readonly<Record<string, unknown>>): ReportWishes | string {
+  if (units !== undefined && !Object.hasOwn(tapeOf, String(units)))
+    return `Unexpected units ${String(units).slice(0, 20)}, expected one of ${Object.keys(tapeOf).join(', ')}; write one of them.`
+  if (paper !== undefined && paper !== 'a4' && paper !== 'letter')
+    return `Unexpected paper ${String(paper).slice(0, 20)}, expected a4 or letter; write one of them.`
+  return { unit: units as ReadingUnit | undefined, paper }
+}
+
+export type Reporter = (ordered: Job, readings: Readings, wishes?: ReportWishes) => ReportPage
+
+/** Writes customers' reports with these plugins, arranged once. */
+export function reporter(plugins: readonly Plugin[]): Reporter {
+  const planner = createPlanner(plugins)
+  const words = wordsOf(plugins)
+  return (ordered, readings, { unit, paper = paperFor(ordered) } = {}) =>
+    reportOf({ ordered, readings, planner, words, language: 'en', tape: tapeFor(ordered, unit), paper })
+}
