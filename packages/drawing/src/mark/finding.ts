@@ -68,10 +68,10 @@ export const finding: MarkTable<Finding, PlacedFinding, At> = {
     code: mark.code,
     words: finding.words(mark, options).join(''),
   }),
-  svg: ({ verdict, at, radius, code, words }) =>
+  svg: ({ verdict, at, radius, code, words }, { interactive }) =>
     element(
       'g',
-      { class: `finding ${verdict}`, role: 'img', 'data-code': code, 'aria-label': words },
+      { class: `finding ${verdict}`, ...(interactive ? { role: 'img', 'data-code': code, 'aria-label': words } : {}) },
       findingShape[verdict](at, radius),
     ),
   words: (mark, options) => [`${options.say(`drawing/${mark.verdict}`)}: ${options.say(mark.code)}`],

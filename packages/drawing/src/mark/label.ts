@@ -94,17 +94,23 @@ function frameSvg({ frame, tag, at }: Label): string {
   )
 }
 
-/** What a figure's line and label are drawn in: a button when the drawing answers to touch. */
+/** To touch, a figure is a button that knows its place; in a picture to look at, the picture's own words say it. */
+const behaviourOf = ({ figure, touched, words }: Label): Readonly<Record<string, string>> => ({
+  tabindex: '0',
+  role: 'button',
+  'aria-pressed': touched ? 'true' : 'false',
+  'data-of': figure.of,
+  'aria-label': words,
+})
+
+/** What a figure's line and label are drawn in. */
 export function figureSvg(label: Label, lines: string, { interactive }: Ink): string {
   const names = ['figure', label.tag.state, label.role, label.touched ? 'touched' : ''].filter((name) => name !== '').join(' ')
-  const behaviour = interactive
-    ? { tabindex: '0', role: 'button', 'aria-pressed': label.touched ? 'true' : 'false' }
-    : { role: 'img' }
   const ring = label.touched && !label.frame ? rectOf(label.box, { class: 'chosen', rx: 0.1 * label.tag.block.height }) : ''
   const target = interactive ? rectOf(label.touch, { class: 'touch' }) : ''
   return element(
     'g',
-    { class: names, ...behaviour, 'data-of': label.figure.of, 'aria-label': label.words },
+    { class: names, ...(interactive ? behaviourOf(label) : {}) },
     lines +
       frameSvg(label) +
       ring +
