@@ -1,5 +1,5 @@
-import type { Job } from '@evenhem/job'
-import type { Plugin, Verdict } from './contract.ts'
+import { type Job, valueAt } from '@evenhem/job'
+import type { Ask, Plugin, Verdict } from './contract.ts'
 import { type Call, leftOut, notJson, recorded, without } from './kit/calls.ts'
 import { type CreatePlanner, type Example, type Plan, plansOf } from './kit/host.ts'
 import { saidIn } from './kit/said.ts'
@@ -28,13 +28,14 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   const { test, createPlanner, with: others } = options
   const all = [plugin, ...others]
   const examples = options.jobs.map(exampleOf)
-  const plansWith = (plugins: readonly Plugin[]): readonly Plan[] => {
-    const planner = createPlanner(plugins, { checkFact: checkFactsOf(all) })
-    return examples.flatMap((example) => plansOf(planner, example))
+  const checkFact = checkFactsOf(all)
+  const plansWith = (plugins: readonly Plugin[], jobs: readonly Example[] = examples): readonly Plan[] => {
+    const planner = createPlanner(plugins, { checkFact })
+    return jobs.flatMap((example) => plansOf(planner, example))
   }
   const tried = once(() => {
     const calls: Call[] = []
-    const plans = plansWith([recorded(plugin, calls), ...others])
+    const plans = examples.flatMap((example) => plansWith([recorded(plugin, (call) => calls.push({ ...call, found: example.found })), ...others], [example]))
     return { calls, plans, said: saidIn(plans, plugin.id) }
   })
   const law = (name: string, wrongs: () => readonly string[]) => test(`${plugin.id}: ${name}`, () => nothingWrong(wrongs()))
@@ -46,6 +47,7 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   law('a rule answers the same after its input went through JSON', () => tried().calls.flatMap(afterJson))
   law('a rule bears that nobody gives what it may do without', () => tried().calls.flatMap(throwsWithout))
   law('a rule waits for what it needs', () => neededBy(plugin).flatMap((fact) => notWaiting(plugin, plansWith(without(all, fact)), fact)))
+  law('a rule asks only for places that are empty', () => tried().calls.flatMap(askedInVain))
   law('every code that it gives has words in all its languages', () => wordless(plugin, all, tried().said, plugin.rules.flatMap((rule) => rule.codes ?? [])))
   law('every sentence gets the values that it needs', () => valueless(plugin, tried().said))
   law('its languages have the same codes with the same arguments', () => uneven(plugin))
@@ -94,6 +96,9 @@ function throwsWithout({ rule, subject, facts }: Call): readonly string[] {
     }
   })
 }
+
+const askedInVain = ({ rule, answer, found }: Call): readonly string[] =>
+  ((answer as Partial<Ask>).ask ?? []).filter((place) => valueAt(found, place) !== undefined).map((place) => `${rule.id} asks for ${place}, which holds a value`)
 
 /** The facts without which a rule of this plugin waits. */
 const neededBy = (plugin: Plugin): readonly string[] => [

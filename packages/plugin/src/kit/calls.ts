@@ -1,7 +1,9 @@
+import type { Job } from '@evenhem/job'
 import type { Need, Plugin, Rule } from '../contract.ts'
 
-/** One run of a rule: what it got and what it answered. */
+/** One run of a rule: what it got and what it answered, for which job. */
 export interface Call {
+  readonly found: Job
   readonly rule: Rule
   readonly subject: object
   readonly facts: Readonly<Record<string, unknown>>
@@ -9,12 +11,12 @@ export interface Call {
 }
 
 /** The same plugin, whose rules get frozen input and note every run. */
-export function recorded(plugin: Plugin, calls: Call[]): Plugin {
+export function recorded(plugin: Plugin, note: (call: Omit<Call, 'found'>) => void): Plugin {
   const rules = plugin.rules.map((rule): Rule => ({
     ...rule,
     run: (subject, facts) => {
       const answer = rule.run(frozen(subject), frozen(facts))
-      calls.push({ rule, subject, facts, answer })
+      note({ rule, subject, facts, answer })
       return answer
     },
   }))
