@@ -64,15 +64,15 @@ function secondPart(cursor: Cursor, first: Part, measure: Measure, signed: boole
   if (!take(cursor, smaller ? joinedSecond : beforeSecond)) return leftOver({ ...cursor, at: here }, before, measure)
   const second = part(cursor, measure, signed)
   if (isProblem(second)) return second
-  const refused = doNotGoTogether(cursor.text, first, second)
+  const refused = doNotGoTogether(cursor.text, first, second, measure)
   if (refused) return refused
   if (atEnd(cursor)) return second
   return leftOver(cursor, { from: second.from, to: second.to, signed, follows: false }, measure)
 }
 
-function doNotGoTogether(text: string, first: Part, second: Part): LengthProblem | undefined {
+function doNotGoTogether(text: string, first: Part, second: Part, { example }: Measure): LengthProblem | undefined {
   const smaller = first.unit?.smaller
-  const values = { got: text.slice(second.from, second.to), before: text.slice(first.from, first.to) }
+  const values = { got: text.slice(second.from, second.to), before: text.slice(first.from, first.to), example }
   const refuse = (code: 'length/mixed-units' | 'length/two-numbers' | 'length/carry', more = {}) =>
     problem(code, second.from, second.to, { ...values, ...more })
   if (second.unit && second.unit.name !== smaller?.name) return refuse('length/mixed-units')

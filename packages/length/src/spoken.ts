@@ -25,7 +25,7 @@ const small = [
   'nineteen',
 ]
 const tens = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety']
-const parts: Readonly<Record<number, OneAndMany>> = {
+const fractions: Readonly<Record<number, OneAndMany>> = {
   2: ['half', 'halves'],
   4: ['quarter', 'quarters'],
   8: ['eighth', 'eighths'],
@@ -47,20 +47,22 @@ const numberWord = (n: number): string => {
 }
 
 function english(written: Written): string {
-  const { negative, feet, whole, numerator, denominator, unit } = written
+  const { negative, feet, numerator, denominator, unit } = written
   const fraction = numerator === undefined || denominator === undefined ? '' : englishFraction(numerator, denominator)
-  const one = whole === '' || (whole === '1' && fraction === '')
-  const inches =
-    feet !== undefined && whole === '0' && fraction === ''
-      ? ''
-      : `${[whole, fraction].filter(Boolean).join(' and ')} ${units[unit][one ? 0 : 1]}`
-  return [negative ? 'minus' : '', feet === undefined ? '' : `${feet} ${feet === 1 ? 'foot' : 'feet'}`, inches]
-    .filter(Boolean)
-    .join(' ')
+  // 7 ft 0 1/2 in is “7 feet one half inch”, and 7 ft 0 in is “7 feet”.
+  const whole = feet !== undefined && written.whole === '0' ? '' : written.whole
+  const number = [whole, fraction].filter(Boolean).join(' and ')
+  const name = units[unit][whole === '' || number === '1' ? 0 : 1]
+  const parts = [
+    negative && 'minus',
+    feet !== undefined && `${feet} ${feet === 1 ? 'foot' : 'feet'}`,
+    number && `${number} ${name}`,
+  ]
+  return parts.filter(Boolean).join(' ')
 }
 
 function englishFraction(numerator: number, denominator: number): string {
-  const names = parts[denominator]
+  const names = fractions[denominator]
   return names ? `${numberWord(numerator)} ${names[numerator === 1 ? 0 : 1]}` : `${numberWord(numerator)} over ${denominator}`
 }
 

@@ -8,7 +8,7 @@ import type { Tape, Written } from './written.ts'
  * Inches: `86 1/2`, `5/8`, `0`, always in lowest terms and without a unit. Feet and inches: `7 ft 2 1/2 in`, `7 ft 0 in`, and below a foot
  * `2 1/2 in`. Millimetres and centimetres have as many decimals as the step needs: `2197 mm`, `219.7 cm`, `220.0 cm`.
  * The minus sign is U+2212; what is shown as zero has none.
- * Throws a RangeError when the step does not divide an inch (or is no decimal part of the unit), and for what is no length.
+ * Throws a RangeError for a step that is not whole nanometres or, with inches, no whole part of an inch; and for what is no length.
  */
 export function writeLength(length: Length, tape: Tape): Written {
   if (!(Math.abs(length) <= furthest)) throw new RangeError(`Unexpected length ${length}, expected nanometres within ±9000 km`)
@@ -63,8 +63,9 @@ function decimalText(nanometres: number, unit: number, decimals: number): string
   return decimals === 0 ? whole : `${whole}.${String(rest / (unit / 10 ** decimals)).padStart(decimals, '0')}`
 }
 
+/** How many decimals of a metric unit the step needs; every whole number of nanometres has some. */
 function decimalsOf({ step, unit }: Tape): number {
-  const decimals = [0, 1, 2, 3, 4, 5, 6, 7].find((n) => step > 0 && step % (unitOf[unit] / 10 ** n) === 0)
-  if (decimals !== undefined) return decimals
-  throw new RangeError(`Unexpected step of ${step} nm, expected whole decimals of a ${unit}; use one of the tapes`)
+  if (!Number.isInteger(step) || step < 1)
+    throw new RangeError(`Unexpected step of ${step} nm, expected whole nanometres; use one of the tapes`)
+  return [0, 1, 2, 3, 4, 5, 6].find((n) => step % (unitOf[unit] / 10 ** n) === 0) ?? 7
 }
