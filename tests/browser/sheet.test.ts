@@ -1,42 +1,14 @@
-import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { desk, example, lying, phone, printedPlan, type Sheet, type Size, startTablet, type Tablet, upright } from './tablet.ts'
+import { describe, expect, test } from 'vitest'
+import { broken, desk, example, figures, go, named, printedPlan, tabletFor, working } from './tablet.ts'
 
-const job = example('tern-hollow')
 const found = example('tern-hollow-found')
-const lights = ['paper', 'night', 'sun'] as const
-const sizes = { upright, lying, phone, desk }
 
-let tablet: Tablet
-beforeAll(async () => {
-  tablet = await startTablet()
-})
-afterAll(() => tablet.close())
-
-interface Where {
-  readonly job?: string
-  readonly size?: Size
-  readonly light?: string
-}
-/** Opens a sheet, does something with it, and closes it whatever happened. Nothing may complain meanwhile. */
-async function using({ job: folder = job, size = upright, light }: Where, work: (sheet: Sheet) => Promise<void>): Promise<void> {
-  const sheet = await tablet.open(folder, size, light)
-  try {
-    await work(sheet)
-    expect(sheet.faults).toEqual([])
-  } finally {
-    await sheet.close()
-  }
-}
+const using = tabletFor()
 
 const planText = (page: Page) =>
   page.evaluate(() => (document.querySelector('evenhem-app') as unknown as { planText: () => string | undefined }).planText())
-const figures = (page: Page) => page.locator('room-drawing .figure')
-const named = (page: Page, name: RegExp) => page.locator('room-drawing').getByRole('button', { name }).first()
-const working = (page: Page) => page.locator('working-panel section')
-const lines = (page: Page) => working(page).locator('li button')
-const go = (page: Page, leaf: string) => page.locator('title-block').getByRole('button', { name: leaf }).click()
+const lines = (page: Page) => working(page).locator('.rows li button')
 const unit = (page: Page) => page.locator('sheet-bar').getByRole('button', { name: /^Units/ })
 /** The name of whatever has the focus, in however many shadow roots. */
 const focused = (page: Page) =>
@@ -79,7 +51,9 @@ describe('without a network', () => {
       await lines(page).first().click()
       await lines(page).filter({ hasText: 'finished length' }).click()
       expect(await working(page).textContent()).toContain('Written on the order')
-      expect(await working(page).locator('dl').textContent()).toContain('Garden room, Window 1, panel left, finished length')
+      expect(await working(page).locator('dl').textContent()).toContain(
+        'Garden room, Window 1, treatment, panel left, finished length',
+      )
       await working(page).locator('nav button').first().click()
       expect(await working(page).locator('h2').textContent()).toContain('Top hole, left side')
     }))
@@ -188,15 +162,26 @@ describe('the sheet', () => {
 
   test('says what to measure when too little is known to draw', () =>
     using({ job: example('not-measured-yet') }, async ({ page }) => {
-      expect(await page.locator('room-drawing section').textContent()).toContain('casing, width')
       await page.locator('findings-row button').first().click()
       expect(await page.locator('findings-list').getByText('To measure next').count()).toBe(1)
+      expect(await page.locator('findings-list .plain').first().textContent()).toContain('casing, width')
     }))
 
-  test('names the places of a job that cannot be read', () =>
-    using({ job: example('not-ok/no-job') }, async ({ page }) => {
+  test('names the places of a job that cannot be read, and what else helps', async () => {
+    const folder = await broken('{ "format": "evenhem-job/1", "units": "in",')
+    await using({ job: folder }, async ({ page }) => {
       expect(await page.locator('state-page h1').textContent()).toBe('This job could not be read')
-      expect(await page.locator('state-page li').first().textContent()).toMatch(/Line \d+, column \d+/)
+      expect(await page.locator('state-page li').first().textContent()).toMatch(/Unexpected .*Line 1, column \d+/s)
+    })
+  })
+
+  test('leads to the report in the reader’s unit', () =>
+    using({}, async ({ page }) => {
+      const report = page.locator('title-block').getByRole('link', { name: /^Report/ })
+      expect(await report.getAttribute('href')).toBe('/report?units=in')
+      const opened = page.context().waitForEvent('page')
+      await report.click()
+      expect(await (await opened).locator('h1').first().textContent()).toBeTruthy()
     }))
 
   test('goes back with the browser’s own back key', () =>
@@ -221,8 +206,8 @@ describe('by keyboard', () => {
       }
       const at = (start: string) => seen.findIndex((name) => name.startsWith(start))
       expect(at('Everything is here')).toBeGreaterThan(0)
-      expect(at('drapery covers')).toBeGreaterThan(at('Pass'))
-      expect(at('Pass')).toBeGreaterThan(at('Everything is here'))
+      expect(at('drapery covers')).toBeGreaterThan(at('8 pass'))
+      expect(at('8 pass')).toBeGreaterThan(at('Everything is here'))
       expect(
         [at('drapery covers'), at('top of rod'), at('top hole'), at('hem')].every(
           (place, n, all) => n === 0 || place > (all[n - 1] ?? 0),
@@ -257,127 +242,3 @@ describe('by keyboard', () => {
       expect(await ring()).toBe('3px')
     }))
 })
-
-/** Every view of a sheet, by what leads to it. */
-const views: Readonly<Record<string, (page: Page) => Promise<void>>> = {
-  drawing: async () => {},
-  working: (page) => figures(page).first().dispatchEvent('click'),
-  findings: async (page) => {
-    const row = page.locator('findings-row button').first()
-    if ((await row.count()) > 0) await row.click()
-  },
-  marks: (page) => go(page, 'Marks'),
-  hooks: (page) => go(page, 'Hooks'),
-}
-
-describe('axe finds nothing', () => {
-  test.each(lights)('in %s', (light) =>
-    using({ light, job: found }, async ({ page }) => {
-      for (const [view, lead] of Object.entries(views)) {
-        await lead(page)
-        const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()
-        expect(
-          violations.map(({ id, nodes }) => `${view}: ${id} ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-        ).toEqual([])
-        await page.keyboard.press('Escape')
-      }
-    }),
-  )
-})
-
-describe('in every size', () => {
-  test.each(Object.entries(sizes))('%s: nothing needs sideways scrolling, nothing lies over another', (_, size) =>
-    using({ size, job: found }, async ({ page }) => {
-      for (const [view, lead] of Object.entries(views)) {
-        await lead(page)
-        expect(
-          await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-          `${view} is as wide as the page`,
-        ).toBeLessThanOrEqual(0)
-        expect(await page.evaluate(crossing), `${view}: parts of the page`).toEqual([])
-        await page.keyboard.press('Escape')
-      }
-    }),
-  )
-
-  test.each([
-    ['upright', upright],
-    ['lying', lying],
-  ] as const)('%s: a finger finds everything that answers to it', (_, size) =>
-    using({ size, job: found }, async ({ page }) => {
-      for (const [view, lead] of Object.entries(views)) {
-        await lead(page)
-        expect(await page.evaluate(tooSmall), view).toEqual([])
-        await page.keyboard.press('Escape')
-      }
-    }),
-  )
-
-  test('text on a tablet is never smaller than 13.5 pixels, but for the tape’s own numbers', () =>
-    using({ job: found }, async ({ page }) => {
-      for (const [view, lead] of Object.entries(views)) {
-        await lead(page)
-        expect(await page.evaluate(tooFine), view).toEqual([])
-        await page.keyboard.press('Escape')
-      }
-    }))
-})
-
-/** Runs in the page: visible parts of the sheet that lie over one another, but for what is meant to lie over the sheet. */
-function crossing(): readonly string[] {
-  const sheet = document.querySelector('evenhem-app')?.shadowRoot?.querySelector('window-sheet')?.shadowRoot
-  const open = sheet?.querySelector('.over') !== null
-  const parts = [...(sheet?.children ?? [])].filter(
-    (part) =>
-      !part.matches('.over, style') && !(open && part.hasAttribute('inert')) && !(open && part.matches('main, .findings')),
-  )
-  const boxes = parts
-    .map((part) => ({ name: part.localName + part.className, box: part.getBoundingClientRect() }))
-    .filter(({ box }) => box.width > 0 && box.height > 0)
-  return boxes.flatMap((a, n) =>
-    boxes
-      .slice(n + 1)
-      .filter(
-        (b) =>
-          a.box.left < b.box.right - 1 &&
-          b.box.left < a.box.right - 1 &&
-          a.box.top < b.box.bottom - 1 &&
-          b.box.top < a.box.bottom - 1,
-      )
-      .map((b) => `${a.name} and ${b.name}`),
-  )
-}
-
-/** Runs in the page: buttons and links smaller than 48 pixels either way. */
-function tooSmall(): readonly string[] {
-  const within = (root: ParentNode): Element[] =>
-    [...root.querySelectorAll('*')].flatMap((element) => [element, ...(element.shadowRoot ? within(element.shadowRoot) : [])])
-  return within(document)
-    .filter((element) => element.matches('button, a[href]') && !element.closest('[inert]'))
-    .map((element) => ({ element, box: element.getBoundingClientRect() }))
-    .filter(({ box }) => box.width > 0 && (box.width < 46 || box.height < 46))
-    .map(
-      ({ element, box }) =>
-        `${element.getAttribute('aria-label') ?? element.textContent?.trim()} ${Math.round(box.width)} × ${Math.round(box.height)}`,
-    )
-}
-
-/** Runs in the page: words whose letters are smaller than 13.5 pixels. A fraction's digits are part of a larger figure. */
-function tooFine(): readonly string[] {
-  const within = (root: ParentNode): Element[] =>
-    [...root.querySelectorAll('*')].flatMap((element) => [element, ...(element.shadowRoot ? within(element.shadowRoot) : [])])
-  const isText = (element: Element) => [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim())
-  return within(document)
-    .filter(
-      (element) =>
-        isText(element) &&
-        element.getClientRects().length > 0 &&
-        !element.closest('svg.figure, g.tape, .digits, .figure text.digits, style, title, desc'),
-    )
-    .filter(
-      (element) =>
-        element.localName !== 'desc' &&
-        Number.parseFloat(getComputedStyle(element).fontSize) * (element instanceof SVGElement ? 1 : 1) < 13.5,
-    )
-    .map((element) => `${element.textContent?.trim()} ${getComputedStyle(element).fontSize}`)
-}

@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -7,6 +7,7 @@ import { promisify } from 'node:util'
 import { buildServer, listen } from '@evenhem/server'
 import type { FastifyInstance } from 'fastify'
 import { type Browser, type BrowserContext, chromium as browserType, type Page } from 'playwright'
+import { afterAll, beforeAll, expect, onTestFinished } from 'vitest'
 import { chromium } from '../tools/chromium.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -22,45 +23,60 @@ export async function builtViewer(): Promise<{ readonly folder: string; readonly
   return { folder, remove: () => rm(folder, { recursive: true, force: true }) }
 }
 
-/** A browser that stands for a tablet, and servers of jobs on this machine. */
-export interface Tablet {
-  readonly open: (job: string, size: Size, light?: string) => Promise<Sheet>
-  readonly close: () => Promise<void>
-}
 export interface Size {
   readonly width: number
   readonly height: number
 }
-/** A sheet that is open; `faults` collects what the page complained about. */
-export interface Sheet {
-  readonly page: Page
-  readonly faults: readonly string[]
-  /** Cuts the network for good: the tablet is offline and the server is gone. */
-  readonly cut: () => Promise<void>
-  readonly close: () => Promise<void>
-}
-
 export const upright: Size = { width: 820, height: 1180 }
 export const lying: Size = { width: 1180, height: 820 }
 export const phone: Size = { width: 390, height: 844 }
 export const desk: Size = { width: 1440, height: 900 }
 
-export async function startTablet(): Promise<Tablet> {
-  const [browser, viewer] = await Promise.all([chromium().then((options) => browserType.launch(options)), builtViewer()])
-  return {
-    open: (job, size, light) => openSheet(browser, viewer.folder, job, size, light),
-    close: async () => {
-      await browser.close()
-      await viewer.remove()
-    },
+/** A sheet that is open. */
+export interface Sheet {
+  readonly page: Page
+  /** Cuts the network for good: the tablet is offline and the server is gone. */
+  readonly cut: () => Promise<void>
+}
+/** What is opened: the example “tern-hollow” on a tablet held upright, unless said otherwise. */
+export interface Where {
+  readonly job?: string
+  readonly size?: Size
+  readonly light?: string
+}
+
+/** Gives a test file a browser and a built viewer. What is returned opens a sheet, does something with it and closes it; nothing may complain meanwhile. */
+export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void>) => Promise<void> {
+  let browser: Browser
+  let viewer: Awaited<ReturnType<typeof builtViewer>>
+  beforeAll(async () => {
+    ;[browser, viewer] = await Promise.all([chromium().then((options) => browserType.launch(options)), builtViewer()])
+  })
+  afterAll(() => Promise.all([browser.close(), viewer.remove()]))
+  return async (where, work) => {
+    const server = buildServer({ job: where.job ?? example('tern-hollow'), viewer: viewer.folder })
+    const context = await contextFor(browser, where)
+    try {
+      await visit(await listen(server, 0), context, server, work)
+    } finally {
+      await context.close()
+      await server.close()
+    }
   }
 }
 
-async function openSheet(browser: Browser, viewer: string, job: string, viewport: Size, light?: string): Promise<Sheet> {
-  const server = buildServer({ job, viewer })
-  const address = await listen(server, 0)
-  const context = await browser.newContext({ viewport, hasTouch: true, reducedMotion: 'reduce' })
+async function contextFor(browser: Browser, { size = upright, light }: Where): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: size, hasTouch: true, reducedMotion: 'reduce' })
   if (light) await context.addInitScript((name) => localStorage.setItem('evenhem/light', name), light)
+  return context
+}
+
+async function visit(
+  address: string,
+  context: BrowserContext,
+  server: FastifyInstance,
+  work: (sheet: Sheet) => Promise<void>,
+): Promise<void> {
   const page = await context.newPage()
   const faults: string[] = []
   page.on('pageerror', (error) => faults.push(error.message))
@@ -68,25 +84,35 @@ async function openSheet(browser: Browser, viewer: string, job: string, viewport
   await page.goto(address)
   await page.locator('window-sheet, state-page main h1').first().waitFor()
   await page.evaluate(() => document.fonts.ready)
-  return sheetOf(page, context, server, faults)
-}
-
-function sheetOf(page: Page, context: BrowserContext, server: FastifyInstance, faults: readonly string[]): Sheet {
   const cut = async () => {
     await context.setOffline(true)
     server.server.closeAllConnections()
     await server.close()
   }
-  return { page, faults, cut, close: () => context.close().then(() => server.close()) }
+  await work({ page, cut })
+  expect(faults).toEqual([])
 }
+
+/** A folder with this text as its job file. */
+export async function broken(text: string): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'evenhem-job-'))
+  onTestFinished(() => rm(folder, { recursive: true, force: true }))
+  await writeFile(join(folder, 'job.json'), text)
+  return folder
+}
+
+export const figures = (page: Page) => page.locator('room-drawing .figure')
+export const named = (page: Page, name: RegExp) => page.locator('room-drawing').getByRole('button', { name }).first()
+export const working = (page: Page) => page.locator('working-panel section')
+export const go = (page: Page, leaf: string) => page.locator('title-block').getByRole('button', { name: leaf }).click()
 
 /** What the command line prints: the plan of a window, as text. */
 export async function printedPlan(job: string, window: string): Promise<string> {
   const entry = `${root}packages/cli/src/index.ts`
-  const { stdout } = await run(
-    process.execPath,
-    ['--conditions=source', '--import', 'tsx', entry, 'plan', job, '--window', window, '--json'],
-    { cwd: root, maxBuffer: 64 * 1024 * 1024 },
+  const words = ['--conditions=source', '--import', 'tsx', entry, 'plan', job, '--window', window, '--json']
+  // A job with problems is printed all the same, with exit code 1.
+  return run(process.execPath, words, { cwd: root, maxBuffer: 64 * 1024 * 1024 }).then(
+    ({ stdout }) => stdout,
+    (error) => (error.code === 1 ? error.stdout : Promise.reject(error)),
   )
-  return stdout
 }

@@ -10,8 +10,9 @@ export interface Reading {
 export interface Diagnostic {
   readonly severity: 'error' | 'warning' | 'info'
   readonly code: string
-  readonly message: string
-  readonly place?: Place
+  /** The sentence, and what else helps; made where the job was read. Without it the code has to do. */
+  readonly message?: string
+  readonly help?: string
   readonly line?: number
   readonly column?: number
 }
@@ -25,6 +26,7 @@ export interface Served {
 /** Fetches the job, once: from then on the tablet needs no network. Throws when nothing came. */
 export async function fetchJob(): Promise<Served> {
   const answer = await fetch('/job', { headers: { accept: 'application/json' } })
-  if (!answer.ok && !answer.headers.get('content-type')?.includes('json')) throw new Error(`/job answered ${answer.status}`)
-  return answer.json()
+  const body = await answer.json().catch(() => undefined)
+  if (!answer.ok || !body) throw new Error(body?.message ?? `/job answered ${answer.status}`)
+  return body
 }

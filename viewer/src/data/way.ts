@@ -29,4 +29,12 @@ interface Kept {
 /** The way that the page's history holds. */
 export const wayNow = (): Way => (history.state as Kept | null)?.evenhem ?? start
 export const goTo = (way: Way): void => history.pushState({ evenhem: way } satisfies Kept, '')
+/** Goes so many steps back. Resolves when the page is there; with false when the history is not that long, as in a tab that was copied. */
+export function goBack(steps: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    addEventListener('popstate', () => resolve(true), { once: true })
+    setTimeout(() => resolve(false), 400)
+    history.go(-steps)
+  })
+}
 export const stay = (way: Way): void => history.replaceState({ evenhem: way } satisfies Kept, '')

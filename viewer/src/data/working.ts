@@ -19,7 +19,7 @@ export interface Ground {
 }
 
 /** A reckoning that only takes one number over stands for that number: nobody needs to open it. */
-function settle(from: From, ground: Ground): From {
+export function settle(from: From, ground: Ground): From {
   const found = ground.reckonings.get(from)
   const only = found?.how === 'given' ? found.terms[0] : undefined
   return only ? settle(only.from, ground) : from

@@ -39,7 +39,7 @@ export class TitleBlock extends LitElement {
 
   private leaf({ id, name, state, href }: Leaf) {
     const inside = html`${name}<small>${state}</small>`
-    if (href) return html`<a href=${href}>${inside}</a>`
+    if (href) return html`<a href=${href} target="_blank" rel="noopener">${inside}<span class="unseen">${words.newTab}</span></a>`
     return html`<button aria-current=${id === this.now ? 'page' : nothing} @click=${() => tell(this, 'go-to', id)}>${inside}</button>`
   }
 }

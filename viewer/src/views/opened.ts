@@ -6,7 +6,7 @@ import { factsOf } from '../data/facts.ts'
 import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
-import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
+import { type Line, ledger, linesOf, type Origin, originOf, settle } from '../data/working.ts'
 import type { ShownLine, Working } from '../elements/working-panel.ts'
 import { fill, words } from '../words.ts'
 
@@ -163,7 +163,7 @@ export function opened(sheet: Sheet, of: From): Omit<Working, 'trail'> | undefin
     const reckoning = sheet.reckonings.get(origin.name)
     return reckoning && reckoned(sheet, reckoning)
   }
-  const known = seenAs(sheet, of)
+  const known = seenAs(sheet, settle(of, sheet))
   if (!known) return undefined
   return {
     title: capital(sheet.say(known.what)),

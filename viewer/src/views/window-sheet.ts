@@ -5,7 +5,7 @@ import { factsOf } from '../data/facts.ts'
 import type { Light } from '../data/preferences.ts'
 import { readShown, writeShown } from '../data/progress.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
-import { deeper, depth, goTo, start, stay, type View, type Way, wayNow } from '../data/way.ts'
+import { deeper, depth, goBack, goTo, start, stay, type View, type Way, wayNow } from '../data/way.ts'
 import { Media } from '../elements/media.ts'
 import { base } from '../elements/shared.ts'
 import type { Leaf } from '../elements/title-block.ts'
@@ -42,6 +42,7 @@ export class WindowSheet extends LitElement {
   private sheet!: Sheet
   private place?: Place
   private cameFrom?: HTMLElement
+  private leaving: Promise<void> = Promise.resolve()
   private readonly wide = new Media(this, '(min-width: 1000px) and (min-aspect-ratio: 1/1)')
   private readonly narrow = new Media(this, '(max-width: 599px)')
   private readonly popped = () => this.arrive(wayNow())
@@ -57,7 +58,7 @@ export class WindowSheet extends LitElement {
     this.addEventListener('keydown', this.onKey)
     this.addEventListener('open-number', (event) => this.open((event as CustomEvent<string>).detail))
     this.addEventListener('close-working', () => this.close())
-    this.addEventListener('open-findings', () => this.go({ ...this.way, over: { is: 'findings' } }))
+    this.addEventListener('open-findings', () => this.go((way) => ({ ...way, over: { is: 'findings' } })))
   }
 
   override disconnectedCallback(): void {
@@ -85,14 +86,14 @@ export class WindowSheet extends LitElement {
     const covered = way.over.is !== 'nothing' && !this.wide.matches
     return html`
       <sheet-bar .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
-        .light=${this.light} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => history.back()}>
+        .light=${this.light} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
         ${this.narrow.matches ? nothing : this.viewSwitch()}
       </sheet-bar>
       ${this.overlay()}
       <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
       <div class="findings" ?inert=${covered}>${this.beside()}</div>
       <main>${this.main()}</main>
-      <title-block .leaves=${this.leaves()} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.go({ view: event.detail, over: { is: 'nothing' } })}></title-block>`
+      <title-block .leaves=${this.leaves()} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.go(() => ({ view: event.detail, over: { is: 'nothing' } }))}></title-block>`
   }
 
   private main() {
@@ -132,7 +133,7 @@ export class WindowSheet extends LitElement {
     if (over.is === 'nothing') return nothing
     if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
     const working = this.working(over.trail)
-    return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => history.go(event.detail + 1 - over.trail.length)}></working-panel></div>`
+    return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => this.leave(over.trail.length - 1 - event.detail)}></working-panel></div>`
   }
 
   private working(trail: readonly string[]): Working | undefined {
@@ -190,6 +191,7 @@ export class WindowSheet extends LitElement {
             },
           ]
         : []),
+      { id: 'report', name: words.report, state: words.reportState, href: `/report?units=${this.sheet.unit}` },
     ]
   }
 
@@ -207,11 +209,15 @@ export class WindowSheet extends LitElement {
   }
 
   private open(of: string): void {
-    if (opened(this.sheet, of)) this.go(deeper(this.way, of))
+    if (opened(this.sheet, of)) void this.go((way) => deeper(way, of))
   }
 
   private close(): void {
-    if (depth(this.way) > 0) history.go(-depth(this.way))
+    this.leave(depth(this.way))
+  }
+
+  private leave(steps: number): void {
+    if (steps > 0) this.leaving = goBack(steps).then((wentBack) => (wentBack ? undefined : this.startAgain()))
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
@@ -220,7 +226,15 @@ export class WindowSheet extends LitElement {
     this.close()
   }
 
-  private go(way: Way): void {
+  private startAgain(): void {
+    stay(start)
+    this.arrive(start)
+  }
+
+  /** Whoever touches twice quickly gets both, one after the other: a way back that is under way ends first. */
+  private async go(step: (way: Way) => Way): Promise<void> {
+    await this.leaving
+    const way = step(this.way)
     if (way === this.way) return
     if (this.way.over.is === 'nothing' && way.over.is !== 'nothing') this.cameFrom = focused()
     goTo(way)
