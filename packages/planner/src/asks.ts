@@ -1,13 +1,14 @@
-import { tokens } from '@evenhem/job'
 import type { Place } from '@evenhem/job'
-import { byText } from './plan.ts'
-import type { Asked } from './plan.ts'
+import { tokens } from '@evenhem/job'
 import type { Item } from './item.ts'
+import type { Asked } from './plan.ts'
+import { byText } from './plan.ts'
 
 /** The places that rules on these items wait for, each with how many wait, directly or for somebody who waits. */
 export function asksOf(items: readonly Item[]): readonly Asked[] {
   const holds = new Map<Place, number>()
-  for (const { outcomes } of items) for (const outcome of outcomes) for (const place of outcome?.held?.asks ?? []) holds.set(place, (holds.get(place) ?? 0) + 1)
+  for (const { outcomes } of items)
+    for (const outcome of outcomes) for (const place of outcome?.held?.asks ?? []) holds.set(place, (holds.get(place) ?? 0) + 1)
   return [...holds].map(([at, count]) => ({ at, holds: count }))
 }
 /** The same place asked for in several windows is one ask. */
@@ -34,10 +35,13 @@ function rankOf(job: unknown, place: Place, numbers: WeakMap<object, ReadonlyMap
   return tokens(place).map((token) => {
     if (typeof value !== 'object' || value === null) return token
     const list = value as Readonly<Record<string, unknown>> | readonly { readonly id: string }[]
-    const order = numbers.get(list) ?? new Map((Array.isArray(list) ? list.map((item) => item?.id) : Object.keys(list)).map((name, number) => [name, number]))
+    const order =
+      numbers.get(list) ??
+      new Map((Array.isArray(list) ? list.map((item) => item?.id) : Object.keys(list)).map((name, number) => [name, number]))
     numbers.set(list, order)
     const number = order.get(token)
-    value = number === undefined ? undefined : Array.isArray(list) ? list[number] : (list as Readonly<Record<string, unknown>>)[token]
+    value =
+      number === undefined ? undefined : Array.isArray(list) ? list[number] : (list as Readonly<Record<string, unknown>>)[token]
     return number ?? token
   })
 }
@@ -48,4 +52,3 @@ function compare(a: readonly (number | string)[], b: readonly (number | string)[
   if (typeof x === 'number' && typeof y === 'number') return x - y
   return typeof x === 'number' ? -1 : typeof y === 'number' ? 1 : byText(String(x), y)
 }
-

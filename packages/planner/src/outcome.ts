@@ -1,16 +1,26 @@
 import type { Place } from '@evenhem/job'
 import type { Fact } from '@evenhem/plugin'
 import type { GiverAt, Node, Source } from './arrangement.ts'
-import { malformed } from './malformed.ts'
-import { subjectOf } from './item.ts'
 import type { Item } from './item.ts'
+import { subjectOf } from './item.ts'
+import { malformed } from './malformed.ts'
 import type { Fault } from './plan.ts'
 
 /** Why a rule did not run: places to be filled, facts that nobody gives here, rules with a fault. */
-export interface Held { readonly asks: readonly Place[]; readonly missing: readonly string[]; readonly faults: readonly string[] }
-export interface Outcome { readonly gave?: Readonly<Record<string, unknown>>; readonly held?: Held }
+export interface Held {
+  readonly asks: readonly Place[]
+  readonly missing: readonly string[]
+  readonly faults: readonly string[]
+}
+export interface Outcome {
+  readonly gave?: Readonly<Record<string, unknown>>
+  readonly held?: Held
+}
 /** A fact as read: its value, or why there is none. */
-export interface Reading { readonly value?: unknown; readonly held?: Held }
+export interface Reading {
+  readonly value?: unknown
+  readonly held?: Held
+}
 /** What a rule gathers from below, by source. */
 export type Below = (source: Source) => Iterable<{ readonly at: Place; readonly reading: Reading | undefined }>
 /** Says what is wrong with the value of a fact; undefined when it is well. The kit and a sandbox give one. */
@@ -36,15 +46,24 @@ function readOne(givers: readonly GiverAt[], outcomes: Item['outcomes']): Readin
   return undefined
 }
 function readList(givers: readonly GiverAt[], outcomes: Item['outcomes']): Reading | undefined {
-  const ran = givers.flatMap(({ slot, key }) => { const outcome = outcomes[slot]; return outcome ? [{ outcome, key }] : [] })
+  const ran = givers.flatMap(({ slot, key }) => {
+    const outcome = outcomes[slot]
+    return outcome ? [{ outcome, key }] : []
+  })
   const waiting = ran.filter(({ outcome }) => waits(outcome.held)).map(({ outcome }) => outcome.held as Held)
   if (waiting.length > 0) return { held: joined(waiting) }
   const gave = ran.filter(({ outcome }) => outcome.gave)
-  return gave.length === 0 ? undefined : { value: gave.flatMap(({ outcome, key }) => (outcome.gave?.[key] as readonly unknown[] | undefined) ?? []) }
+  return gave.length === 0
+    ? undefined
+    : { value: gave.flatMap(({ outcome, key }) => (outcome.gave?.[key] as readonly unknown[] | undefined) ?? []) }
 }
 
 /** What a rule gets, or why it has to wait. */
-export function inputsOf(node: Node, item: Item, below: Below): { readonly facts: Readonly<Record<string, unknown>>; readonly held: Held | undefined } {
+export function inputsOf(
+  node: Node,
+  item: Item,
+  below: Below,
+): { readonly facts: Readonly<Record<string, unknown>>; readonly held: Held | undefined } {
   const facts: Record<string, unknown> = {}
   const held: Held[] = []
   for (const source of node.sources) {
@@ -79,7 +98,11 @@ export function run(node: Node, item: Item, below: Below, faults: Fault[], check
     return { held: { asks: [], missing: [], faults: [node.name] } }
   }
   let answer: unknown
-  try { answer = node.rule.run(subjectOf(item, node.plugin.id), facts) } catch (error) { return fault('threw', `Unexpected error in ${node.name}: ${textOf(error)}`) }
+  try {
+    answer = node.rule.run(subjectOf(item, node.plugin.id), facts)
+  } catch (error) {
+    return fault('threw', `Unexpected error in ${node.name}: ${textOf(error)}`)
+  }
   const wrong = malformed(node, answer, checkFact)
   if (wrong) return fault(wrong.what, wrong.message)
   const given = answer as { readonly ask?: readonly Place[] }
@@ -87,5 +110,9 @@ export function run(node: Node, item: Item, below: Below, faults: Fault[], check
 }
 
 const textOf = (error: unknown): string => {
-  try { return String((error as { readonly message?: unknown } | null)?.message ?? error) } catch { return 'without words' }
+  try {
+    return String((error as { readonly message?: unknown } | null)?.message ?? error)
+  } catch {
+    return 'without words'
+  }
 }

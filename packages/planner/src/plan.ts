@@ -1,7 +1,10 @@
 import type { Check, Entry, Layer, Part, Place, Reckoning, Stage, Step, Verdict } from '@evenhem/plugin'
 
 /** Who gave it: `plugin/rule`, and the place of the item that the rule ran on. */
-export interface Giver { readonly by: string; readonly on: Place }
+export interface Giver {
+  readonly by: string
+  readonly on: Place
+}
 
 export interface PlannedCheck extends Check, Giver {
   /**
@@ -25,9 +28,16 @@ export interface PlannedStep extends Step {
   readonly doneAt: Place
 }
 /** A place that is not filled yet, and how many rules wait for it. */
-export interface Asked { readonly at: Place; readonly holds: number }
+export interface Asked {
+  readonly at: Place
+  readonly holds: number
+}
 /** Something in the job that no plugin here reads: it is kept, and nothing is worked out from it. */
-export interface Unread { readonly at: Place; readonly what: 'kind' | 'hardware' | 'with' | 'version'; readonly name: string }
+export interface Unread {
+  readonly at: Place
+  readonly what: 'kind' | 'hardware' | 'with' | 'version'
+  readonly name: string
+}
 /** What one rule got wrong at one place. It gave nothing there; the rest stands. */
 export interface Fault {
   readonly plugin: string
@@ -36,7 +46,11 @@ export interface Fault {
   readonly what: 'threw' | 'undeclared' | 'malformed' | 'refused' | 'order'
   readonly message: string
 }
-export interface GivenFact { readonly id: string; readonly at: Place; readonly value: unknown }
+export interface GivenFact {
+  readonly id: string
+  readonly at: Place
+  readonly value: unknown
+}
 
 /** All that rules gave. Lists stand in the order of the items in the job, then plugin, then rule. */
 export interface Results {
@@ -55,7 +69,9 @@ export interface Results {
   readonly facts: readonly GivenFact[]
 }
 /** One window's plan: plain JSON, the same bytes on every machine. */
-export interface WindowPlan extends Results { readonly window: Place }
+export interface WindowPlan extends Results {
+  readonly window: Place
+}
 
 /** What is kept of every window. */
 export interface WindowSummary {
@@ -69,7 +85,9 @@ export interface WindowSummary {
   readonly facts: readonly GivenFact[]
 }
 /** The job's plan: every window in short, and what room and job rules gave. `asks`, `unread` and `faults` are of the whole job. */
-export interface JobPlan extends Results { readonly windows: readonly WindowSummary[] }
+export interface JobPlan extends Results {
+  readonly windows: readonly WindowSummary[]
+}
 
 /** The one text form of a plan: what the command line prints and what the tablet is compared with. */
 export const planText = (plan: WindowPlan | JobPlan): string => `${JSON.stringify(plan, null, 2)}\n`

@@ -1,7 +1,7 @@
 import type { Job, Place } from '@evenhem/job'
 import type { Plugin } from '@evenhem/plugin'
-import { arrange } from './arrangement.ts'
 import type { Node } from './arrangement.ts'
+import { arrange } from './arrangement.ts'
 import { createHouse } from './house.ts'
 import type { CheckFact } from './outcome.ts'
 import type { JobPlan, WindowPlan } from './plan.ts'
@@ -15,7 +15,9 @@ export interface Planner {
   /** Needs that no plugin here can fill, not even for one kind of hardware: most often a name written wrong. */
   readonly unmet: readonly { readonly plugin: string; readonly rule: string; readonly fact: string }[]
 }
-export interface PlannerOptions { readonly checkFact?: CheckFact }
+export interface PlannerOptions {
+  readonly checkFact?: CheckFact
+}
 
 /**
  * Arranges plugins once and plans jobs with them.
@@ -40,6 +42,10 @@ export function createPlanner(plugins: readonly Plugin[], options: PlannerOption
 
 function unmetOf(nodes: readonly Node[]): Planner['unmet'] {
   const given = new Set(nodes.flatMap((node) => [...node.gives.values()].map((fact) => fact.id)))
-  const unmet = nodes.flatMap((node) => node.sources.filter(({ mode, fact }) => mode === 'needed' && !fact.many && !given.has(fact.id)).map(({ fact }) => ({ plugin: node.plugin.id, rule: node.rule.id, fact: fact.id as string })))
+  const unmet = nodes.flatMap((node) =>
+    node.sources
+      .filter(({ mode, fact }) => mode === 'needed' && !fact.many && !given.has(fact.id))
+      .map(({ fact }) => ({ plugin: node.plugin.id, rule: node.rule.id, fact: fact.id as string })),
+  )
   return [...new Map(unmet.map((each) => [JSON.stringify(each), each])).values()]
 }

@@ -31,10 +31,11 @@ export function createSay({ words, language, tape }: SayOptions): Say {
   const languages = [...new Set([language, language.split('-', 1)[0] as string, 'en'])]
   const messages = new Map<string, Message | undefined>()
   const wordsFor = (code: string): { readonly says: string; readonly help?: string } | undefined => {
-    for (const tongue of languages) for (const each of words) {
-      const own = each[tongue]
-      if (own && Object.hasOwn(own, code)) return own[code]
-    }
+    for (const tongue of languages)
+      for (const each of words) {
+        const own = each[tongue]
+        if (own && Object.hasOwn(own, code)) return own[code]
+      }
     return undefined
   }
   const length = (nanometres: Length): Written => writeLength(nanometres, tape)
@@ -93,11 +94,17 @@ function numberIn(value: Quantity | string): number | undefined {
 const poundInKilograms = 0.45359237
 const poundForceInNewtons = 4.4482216152605
 /** Counts as they are; the others to three digits: mass in kg or lb, force in N or lbf, an angle in degrees. Sizes of the pounds: NIST SP 811, B.8. */
-function written(quantity: Exclude<Quantity, { readonly length: Length } | { readonly code: string }>, language: string, { unit }: Tape): string {
+function written(
+  quantity: Exclude<Quantity, { readonly length: Length } | { readonly code: string }>,
+  language: string,
+  { unit }: Tape,
+): string {
   const customary = unit === 'in' || unit === 'ft-in'
-  const digits = (value: number): string => new Intl.NumberFormat(language, { maximumSignificantDigits: 3 }).format(value).replace('-', '−')
+  const digits = (value: number): string =>
+    new Intl.NumberFormat(language, { maximumSignificantDigits: 3 }).format(value).replace('-', '−')
   if ('count' in quantity) return new Intl.NumberFormat(language).format(quantity.count).replace('-', '−')
   if ('mass' in quantity) return customary ? `${digits(quantity.mass / poundInKilograms)} lb` : `${digits(quantity.mass)} kg`
-  if ('force' in quantity) return customary ? `${digits(quantity.force / poundForceInNewtons)} lbf` : `${digits(quantity.force)} N`
+  if ('force' in quantity)
+    return customary ? `${digits(quantity.force / poundForceInNewtons)} lbf` : `${digits(quantity.force)} N`
   return 'angle' in quantity ? `${digits((quantity.angle * 180) / Math.PI)}°` : digits(quantity.ratio)
 }

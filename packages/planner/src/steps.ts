@@ -1,23 +1,38 @@
 import { below } from '@evenhem/job'
-import { stages } from '@evenhem/plugin'
 import type { Stage, Step } from '@evenhem/plugin'
-import { byText } from './plan.ts'
-import type { Fault, PlannedCheck, PlannedStep } from './plan.ts'
+import { stages } from '@evenhem/plugin'
 import type { Item } from './item.ts'
+import type { Fault, PlannedCheck, PlannedStep } from './plan.ts'
+import { byText } from './plan.ts'
 
 /** A step with the item that its rule ran on. */
-export interface GivenStep { readonly step: Step; readonly plugin: string; readonly rule: string; readonly item: Item }
+export interface GivenStep {
+  readonly step: Step
+  readonly plugin: string
+  readonly rule: string
+  readonly item: Item
+}
 
 /** Puts steps in order and says which are closed and which are done. Steps that want each other first are a fault, and stand by name. */
 export function planSteps(given: readonly GivenStep[], checks: readonly PlannedCheck[], faults: Fault[]): readonly PlannedStep[] {
   const stopping = checks.filter((check) => check.verdict === 'fail' && check.stops !== undefined && check.override === undefined)
   const byStage = stages.map((): GivenStep[] => [])
   for (const each of given) byStage[stages.indexOf(each.step.stage)]?.push(each)
-  return byStage.flatMap((list) => ordered(list, faults)).map(({ step, plugin, rule, item }) => {
-    const found = item.it.found as { readonly done?: Readonly<Record<string, Readonly<Record<string, unknown>>>> } | undefined
-    const closed = stopping.length === 0 ? [] : closedBy(step.stage, item, stopping)
-    return { ...step, plugin, rule, on: item.at, closed, done: found?.done?.[plugin]?.[step.id] !== undefined, doneAt: below(item.at, 'found', 'done', plugin, step.id) }
-  })
+  return byStage
+    .flatMap((list) => ordered(list, faults))
+    .map(({ step, plugin, rule, item }) => {
+      const found = item.it.found as { readonly done?: Readonly<Record<string, Readonly<Record<string, unknown>>>> } | undefined
+      const closed = stopping.length === 0 ? [] : closedBy(step.stage, item, stopping)
+      return {
+        ...step,
+        plugin,
+        rule,
+        on: item.at,
+        closed,
+        done: found?.done?.[plugin]?.[step.id] !== undefined,
+        doneAt: below(item.at, 'found', 'done', plugin, step.id),
+      }
+    })
 }
 
 function ordered(steps: readonly GivenStep[], faults: Fault[]): readonly GivenStep[] {
@@ -32,16 +47,34 @@ function ordered(steps: readonly GivenStep[], faults: Fault[]): readonly GivenSt
 }
 /** `after` names a step by its id, or by `plugin/id`; on another treatment it is another step. */
 const isBefore = (first: GivenStep, then: GivenStep): boolean =>
-  areTogether(first.item, then.item) && (then.step.after?.some((id) => id === first.step.id || id === `${first.plugin}/${first.step.id}`) ?? false)
+  areTogether(first.item, then.item) &&
+  (then.step.after?.some((id) => id === first.step.id || id === `${first.plugin}/${first.step.id}`) ?? false)
 const areTogether = (a: Item, b: Item): boolean => a === b || a.level !== 'treatment' || b.level !== 'treatment'
 
 function circle(left: readonly GivenStep[]): Fault {
   const [{ plugin, rule, item }] = left as readonly [GivenStep]
-  const names = left.filter(({ step }) => step.after).map((each) => `${each.plugin}/${each.step.id}`).join(', ')
-  return { plugin, rule, at: item.at, what: 'order', message: `Unexpected steps that each come after another: ${names}; they stand by name, take one \`after\` out` }
+  const names = left
+    .filter(({ step }) => step.after)
+    .map((each) => `${each.plugin}/${each.step.id}`)
+    .join(', ')
+  return {
+    plugin,
+    rule,
+    at: item.at,
+    what: 'order',
+    message: `Unexpected steps that each come after another: ${names}; they stand by name, take one \`after\` out`,
+  }
 }
 
 /** A failing check of a treatment closes steps of that treatment and of its window; one of the window closes all. */
-const closedBy = (stage: Stage, item: Item, stopping: readonly PlannedCheck[]): readonly string[] => [...new Set(stopping
-  .filter(({ stops, on }) => stages.indexOf(stops as Stage) <= stages.indexOf(stage) && (on === item.at || item.at.startsWith(`${on}/`) || on.startsWith(`${item.at}/`)))
-  .map((check) => check.code))]
+const closedBy = (stage: Stage, item: Item, stopping: readonly PlannedCheck[]): readonly string[] => [
+  ...new Set(
+    stopping
+      .filter(
+        ({ stops, on }) =>
+          stages.indexOf(stops as Stage) <= stages.indexOf(stage) &&
+          (on === item.at || item.at.startsWith(`${on}/`) || on.startsWith(`${item.at}/`)),
+      )
+      .map((check) => check.code),
+  ),
+]

@@ -42,7 +42,9 @@ test('a cycle through a window is refused', () => {
 })
 
 test('a rule that reads a list it adds to is a cycle of one', () => {
-  expect(refused(pluginOf('p', [made('x', 'treatment', { l: many('l') }, { l: many('l') })])).map(({ what }) => what)).toEqual(['cycle'])
+  expect(refused(pluginOf('p', [made('x', 'treatment', { l: many('l') }, { l: many('l') })])).map(({ what }) => what)).toEqual([
+    'cycle',
+  ])
 })
 
 test('two kinds may work out the same two facts in opposite orders', () => {
@@ -72,7 +74,14 @@ test('two parts that plugins add to the same level are one giver too many', () =
 })
 
 test('any number of givers may add to a list', () => {
-  expect(refused(pluginOf('p', ['x', 'y'].map((id) => made(id, 'treatment', {}, { l: many('l') }))))).toEqual([])
+  expect(
+    refused(
+      pluginOf(
+        'p',
+        ['x', 'y'].map((id) => made(id, 'treatment', {}, { l: many('l') })),
+      ),
+    ),
+  ).toEqual([])
 })
 
 test('a read of a level below is refused without each', () => {
@@ -94,7 +103,14 @@ test('a gift of another level is refused', () => {
 })
 
 test('what the host collects may be given on every level, and read on none', () => {
-  expect(refused(pluginOf('p', (['job', 'room', 'window', 'treatment'] as const).map((on) => made(on, on, {}, { checks }))))).toEqual([])
+  expect(
+    refused(
+      pluginOf(
+        'p',
+        (['job', 'room', 'window', 'treatment'] as const).map((on) => made(on, on, {}, { checks })),
+      ),
+    ),
+  ).toEqual([])
   expect(messages(pluginOf('p', [made('x', 'job', { all: { each: checks } }, {})]))).toEqual([
     'p/x: unexpected read of host/checks@1, which the host collects; read the fact that it was made from',
   ])
@@ -102,7 +118,9 @@ test('what the host collects may be given on every level, and read on none', () 
 
 test('nobody can give a fact of the host’s that it does not collect', () => {
   const made = { ...checks, id: 'host/wishes@1' } as Fact
-  expect(refused(pluginOf('p', [rule({ id: 'x', on: 'job', needs: {}, gives: { made } }).run(() => ({}))]))).toMatchObject([{ what: 'collected' }])
+  expect(refused(pluginOf('p', [rule({ id: 'x', on: 'job', needs: {}, gives: { made } }).run(() => ({}))]))).toMatchObject([
+    { what: 'collected' },
+  ])
 })
 
 test('a window that reads what the room gathered is refused', () => {
@@ -114,12 +132,20 @@ test('a window that reads what the room gathered is refused', () => {
 })
 
 test('a treatment that reads what the job gathered, through another fact, is refused', () => {
-  const rules = [made('gathers', 'job', { all: { each: total } }, { inJob }), made('passes-on', 'room', { inJob }, { inRoom }), made('reads', 'treatment', { inRoom }, {})]
+  const rules = [
+    made('gathers', 'job', { all: { each: total } }, { inJob }),
+    made('passes-on', 'room', { inJob }, { inRoom }),
+    made('reads', 'treatment', { inRoom }, {}),
+  ]
   expect(refused(pluginOf('p', rules))).toMatchObject([{ what: 'gathered', plugin: 'p', rule: 'reads' }])
 })
 
 test('a window may read what room and job give of themselves', () => {
-  const rules = [made('x', 'job', {}, { inJob }), made('y', 'room', { inJob }, { inRoom }), made('z', 'window', { inRoom, inJob }, {})]
+  const rules = [
+    made('x', 'job', {}, { inJob }),
+    made('y', 'room', { inJob }, { inRoom }),
+    made('z', 'window', { inRoom, inJob }, {}),
+  ]
   expect(refused(pluginOf('p', rules))).toEqual([])
 })
 
@@ -132,8 +158,16 @@ test('declarations of a fact that disagree are refused', () => {
 
 test('a name, a rule, a kind and a part have one owner', () => {
   const addition = { to: 'room', schema: {} } as const
-  const twice = pluginOf('p', [made('x', 'job', {}, {}), made('x', 'job', {}, {})], { kinds: [pole], additions: [addition, addition] })
-  expect(refused(twice, pluginOf('p', [], { kinds: [pole] })).map(({ what }) => what)).toEqual(['plugin-twice', 'kind-twice', 'rule-twice', 'addition'])
+  const twice = pluginOf('p', [made('x', 'job', {}, {}), made('x', 'job', {}, {})], {
+    kinds: [pole],
+    additions: [addition, addition],
+  })
+  expect(refused(twice, pluginOf('p', [], { kinds: [pole] })).map(({ what }) => what)).toEqual([
+    'plugin-twice',
+    'kind-twice',
+    'rule-twice',
+    'addition',
+  ])
 })
 
 test('a rule on a part that its plugin does not list is refused', () => {
@@ -141,11 +175,17 @@ test('a rule on a part that its plugin does not list is refused', () => {
 })
 
 test('another version of the contract is refused', () => {
-  expect(messages(pluginOf('p', [], { contract: 2 as 1 }))).toEqual(['p: unexpected contract 2, expected 1; build the plugin for this version'])
+  expect(messages(pluginOf('p', [], { contract: 2 as 1 }))).toEqual([
+    'p: unexpected contract 2, expected 1; build the plugin for this version',
+  ])
 })
 
 test('one refusal lists all faults', () => {
   const plugin = pluginOf('p', [made('x', 'window', { a }, { b }), made('y', 'treatment', { c }, { c })])
-  expect(refused(plugin).map(({ what, rule }) => [what, rule])).toEqual([['level', 'x'], ['level', 'x'], ['cycle', 'y']])
+  expect(refused(plugin).map(({ what, rule }) => [what, rule])).toEqual([
+    ['level', 'x'],
+    ['level', 'x'],
+    ['cycle', 'y'],
+  ])
   expect(() => createPlanner([plugin])).toThrow(/^These plugins can’t work together:\n- p\/x: /)
 })

@@ -29,7 +29,11 @@ test('counts choose the plural', () => {
 })
 
 test('a text chooses a form, a ratio may be formatted by the sentence', () => {
-  expect([say.say('p/way', { way: 'short' }), say.say('p/way', { way: 'over' }), say.say('p/share', { share: { ratio: 0.25 } })]).toEqual(['too short', 'too long', '25%'])
+  expect([
+    say.say('p/way', { way: 'short' }),
+    say.say('p/way', { way: 'over' }),
+    say.say('p/share', { share: { ratio: 0.25 } }),
+  ]).toEqual(['too short', 'too long', '25%'])
 })
 
 test('other quantities have the reader’s unit', () => {
@@ -39,20 +43,34 @@ test('other quantities have the reader’s unit', () => {
 })
 
 test('text from a job stays text', () => {
-  const hostile = '<b>{count}</b> \'{\' # $&'
+  const hostile = "<b>{count}</b> '{' # $&"
   expect(say.say('p/rod', { side: hostile, top: hostile })).toBe(`The rod ${hostile} is ${hostile}.`)
 })
 
 test('a missing code is visible', () => {
-  expect([say.say('p/none'), say.hasCode('p/none'), say.say('toString'), say.help('p/none')]).toEqual(['[p/none]', false, '[toString]', undefined])
+  expect([say.say('p/none'), say.hasCode('p/none'), say.say('toString'), say.help('p/none')]).toEqual([
+    '[p/none]',
+    false,
+    '[toString]',
+    undefined,
+  ])
 })
 
 test('a sentence that lacks a value, gets no number where it counts, or can’t be read, is visible', () => {
-  expect([say.say('p/rod', { side: 'here' }), say.say('p/rings', { count: 'two' }), say.say('p/rings', { count: { length: inches(1) } }), say.say('p/broken')]).toEqual(['[p/rod]', '[p/rings]', '[p/rings]', '[p/broken]'])
+  expect([
+    say.say('p/rod', { side: 'here' }),
+    say.say('p/rings', { count: 'two' }),
+    say.say('p/rings', { count: { length: inches(1) } }),
+    say.say('p/broken'),
+  ]).toEqual(['[p/rod]', '[p/rings]', '[p/rings]', '[p/broken]'])
 })
 
 test('help says what to do, with the same values', () => {
-  expect([say.help('p/plain', { side: { code: 'p/left' } }), say.help('p/plain'), say.help('p/left')]).toEqual(['Do it on the left.', '[p/plain]', undefined])
+  expect([say.help('p/plain', { side: { code: 'p/left' } }), say.help('p/plain'), say.help('p/left')]).toEqual([
+    'Do it on the left.',
+    '[p/plain]',
+    undefined,
+  ])
 })
 
 test('a language without the code falls back to English', () => {
@@ -67,6 +85,10 @@ test('a length keeps its parts, so that a drawing builds the fraction', () => {
 test('the host has words for checks that could not be made and for what nobody reads', () => {
   const host = createSay({ words: wordsOf([pluginOf('p', [], { words: { en } })]), language: 'en', tape: tapes.sixteenths })
   expect(host.say('host/waits', { count: { count: 1 }, first: '/x' })).toBe('Not checked yet: one reading is missing.')
-  expect(['waits', 'faulted', 'not-given', 'unread.kind', 'unread.hardware', 'unread.with', 'unread.version'].filter((code) => !host.hasCode(`host/${code}`))).toEqual([])
+  expect(
+    ['waits', 'faulted', 'not-given', 'unread.kind', 'unread.hardware', 'unread.with', 'unread.version'].filter(
+      (code) => !host.hasCode(`host/${code}`),
+    ),
+  ).toEqual([])
   expect(host.hasCode('p/left')).toBe(true)
 })

@@ -3,13 +3,26 @@ import { expect, test } from 'vitest'
 import { createPlanner } from '../src/index.ts'
 import { house, over, pluginOf, put, under, w1 } from './invented.ts'
 
-const step = (id: string, stage: Step['stage'], ...after: readonly string[]): Step => ({ id, stage, code: `p/${id}`, ...(after.length > 0 ? { after } : {}) })
-const givesSteps = (id: string, on: On, ...list: readonly Step[]): Plugin => pluginOf(id, [rule({ id: 'work', on, needs: {}, gives: { steps } }).run(() => ({ steps: list }))])
+const step = (id: string, stage: Step['stage'], ...after: readonly string[]): Step => ({
+  id,
+  stage,
+  code: `p/${id}`,
+  ...(after.length > 0 ? { after } : {}),
+})
+const givesSteps = (id: string, on: On, ...list: readonly Step[]): Plugin =>
+  pluginOf(id, [rule({ id: 'work', on, needs: {}, gives: { steps } }).run(() => ({ steps: list }))])
 const fails = (on: On, stops: Check['stops'], more: Partial<Check> = {}): Plugin =>
-  pluginOf('judge', [rule({ id: 'x', on, needs: {}, gives: { checks } }).run(({ at }) => ({ checks: at === w1 || at === over ? [{ code: 'judge/x', verdict: 'fail', at, values: {}, stops, ...more }] : [] }))])
+  pluginOf('judge', [
+    rule({ id: 'x', on, needs: {}, gives: { checks } }).run(({ at }) => ({
+      checks: at === w1 || at === over ? [{ code: 'judge/x', verdict: 'fail', at, values: {}, stops, ...more }] : [],
+    })),
+  ])
 const plan = (plugins: readonly Plugin[], job = house) => createPlanner(plugins).window(job, job, w1)
 const order = (...plugins: readonly Plugin[]) => plan(plugins).steps.map(({ plugin, id }) => `${plugin}/${id}`)
-const closed = (plugins: readonly Plugin[], job = house) => plan(plugins, job).steps.filter((each) => each.closed.length > 0).map(({ id, on }) => `${id} ${on.split('/').at(-1)}`)
+const closed = (plugins: readonly Plugin[], job = house) =>
+  plan(plugins, job)
+    .steps.filter((each) => each.closed.length > 0)
+    .map(({ id, on }) => `${id} ${on.split('/').at(-1)}`)
 
 test('steps come by stage, then by plugin and id', () => {
   const p = givesSteps('p', 'window', step('hang', 'hang'), step('b', 'unpack'), step('a', 'unpack'))
@@ -18,11 +31,20 @@ test('steps come by stage, then by plugin and id', () => {
 
 test('a stranger’s step finds its place', () => {
   const ours = givesSteps('ours', 'window', step('left', 'mark'), step('right', 'mark', 'left'), step('check', 'mark', 'right'))
-  expect(order(ours, givesSteps('a-stranger', 'window', step('extra', 'mark', 'ours/left')))).toEqual(['ours/left', 'a-stranger/extra', 'ours/right', 'ours/check'])
+  expect(order(ours, givesSteps('a-stranger', 'window', step('extra', 'mark', 'ours/left')))).toEqual([
+    'ours/left',
+    'a-stranger/extra',
+    'ours/right',
+    'ours/check',
+  ])
 })
 
 test('after a step that is not there, or of another stage, is after nothing', () => {
-  expect(order(givesSteps('p', 'window', step('a', 'mark', 'none', 'z'), step('b', 'mark'), step('z', 'hang')))).toEqual(['p/a', 'p/b', 'p/z'])
+  expect(order(givesSteps('p', 'window', step('a', 'mark', 'none', 'z'), step('b', 'mark'), step('z', 'hang')))).toEqual([
+    'p/a',
+    'p/b',
+    'p/z',
+  ])
 })
 
 test('each treatment has its own steps, inner before outer', () => {
@@ -33,10 +55,21 @@ test('each treatment has its own steps, inner before outer', () => {
 test('steps that each come after another stand by name, and are a fault', () => {
   const { steps, faults } = plan([givesSteps('p', 'window', step('a', 'mark', 'b'), step('b', 'mark', 'a'), step('c', 'mark'))])
   expect(steps.map(({ id }) => id)).toEqual(['c', 'a', 'b'])
-  expect(faults).toMatchObject([{ plugin: 'p', rule: 'work', at: w1, what: 'order', message: 'Unexpected steps that each come after another: p/a, p/b; they stand by name, take one `after` out' }])
+  expect(faults).toMatchObject([
+    {
+      plugin: 'p',
+      rule: 'work',
+      at: w1,
+      what: 'order',
+      message: 'Unexpected steps that each come after another: p/a, p/b; they stand by name, take one `after` out',
+    },
+  ])
 })
 
-const both = [givesSteps('p', 'treatment', step('mark', 'mark'), step('drill', 'drill'), step('hang', 'hang')), givesSteps('q', 'window', step('tidy', 'finish'))]
+const both = [
+  givesSteps('p', 'treatment', step('mark', 'mark'), step('drill', 'drill'), step('hang', 'hang')),
+  givesSteps('q', 'window', step('tidy', 'finish')),
+]
 
 test('a failing check closes the steps from its stage on, of its treatment and of its window', () => {
   expect(closed([...both, fails('treatment', 'drill')])).toEqual(['drill over', 'hang over', 'tidy w1'])
@@ -47,20 +80,30 @@ test('a failing check of the window closes the steps of all its treatments', () 
 })
 
 test('a check that warns, passes or stops nothing closes nothing', () => {
-  expect([closed([...both, fails('window', 'mark', { verdict: 'warn' })]), closed([...both, fails('window', undefined)])]).toEqual([[], []])
+  expect([
+    closed([...both, fails('window', 'mark', { verdict: 'warn' })]),
+    closed([...both, fails('window', undefined)]),
+  ]).toEqual([[], []])
 })
 
 test('a reason given for a failing check opens its steps, and stands beside the check', () => {
   const job = put(house, `${over}/found/overrides/judge~1x`, 'The customer was asked.')
   expect(closed([...both, fails('treatment', 'drill')], job)).toEqual([])
-  expect(plan([fails('treatment', 'drill')], job).checks).toMatchObject([{ verdict: 'fail', override: 'The customer was asked.' }])
+  expect(plan([fails('treatment', 'drill')], job).checks).toMatchObject([
+    { verdict: 'fail', override: 'The customer was asked.' },
+  ])
 })
 
 test('an empty reason opens nothing', () => {
-  expect(closed([...both, fails('treatment', 'hang')], put(house, `${over}/found/overrides/judge~1x`, ' '))).toEqual(['hang over', 'tidy w1'])
+  expect(closed([...both, fails('treatment', 'hang')], put(house, `${over}/found/overrides/judge~1x`, ' '))).toEqual([
+    'hang over',
+    'tidy w1',
+  ])
 })
 
 test('a step is done when its place holds a value', () => {
   const job = put(house, `${under}/found/done/p/mark`, true)
-  expect(plan(both, job).steps.filter(({ done }) => done)).toMatchObject([{ id: 'mark', on: under, doneAt: `${under}/found/done/p/mark` }])
+  expect(plan(both, job).steps.filter(({ done }) => done)).toMatchObject([
+    { id: 'mark', on: under, doneAt: `${under}/found/done/p/mark` },
+  ])
 })

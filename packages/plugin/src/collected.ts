@@ -3,7 +3,12 @@ import { checkShape, entryShape, layerShape, partShape, reckoningShape, stepShap
 
 /** A fact that the host collects. Its level is not looked at. */
 export type CollectedFact<T> = Fact<T> & { readonly many: true }
-const collected = <T>(id: `host/${string}@1`, schema: JsonSchema): CollectedFact<T> => ({ id, of: 'treatment', many: true, schema })
+const collected = <T>(id: `host/${string}@1`, schema: JsonSchema): CollectedFact<T> => ({
+  id,
+  of: 'treatment',
+  many: true,
+  schema,
+})
 
 /** The facts that the host collects. A rule on any level may give them; none may read them. */
 export const checks = collected<Check>('host/checks@1', checkShape)

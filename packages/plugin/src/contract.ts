@@ -1,5 +1,5 @@
-import type { Fabric, Hardware, Job, JobHead, Place, Room, Treatment, Window } from '@evenhem/job'
 import type { Layer } from '@evenhem/drawing'
+import type { Fabric, Hardware, Job, JobHead, Place, Room, Treatment, Window } from '@evenhem/job'
 import type { Length, Reckoning } from '@evenhem/length'
 
 declare const value: unique symbol
@@ -7,7 +7,12 @@ declare const value: unique symbol
 export type JsonSchema = Readonly<Record<string, unknown>>
 
 /** What a rule can be about. A rule reads its own level and those above; from below it may only gather. */
-export interface Items { readonly job: Job; readonly room: Room; readonly window: Window; readonly treatment: Treatment }
+export interface Items {
+  readonly job: Job
+  readonly room: Room
+  readonly window: Window
+  readonly treatment: Treatment
+}
 export type Level = keyof Items
 
 /** A named, typed value that rules give and read. Compared by `id`, never by identity. */
@@ -24,9 +29,18 @@ export interface Fact<T = unknown, L extends Level = Level> {
 export type Need = Fact | { readonly maybe: Fact } | { readonly each: Fact }
 
 /** A sort of hardware. Rules `on` it run for every treatment that hangs on an entry of this kind. `part` is this plugin's own part of a treatment, under `with`. */
-export interface Kind<H = unknown, P = unknown> { readonly kind: string; readonly schema: JsonSchema; readonly part?: JsonSchema; readonly [value]?: [H, P] }
+export interface Kind<H = unknown, P = unknown> {
+  readonly kind: string
+  readonly schema: JsonSchema
+  readonly part?: JsonSchema
+  readonly [value]?: [H, P]
+}
 /** What a plugin adds under `with` at one level. Rules `on` it run for every item of that level that has it. */
-export interface Addition<L extends Level = Level, P = unknown> { readonly to: L; readonly schema: JsonSchema; readonly [value]?: P }
+export interface Addition<L extends Level = Level, P = unknown> {
+  readonly to: L
+  readonly schema: JsonSchema
+  readonly [value]?: P
+}
 
 export interface Subject<T, H, P> {
   /** As found: the order, with what was measured laid over it. */
@@ -48,7 +62,9 @@ export interface Subject<T, H, P> {
   readonly mineAt: Place
 }
 /** The answer of a rule that must wait for a person: these absolute places are not filled yet. */
-export interface Ask { readonly ask: readonly Place[] }
+export interface Ask {
+  readonly ask: readonly Place[]
+}
 
 export type On = Level | Kind | Addition
 type It<O> = O extends Level ? Items[O] : O extends Addition<infer L> ? Items[L] : Treatment
@@ -56,8 +72,11 @@ type HardwareOf<O> = O extends Kind<infer H> ? H : Hardware | undefined
 type PartOf<O> = O extends Kind<unknown, infer P> ? P : O extends Addition<Level, infer P> ? P : never
 type ValueOf<F> = F extends Fact<infer T> ? T : never
 /** What a rule gets for a need. A fact of `many` is read as the list of all that was given. */
-export type Read<N> = N extends { readonly maybe: infer F } ? One<F> | undefined
-  : N extends { readonly each: infer F } ? readonly { readonly at: Place; readonly value: One<F> }[] : One<N>
+export type Read<N> = N extends { readonly maybe: infer F }
+  ? One<F> | undefined
+  : N extends { readonly each: infer F }
+    ? readonly { readonly at: Place; readonly value: One<F> }[]
+    : One<N>
 type One<F> = F extends { readonly many: true } ? readonly ValueOf<F>[] : ValueOf<F>
 /** What a rule gives for a fact: one value, or with `many` a list to add. */
 type Given<F> = F extends { readonly many: true } ? readonly ValueOf<F>[] : ValueOf<F>
@@ -78,10 +97,14 @@ export interface Rule extends About<On, Needs, Gives> {
   readonly run: (subject: any, facts: any) => object
 }
 export type Answer<G> = { readonly [K in keyof G]?: Given<G[K]> } | Ask
-type Run<O, N, G> = (subject: Subject<It<O>, HardwareOf<O>, PartOf<O>>, facts: { readonly [K in keyof N]: Read<N[K]> }) => Answer<G>
+type Run<O, N, G> = (
+  subject: Subject<It<O>, HardwareOf<O>, PartOf<O>>,
+  facts: { readonly [K in keyof N]: Read<N[K]> },
+) => Answer<G>
 /** Declares a rule; `.run(…)` closes it. What it needs and gives is all that it can reach. */
-export const rule = <const O extends On, const N extends Needs, const G extends Gives>(about: About<O, N, G>) =>
-  ({ run: (run: Run<O, N, G>): Rule => ({ ...about, run }) })
+export const rule = <const O extends On, const N extends Needs, const G extends Gives>(about: About<O, N, G>) => ({
+  run: (run: Run<O, N, G>): Rule => ({ ...about, run }),
+})
 
 export interface Plugin {
   readonly contract: 1
@@ -95,12 +118,23 @@ export interface Plugin {
   readonly words: Readonly<Record<string, Words>>
 }
 /** Runs on the value read, never on the text. */
-export interface Upgrade { readonly to: number; readonly because: string; readonly up: (item: object) => object }
+export interface Upgrade {
+  readonly to: number
+  readonly because: string
+  readonly up: (item: object) => object
+}
 /** Sentences by code, in ICU message form. A code is `plugin/name`. */
 export type Words = Readonly<Record<string, { readonly says: string; readonly help?: string }>>
 
 /** A number with its unit, wherever a number leaves a rule for a person. `code` is a word of the plugin's, translated. */
-export type Quantity = { readonly length: Length } | { readonly count: number } | { readonly mass: number } | { readonly force: number } | { readonly angle: number } | { readonly ratio: number } | { readonly code: string }
+export type Quantity =
+  | { readonly length: Length }
+  | { readonly count: number }
+  | { readonly mass: number }
+  | { readonly force: number }
+  | { readonly angle: number }
+  | { readonly ratio: number }
+  | { readonly code: string }
 export type Values = Readonly<Record<string, Quantity | string>>
 
 export type Verdict = 'pass' | 'warn' | 'fail' | 'unknown'
@@ -134,9 +168,25 @@ export interface Step {
   readonly tools?: readonly string[]
   readonly captures?: readonly Capture[]
 }
-export interface Capture { readonly at: Place; readonly as: 'length' | 'count' | 'tick' | 'choice' | 'photo' | 'note'; readonly expected?: Quantity; readonly tolerance?: Quantity; readonly choices?: readonly string[] }
+export interface Capture {
+  readonly at: Place
+  readonly as: 'length' | 'count' | 'tick' | 'choice' | 'photo' | 'note'
+  readonly expected?: Quantity
+  readonly tolerance?: Quantity
+  readonly choices?: readonly string[]
+}
 /** `count` things for the pull list. `what` is a code. */
-export interface Part { readonly what: string; readonly count: number; readonly length?: Length; readonly hardware?: Place; readonly of?: string }
+export interface Part {
+  readonly what: string
+  readonly count: number
+  readonly length?: Length
+  readonly hardware?: Place
+  readonly of?: string
+}
 /** A line of the completion report about a window: a sentence under `lead`, `care` and `safe-use`, elsewhere a fact that may begin with its name and a colon. */
-export interface Entry { readonly section: 'lead' | 'what-hangs-here' | 'set-on-the-day' | 'care' | 'safe-use'; readonly code: string; readonly values: Values }
+export interface Entry {
+  readonly section: 'lead' | 'what-hangs-here' | 'set-on-the-day' | 'care' | 'safe-use'
+  readonly code: string
+  readonly values: Values
+}
 export type { Job, Layer, Place, Reckoning }

@@ -1,3 +1,3 @@
-export * from './contract.ts'
 export * from './collected.ts'
+export * from './contract.ts'
 export * from './message.ts'

@@ -35,30 +35,68 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   }
   const tried = once(() => {
     const calls: Call[] = []
-    const plans = examples.flatMap((example) => plansWith([recorded(plugin, (call) => calls.push({ ...call, found: example.found })), ...others], [example]))
+    const plans = examples.flatMap((example) =>
+      plansWith([recorded(plugin, (call) => calls.push({ ...call, found: example.found })), ...others], [example]),
+    )
     return { calls, plans, said: saidIn(plans, plugin.id) }
   })
   const law = (name: string, wrongs: () => readonly string[]) => test(`${plugin.id}: ${name}`, () => nothingWrong(wrongs()))
 
-  law('every fact that it needs has a giver', () => createPlanner(all).unmet.filter((each) => each.plugin === plugin.id).map(({ rule, fact }) => `${rule} needs ${fact}, which nobody gives`))
-  law('every rule runs in some example', () => plugin.rules.filter((rule) => !tried().calls.some((call) => call.rule === rule)).map((rule) => `${rule.id} never ran`))
-  law('no rule has a fault: it changes nothing it reads and gives what it declares, as the owners of the facts say', () => faultsOf(tried().plans, plugin.id))
-  law('a rule answers the same twice', () => tried().calls.filter(({ rule, subject, facts, answer }) => JSON.stringify(rule.run(subject, facts)) !== JSON.stringify(answer)).map(({ rule }) => `${rule.id} answers differently the second time`))
+  law('every fact that it needs has a giver', () =>
+    createPlanner(all)
+      .unmet.filter((each) => each.plugin === plugin.id)
+      .map(({ rule, fact }) => `${rule} needs ${fact}, which nobody gives`),
+  )
+  law('every rule runs in some example', () =>
+    plugin.rules.filter((rule) => !tried().calls.some((call) => call.rule === rule)).map((rule) => `${rule.id} never ran`),
+  )
+  law('no rule has a fault: it changes nothing it reads and gives what it declares, as the owners of the facts say', () =>
+    faultsOf(tried().plans, plugin.id),
+  )
+  law('a rule answers the same twice', () =>
+    tried()
+      .calls.filter(({ rule, subject, facts, answer }) => JSON.stringify(rule.run(subject, facts)) !== JSON.stringify(answer))
+      .map(({ rule }) => `${rule.id} answers differently the second time`),
+  )
   law('a rule answers the same after its input went through JSON', () => tried().calls.flatMap(afterJson))
   law('a rule bears that nobody gives what it may do without', () => tried().calls.flatMap(throwsWithout))
-  law('a rule waits for what it needs', () => neededBy(plugin).flatMap((fact) => notWaiting(plugin, plansWith(without(all, fact)), fact)))
+  law('a rule waits for what it needs', () =>
+    neededBy(plugin).flatMap((fact) => notWaiting(plugin, plansWith(without(all, fact)), fact)),
+  )
   law('a rule asks only for places that are empty', () => tried().calls.flatMap(askedInVain))
-  law('every code that it gives has words in all its languages', () => wordless(plugin, all, tried().said, plugin.rules.flatMap((rule) => rule.codes ?? [])))
+  law('every code that it gives has words in all its languages', () =>
+    wordless(
+      plugin,
+      all,
+      tried().said,
+      plugin.rules.flatMap((rule) => rule.codes ?? []),
+    ),
+  )
   law('every sentence gets the values that it needs', () => valueless(plugin, tried().said))
   law('its languages have the same codes with the same arguments', () => uneven(plugin))
-  law('every check has an example that passes and one that does not', () => unexampled(plugin, tried().plans, options.verdicts ?? {}))
-  law('the order of plugins and rules changes nothing', () => reordered(all).flatMap((plugins, at) => (JSON.stringify(plansWith(plugins)) === JSON.stringify(plansWith(all)) ? [] : [`the plan differs in order ${at + 1}`])))
-  law('it stands alone', () => [[plugin], [plugin, ...others.slice(0, 1)]].flatMap((plugins) => faultsOf(plansWith(plugins), plugin.id)))
+  law('every check has an example that passes and one that does not', () =>
+    unexampled(plugin, tried().plans, options.verdicts ?? {}),
+  )
+  law('the order of plugins and rules changes nothing', () =>
+    reordered(all).flatMap((plugins, at) =>
+      JSON.stringify(plansWith(plugins)) === JSON.stringify(plansWith(all)) ? [] : [`the plan differs in order ${at + 1}`],
+    ),
+  )
+  law('it stands alone', () =>
+    [[plugin], [plugin, ...others.slice(0, 1)]].flatMap((plugins) => faultsOf(plansWith(plugins), plugin.id)),
+  )
 }
 
 /** A job with a value at a place, for examples: only the path to it is copied. Items of lists are named by their ids; without a value the member is left out. */
 export function changed<T>(root: T, place: string, value?: unknown): T {
-  return put(root, place.split('/').slice(1).map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~')), value) as T
+  return put(
+    root,
+    place
+      .split('/')
+      .slice(1)
+      .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~')),
+    value,
+  ) as T
 }
 function put(root: unknown, [token, ...rest]: readonly string[], value: unknown): unknown {
   if (token === undefined) return value
@@ -69,19 +107,24 @@ function put(root: unknown, [token, ...rest]: readonly string[], value: unknown)
 }
 
 function exampleOf(job: Conformance['jobs'][number], at: number): Example {
-  const { ordered, found, name } = 'ordered' in job ? { found: job.ordered, name: undefined, ...job } : { ordered: job, found: job, name: undefined }
+  const { ordered, found, name } =
+    'ordered' in job ? { found: job.ordered, name: undefined, ...job } : { ordered: job, found: job, name: undefined }
   // A copy of our own, since rules get it frozen.
   return JSON.parse(JSON.stringify({ name: name ?? `job ${at + 1}`, ordered, found: found ?? ordered }))
 }
 
 const faultsOf = (plans: readonly Plan[], plugin: string): readonly string[] =>
-  plans.flatMap((plan) => plan.faults.filter((fault) => fault.plugin === plugin).map(({ message, at }) => `${message} (at ${at || 'the job'})`))
+  plans.flatMap((plan) =>
+    plan.faults.filter((fault) => fault.plugin === plugin).map(({ message, at }) => `${message} (at ${at || 'the job'})`),
+  )
 
 function afterJson({ rule, subject, facts, answer }: Call): readonly string[] {
   const lost = notJson(answer, 'its answer')
   if (lost) return [`${rule.id}: ${lost}`]
   const again = rule.run(JSON.parse(JSON.stringify(subject)), JSON.parse(JSON.stringify(facts)))
-  return JSON.stringify(again) === JSON.stringify(answer) ? [] : [`${rule.id} answers differently after its input went through JSON`]
+  return JSON.stringify(again) === JSON.stringify(answer)
+    ? []
+    : [`${rule.id} answers differently after its input went through JSON`]
 }
 
 function throwsWithout({ rule, subject, facts }: Call): readonly string[] {
@@ -98,28 +141,46 @@ function throwsWithout({ rule, subject, facts }: Call): readonly string[] {
 }
 
 const askedInVain = ({ rule, answer, found }: Call): readonly string[] =>
-  ((answer as Partial<Ask>).ask ?? []).filter((place) => valueAt(found, place) !== undefined).map((place) => `${rule.id} asks for ${place}, which holds a value`)
+  ((answer as Partial<Ask>).ask ?? [])
+    .filter((place) => valueAt(found, place) !== undefined)
+    .map((place) => `${rule.id} asks for ${place}, which holds a value`)
 
 /** The facts without which a rule of this plugin waits. */
 const neededBy = (plugin: Plugin): readonly string[] => [
-  ...new Set(plugin.rules.flatMap((rule) => Object.values(rule.needs)).flatMap((need) => (leftOut(need) || 'maybe' in need || 'each' in need ? [] : [need.id]))),
+  ...new Set(
+    plugin.rules
+      .flatMap((rule) => Object.values(rule.needs))
+      .flatMap((need) => (leftOut(need) || 'maybe' in need || 'each' in need ? [] : [need.id])),
+  ),
 ]
 function notWaiting(plugin: Plugin, plans: readonly Plan[], fact: string): readonly string[] {
   const waiting = plugin.rules.filter((rule) => Object.values(rule.needs).some((need) => 'id' in need && need.id === fact))
   const codes = new Set(waiting.flatMap((rule) => (rule.codes ?? []).map((code) => `${plugin.id}/${rule.id} ${code}`)))
-  const known = plans.flatMap((plan) => plan.checks).filter((check) => codes.has(`${check.by} ${check.code}`) && check.verdict !== 'unknown')
+  const known = plans
+    .flatMap((plan) => plan.checks)
+    .filter((check) => codes.has(`${check.by} ${check.code}`) && check.verdict !== 'unknown')
   return [...faultsOf(plans, plugin.id), ...known.map((check) => `${check.by} gives ${check.code} without ${fact}`)]
 }
 
 function unexampled(plugin: Plugin, plans: readonly Plan[], verdicts: NonNullable<Conformance['verdicts']>): readonly string[] {
   const checks = plans.flatMap((plan) => plan.checks).filter((check) => check.by.startsWith(`${plugin.id}/`))
-  const undeclared = checks.filter((check) => !plugin.rules.some((rule) => check.by === `${plugin.id}/${rule.id}` && rule.codes?.includes(check.code)))
-  const lacking = plugin.rules.flatMap((rule) => rule.codes ?? []).flatMap((code) => {
-    const seen = new Set(checks.filter((check) => check.code === code && check.because === undefined).map((check) => check.verdict))
-    const wanted = verdicts[code]?.map((verdict) => [verdict]) ?? [['pass'], ['warn', 'fail']]
-    return wanted.filter((any) => !any.some((verdict) => seen.has(verdict as Verdict))).map((any) => `"${code}" has no example of ${any.join(' or ')}`)
-  })
-  return [...new Set([...undeclared.map((check) => `${check.by} gives "${check.code}", which is not among its codes`), ...lacking])]
+  const undeclared = checks.filter(
+    (check) => !plugin.rules.some((rule) => check.by === `${plugin.id}/${rule.id}` && rule.codes?.includes(check.code)),
+  )
+  const lacking = plugin.rules
+    .flatMap((rule) => rule.codes ?? [])
+    .flatMap((code) => {
+      const seen = new Set(
+        checks.filter((check) => check.code === code && check.because === undefined).map((check) => check.verdict),
+      )
+      const wanted = verdicts[code]?.map((verdict) => [verdict]) ?? [['pass'], ['warn', 'fail']]
+      return wanted
+        .filter((any) => !any.some((verdict) => seen.has(verdict as Verdict)))
+        .map((any) => `"${code}" has no example of ${any.join(' or ')}`)
+    })
+  return [
+    ...new Set([...undeclared.map((check) => `${check.by} gives "${check.code}", which is not among its codes`), ...lacking]),
+  ]
 }
 
 /** Other orders of the same plugins: backwards, and turned by one; rules backwards in both. */
@@ -135,5 +196,8 @@ function nothingWrong(wrongs: readonly string[]): void {
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined
-  return () => (made ??= { value: make() }).value
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
 }

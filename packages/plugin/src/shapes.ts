@@ -7,7 +7,10 @@ const code = { type: 'string', pattern: '^[a-z][a-z0-9-]*/[a-z0-9.-]+$' }
 const length = { type: 'integer' }
 const number = { type: 'number' }
 const list = (items: JsonSchema): JsonSchema => ({ type: 'array', items })
-const object = (required: Readonly<Record<string, JsonSchema>>, optional: Readonly<Record<string, JsonSchema>> = {}): JsonSchema => ({
+const object = (
+  required: Readonly<Record<string, JsonSchema>>,
+  optional: Readonly<Record<string, JsonSchema>> = {},
+): JsonSchema => ({
   type: 'object',
   required: Object.keys(required),
   properties: { ...required, ...optional },
@@ -60,4 +63,8 @@ export const reckoningShape = object(
   },
   { source: text },
 )
-export const entryShape = object({ section: { enum: ['lead', 'what-hangs-here', 'set-on-the-day', 'care', 'safe-use'] }, code, values })
+export const entryShape = object({
+  section: { enum: ['lead', 'what-hangs-here', 'set-on-the-day', 'care', 'safe-use'] },
+  code,
+  values,
+})

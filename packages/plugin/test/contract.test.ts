@@ -1,11 +1,33 @@
 import type { Hardware, Job, Room, Treatment, Window } from '@evenhem/job'
 import { expect, expectTypeOf, test } from 'vitest'
-import { type Addition, type Answer, type Ask, type Check, checks, type Fact, type Kind, type Plugin, type Read, type Rule, rule, type Subject } from '../src/index.ts'
+import {
+  type Addition,
+  type Answer,
+  type Ask,
+  type Check,
+  checks,
+  type Fact,
+  type Kind,
+  type Plugin,
+  type Read,
+  type Rule,
+  rule,
+  type Subject,
+} from '../src/index.ts'
 
-interface Pole extends Hardware { readonly radius: number }
-interface Part { readonly rings: number }
-const width = { id: 'test/width@1', of: 'treatment', many: false, schema: {} } as const as unknown as Fact<number, 'treatment'> & { readonly many: false }
-const names = { id: 'test/names@1', of: 'treatment', many: true, schema: {} } as const as unknown as Fact<string, 'treatment'> & { readonly many: true }
+interface Pole extends Hardware {
+  readonly radius: number
+}
+interface Part {
+  readonly rings: number
+}
+const width = { id: 'test/width@1', of: 'treatment', many: false, schema: {} } as const as unknown as Fact<
+  number,
+  'treatment'
+> & { readonly many: false }
+const names = { id: 'test/names@1', of: 'treatment', many: true, schema: {} } as const as unknown as Fact<string, 'treatment'> & {
+  readonly many: true
+}
 const pole: Kind<Pole, Part> = { kind: 'pole', schema: {} }
 const inRoom: Addition<'room', Part> = { to: 'room', schema: {} }
 
@@ -14,8 +36,12 @@ test('a need is read as its value, a list as all values, maybe with undefined, e
   expectTypeOf<Read<typeof names>>().toEqualTypeOf<readonly string[]>()
   expectTypeOf<Read<{ readonly maybe: typeof width }>>().toEqualTypeOf<number | undefined>()
   expectTypeOf<Read<{ readonly maybe: typeof names }>>().toEqualTypeOf<readonly string[] | undefined>()
-  expectTypeOf<Read<{ readonly each: typeof width }>>().toEqualTypeOf<readonly { readonly at: string; readonly value: number }[]>()
-  expectTypeOf<Read<{ readonly each: typeof names }>>().toEqualTypeOf<readonly { readonly at: string; readonly value: readonly string[] }[]>()
+  expectTypeOf<Read<{ readonly each: typeof width }>>().toEqualTypeOf<
+    readonly { readonly at: string; readonly value: number }[]
+  >()
+  expectTypeOf<Read<{ readonly each: typeof names }>>().toEqualTypeOf<
+    readonly { readonly at: string; readonly value: readonly string[] }[]
+  >()
 })
 
 test('an answer gives what was declared, or asks', () => {
@@ -25,15 +51,33 @@ test('an answer gives what was declared, or asks', () => {
 })
 
 test('a rule on a level is about its item', () => {
-  rule({ id: 'j', on: 'job', needs: {}, gives: {} }).run((subject) => { expectTypeOf(subject.it).toEqualTypeOf<Job>(); return {} })
-  rule({ id: 'r', on: 'room', needs: {}, gives: {} }).run((subject) => { expectTypeOf(subject.it).toEqualTypeOf<Room>(); return {} })
-  rule({ id: 'w', on: 'window', needs: {}, gives: {} }).run((subject) => { expectTypeOf(subject.ordered).toEqualTypeOf<Window>(); return {} })
-  rule({ id: 't', on: 'treatment', needs: {}, gives: {} }).run((subject) => { expectTypeOf(subject.hardware).toEqualTypeOf<Hardware | undefined>(); return {} })
+  rule({ id: 'j', on: 'job', needs: {}, gives: {} }).run((subject) => {
+    expectTypeOf(subject.it).toEqualTypeOf<Job>()
+    return {}
+  })
+  rule({ id: 'r', on: 'room', needs: {}, gives: {} }).run((subject) => {
+    expectTypeOf(subject.it).toEqualTypeOf<Room>()
+    return {}
+  })
+  rule({ id: 'w', on: 'window', needs: {}, gives: {} }).run((subject) => {
+    expectTypeOf(subject.ordered).toEqualTypeOf<Window>()
+    return {}
+  })
+  rule({ id: 't', on: 'treatment', needs: {}, gives: {} }).run((subject) => {
+    expectTypeOf(subject.hardware).toEqualTypeOf<Hardware | undefined>()
+    return {}
+  })
 })
 
 test('a rule on a kind has its hardware and its part, one on a part that part', () => {
-  rule({ id: 'k', on: pole, needs: {}, gives: {} }).run((subject) => { expectTypeOf(subject).toEqualTypeOf<Subject<Treatment, Pole, Part>>(); return {} })
-  rule({ id: 'a', on: inRoom, needs: {}, gives: {} }).run((subject) => { expectTypeOf(subject).toEqualTypeOf<Subject<Room, Hardware | undefined, Part>>(); return {} })
+  rule({ id: 'k', on: pole, needs: {}, gives: {} }).run((subject) => {
+    expectTypeOf(subject).toEqualTypeOf<Subject<Treatment, Pole, Part>>()
+    return {}
+  })
+  rule({ id: 'a', on: inRoom, needs: {}, gives: {} }).run((subject) => {
+    expectTypeOf(subject).toEqualTypeOf<Subject<Room, Hardware | undefined, Part>>()
+    return {}
+  })
 })
 
 test('a rule is told by the compiler what it reads and gives', () => {

@@ -12,14 +12,16 @@ export interface Call {
 
 /** The same plugin, whose rules get frozen input and note every run. */
 export function recorded(plugin: Plugin, note: (call: Omit<Call, 'found'>) => void): Plugin {
-  const rules = plugin.rules.map((rule): Rule => ({
-    ...rule,
-    run: (subject, facts) => {
-      const answer = rule.run(frozen(subject), frozen(facts))
-      note({ rule, subject, facts, answer })
-      return answer
-    },
-  }))
+  const rules = plugin.rules.map(
+    (rule): Rule => ({
+      ...rule,
+      run: (subject, facts) => {
+        const answer = rule.run(frozen(subject), frozen(facts))
+        note({ rule, subject, facts, answer })
+        return answer
+      },
+    }),
+  )
   return { ...plugin, rules }
 }
 
@@ -38,7 +40,8 @@ export const without = (plugins: readonly Plugin[], fact: string): readonly Plug
 function mute(rule: Rule, fact: string): Rule {
   const keys = Object.keys(rule.gives).filter((key) => rule.gives[key]?.id === fact)
   if (keys.length === 0) return rule
-  const run: Rule['run'] = (subject, facts) => Object.fromEntries(Object.entries(rule.run(subject, facts)).filter(([key]) => !keys.includes(key)))
+  const run: Rule['run'] = (subject, facts) =>
+    Object.fromEntries(Object.entries(rule.run(subject, facts)).filter(([key]) => !keys.includes(key)))
   return { ...rule, run }
 }
 
@@ -50,9 +53,13 @@ export function leftOut(need: Need): { readonly value: unknown } | undefined {
 
 /** Where a value holds something that JSON would lose or change; undefined when it would come back the same. */
 export function notJson(value: unknown, path = ''): string | undefined {
-  if (value === null || typeof value === 'string' || typeof value === 'boolean' || (value === undefined && path !== '')) return undefined
+  if (value === null || typeof value === 'string' || typeof value === 'boolean' || (value === undefined && path !== ''))
+    return undefined
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${path} is ${value}`
-  if (Array.isArray(value)) return firstOf(value.map((inner, at) => (inner === undefined ? `${path}/${at} is undefined` : notJson(inner, `${path}/${at}`))))
+  if (Array.isArray(value))
+    return firstOf(
+      value.map((inner, at) => (inner === undefined ? `${path}/${at} is undefined` : notJson(inner, `${path}/${at}`))),
+    )
   if (!isPlain(value)) return `${path} is no plain data`
   return firstOf(Object.entries(value).map(([name, inner]) => notJson(inner, `${path}/${name}`)))
 }

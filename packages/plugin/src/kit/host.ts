@@ -10,7 +10,13 @@ export interface Plan {
   readonly reckonings: readonly (Reckoning & By)[]
   readonly layers: readonly (Layer & By)[]
   readonly entries: readonly (Entry & By)[]
-  readonly faults: readonly { readonly plugin: string; readonly rule: string; readonly at: Place; readonly what: string; readonly message: string }[]
+  readonly faults: readonly {
+    readonly plugin: string
+    readonly rule: string
+    readonly at: Place
+    readonly what: string
+    readonly message: string
+  }[]
 }
 /** What the kit asks of a planner; `createPlanner` of `@evenhem/planner` gives it. */
 export interface Planner {

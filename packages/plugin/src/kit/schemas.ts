@@ -6,7 +6,8 @@ import type { CheckFact } from './host.ts'
 export function checkFactsOf(plugins: readonly Plugin[]): CheckFact {
   const ajv = new Ajv2020({ allErrors: true, strictTypes: false, strictRequired: false })
   const owned = new Map<string, JsonSchema>()
-  for (const plugin of plugins) for (const fact of plugin.rules.flatMap(factsOf)) if (fact.id.startsWith(`${plugin.id}/`)) owned.set(fact.id, fact.schema)
+  for (const plugin of plugins)
+    for (const fact of plugin.rules.flatMap(factsOf)) if (fact.id.startsWith(`${plugin.id}/`)) owned.set(fact.id, fact.schema)
   const compiled = new Map<JsonSchema, ValidateFunction>()
   return (fact, value) => {
     const schema = owned.get(fact.id) ?? fact.schema

@@ -12,14 +12,28 @@ function usesOf(text: string): Uses | string {
     return (error as Error).message
   }
 }
-const partsOf = ({ says, help }: Words[string]): readonly (readonly [string, string])[] => [['says', says], ...(help === undefined ? [] : [['help', help] as const])]
+const partsOf = ({ says, help }: Words[string]): readonly (readonly [string, string])[] => [
+  ['says', says],
+  ...(help === undefined ? [] : [['help', help] as const]),
+]
 
 /** Codes without words, in some language of the plugin. */
-export function wordless(plugin: Plugin, others: readonly Plugin[], said: readonly Said[], codes: readonly string[]): readonly string[] {
+export function wordless(
+  plugin: Plugin,
+  others: readonly Plugin[],
+  said: readonly Said[],
+  codes: readonly string[],
+): readonly string[] {
   const languages = Object.keys(plugin.words)
-  const wanted = new Map([...said.filter((each) => !each.perhaps).map(({ code, by }) => [code, by] as const), ...codes.map((code) => [code, 'a rule’s codes'] as const)])
-  return languages.flatMap((language) => [...wanted].filter(([code]) => !wordsFor(plugin, others, language, code))
-    .map(([code, by]) => `"${code}" of ${by} has no words in "${language}"`))
+  const wanted = new Map([
+    ...said.filter((each) => !each.perhaps).map(({ code, by }) => [code, by] as const),
+    ...codes.map((code) => [code, 'a rule’s codes'] as const),
+  ])
+  return languages.flatMap((language) =>
+    [...wanted]
+      .filter(([code]) => !wordsFor(plugin, others, language, code))
+      .map(([code, by]) => `"${code}" of ${by} has no words in "${language}"`),
+  )
 }
 function wordsFor(plugin: Plugin, others: readonly Plugin[], language: string, code: string): Words[string] | undefined {
   if (code.startsWith(`${plugin.id}/`)) return plugin.words[language]?.[code]
@@ -28,8 +42,15 @@ function wordsFor(plugin: Plugin, others: readonly Plugin[], language: string, c
 
 /** Sentences that need a value which is not given with their code, or need it as a number. */
 export function valueless(plugin: Plugin, said: readonly Said[]): readonly string[] {
-  const found = said.filter((each) => !each.anyValues).flatMap(({ code, values, by }) => Object.entries(plugin.words).flatMap(([language, words]) =>
-    (words[code] ? partsOf(words[code]) : []).flatMap(([part, text]) => [...missing(usesOf(text), values)].map((name) => `"${code}" of ${by}: ${part} in "${language}" needs {${name}}`))))
+  const found = said
+    .filter((each) => !each.anyValues)
+    .flatMap(({ code, values, by }) =>
+      Object.entries(plugin.words).flatMap(([language, words]) =>
+        (words[code] ? partsOf(words[code]) : []).flatMap(([part, text]) =>
+          [...missing(usesOf(text), values)].map((name) => `"${code}" of ${by}: ${part} in "${language}" needs {${name}}`),
+        ),
+      ),
+    )
   return [...new Set(found)]
 }
 function* missing(uses: Uses | string, values: Said['values']): Iterable<string> {
@@ -54,8 +75,12 @@ export function uneven(plugin: Plugin): readonly string[] {
 function unevenParts(code: string, texts: readonly (readonly [string, Words[string] | undefined])[]): readonly string[] {
   return (['says', 'help'] as const).flatMap((part) => {
     const read = texts.filter(([, words]) => words).map(([language, words]) => [language, signature(words?.[part])] as const)
-    const broken = read.filter(([, text]) => text.startsWith('!')).map(([language, text]) => `"${code}": ${part} in "${language}" can't be read: ${text.slice(1)}`)
-    const differ = read.filter(([, text]) => text !== read[0]?.[1]).map(([language, text]) => `"${code}": ${part} in "${language}" has ${text}, in "${read[0]?.[0]}" ${read[0]?.[1]}`)
+    const broken = read
+      .filter(([, text]) => text.startsWith('!'))
+      .map(([language, text]) => `"${code}": ${part} in "${language}" can't be read: ${text.slice(1)}`)
+    const differ = read
+      .filter(([, text]) => text !== read[0]?.[1])
+      .map(([language, text]) => `"${code}": ${part} in "${language}" has ${text}, in "${read[0]?.[0]}" ${read[0]?.[1]}`)
     return broken.length > 0 ? broken : differ
   })
 }
