@@ -5,45 +5,17 @@ import { pageBox } from './fit.ts'
 import { type Gathered, gather, only } from './gather.ts'
 import { ground } from './ground.ts'
 import { heightLabels } from './heights.ts'
-import { bladeOf, lay, type Work, walls } from './layout.ts'
-import { markBounds, markWords } from './mark/index.ts'
-import type { Layer, Mark } from './marks.ts'
-import { findingBox } from './notes.ts'
-import { placeCaptions, placeFindings, placeHeights, placeInside, placeRows } from './placing.ts'
+import { inReadingOrder, labelsOf } from './labels.ts'
+import { bladeOf, type Laid, lay, type Work, walls } from './layout.ts'
+import { markBounds } from './mark/index.ts'
+import type { Layer } from './marks.ts'
+import { type Arranged, placeCaptions, placeFindings, placeHeights, placeInside, placeRows } from './placing.ts'
 import type { LeftOut, Placed, Scene } from './scene.ts'
+import { sentences } from './sentences.ts'
 import type { ComposeOptions } from './setting.ts'
 import { shapesOf } from './shapes.ts'
 import { type Box, boxAt, boxOf, unionOf } from './space.ts'
-import { figureWords } from './speech.ts'
 import { touchesApart } from './touch.ts'
-
-/** Top to bottom, then left to right. */
-const inReadingOrder = (items: readonly Placed[]): readonly Placed[] => {
-  const at = (item: Placed) => (item.kind === 'dimension' || item.kind === 'height' ? item.label.at : ([0, 0] as const))
-  return [...items].sort((a, b) => at(a)[1] - at(b)[1] || at(a)[0] - at(b)[0])
-}
-
-const labelOf = (item: Placed): readonly { readonly text: string; readonly box: Box }[] => {
-  switch (item.kind) {
-    case 'dimension':
-    case 'height':
-      return [{ text: item.label.words, box: item.label.box }]
-    case 'caption':
-      return [{ text: item.words.text, box: item.words.box }]
-    case 'finding':
-      return [{ text: item.words, box: findingBox(item.at, item.radius) }]
-    case 'detail':
-      return [
-        { text: item.letter, box: item.sign },
-        { text: item.letter, box: item.head },
-        ...(item.title ? [{ text: item.title.text, box: item.title.box }] : []),
-      ]
-    case 'tape':
-      return item.numbers.map(({ text, box }) => ({ text, box }))
-    default:
-      return []
-  }
-}
 
 const emptyScene = ({ view, sizes, width, height: tall }: ComposeOptions, leftOut: readonly LeftOut[]): Scene => ({
   view,
@@ -56,21 +28,6 @@ const emptyScene = ({ view, sizes, width, height: tall }: ComposeOptions, leftOu
   words: [],
   leftOut,
 })
-
-/** Everything that a scene says, once, in the order of its marks. */
-function sentences({ gathered, heights, options }: Work): readonly string[] {
-  const captions = new Map<Mark, string>(heights.map(({ mark, what }) => [mark, what]))
-  const groups = gathered.groups.flatMap(({ words }) => (words === undefined ? [] : [options.say(words)]))
-  const all = [
-    ...groups,
-    ...[...gathered.marks, ...gathered.details.flatMap((mark) => [mark, ...mark.marks])].flatMap((mark) =>
-      mark.kind === 'height' && captions.has(mark)
-        ? [figureWords(mark.figure, options, captions.get(mark))]
-        : markWords(mark, options),
-    ),
-  ]
-  return [...new Set(all.filter((text) => text !== ''))]
-}
 
 function workOf(gathered: Gathered, options: ComposeOptions): Work | undefined {
   const content = options.bounds ?? unionOf(gathered.marks.map(markBounds))
@@ -87,25 +44,25 @@ function workOf(gathered: Gathered, options: ComposeOptions): Work | undefined {
   }
 }
 
-/**
- * Composes the layers of a window into one drawing: takes the marks of a view and a state of the drapery from back to front, finds the one
- * scale that leaves room for rows and heights, draws, opens details where marks crowd, and only then places words and numbers, none over another.
- */
-export function compose(layers: readonly Layer[], options: ComposeOptions): Scene {
-  const gathered = gather(layers, options.view, options.state)
-  const work = workOf(gathered, options)
-  if (!work) return emptyScene(options, gathered.leftOut)
-  const laid = lay(work)
-  const { frame, content } = laid
+const crossBoxes = (items: readonly Placed[]): readonly Box[] =>
+  items.flatMap((item) => (item.kind === 'cross' ? [boxAt(item.at, 2 * item.arm, 2 * item.arm)] : []))
+
+/** Places everything at the scale that was found: what is fixed first, then on the ground that is left free. */
+function arrange(work: Work, laid: Laid): Arranged {
+  const { gathered, content, options } = work
+  const { frame } = laid
   const { crowds, calm } = crowdsOf(gathered, options.sizes.crowd / frame.scale)
   const marks = [...gathered.marks, ...calm]
-  const shapes = shapesOf(marks, frame, content, options)
+  const shapes = shapesOf(marks, frame, laid.content, options)
   const blade = bladeOf(work, laid)
   const heights = placeHeights(work, laid, blade)
-  const crosses = shapes.flatMap((item) => (item.kind === 'cross' ? [boxAt(item.at, 2 * item.arm, 2 * item.arm)] : []))
-  const outer = ground(pageBox(options), ...(blade ? [blade.box] : []), ...heights.items.flatMap(labelOf).map(({ box }) => box))
-  const rows = placeRows(laid, outer, options)
-  const free = ground(boxOf(frame, work.content), ...crosses, ...outer.taken)
+  const margin = ground(
+    pageBox(options),
+    ...[...(blade ? [blade] : []), ...heights.items].flatMap(labelsOf).map(({ box }) => box),
+    ...(blade ? [blade.box] : []),
+  )
+  const rows = placeRows(laid, margin, options)
+  const free = ground(boxOf(frame, content), ...crossBoxes(shapes), ...margin.taken)
   const findings = placeFindings(only(marks, 'finding'), laid, free, options)
   const enlarged = details(gathered, crowds, frame, free, options)
   const inside = placeInside(
@@ -116,18 +73,33 @@ export function compose(layers: readonly Layer[], options: ComposeOptions): Scen
   )
   const captions = placeCaptions(only(marks, 'caption'), laid, free, options)
   const figures = inReadingOrder([...rows.items, ...heights.items, ...inside.items])
-  const items = touchesApart(
-    linesClear([...shapes, ...(blade ? [blade] : []), ...captions.items, ...figures, ...findings.items, ...enlarged.items]),
-  )
   return {
-    view: options.view,
-    unit: options.sizes.unit,
-    width: options.width,
-    height: options.height,
-    scale: frame.scale,
-    items,
-    labels: items.flatMap(labelOf),
-    words: sentences(work),
+    items: [...shapes, ...(blade ? [blade] : []), ...captions.items, ...figures, ...findings.items, ...enlarged.items],
     leftOut: [...gathered.leftOut, ...[rows, heights, findings, enlarged, inside, captions].flatMap((each) => each.leftOut)],
+  }
+}
+
+/**
+ * Composes the layers of a window into one drawing: takes the marks of a view and a state of the drapery from back to front, finds the one
+ * scale that leaves room for rows and heights, draws, opens details where marks crowd, and only then places words and numbers, none over another.
+ */
+export function compose(layers: readonly Layer[], options: ComposeOptions): Scene {
+  const gathered = gather(layers, options.view, options.state)
+  const work = workOf(gathered, options)
+  if (!work) return emptyScene(options, gathered.leftOut)
+  const laid = lay(work)
+  const { items, leftOut } = arrange(work, laid)
+  const drawn = touchesApart(linesClear(items))
+  const { view, width, height, sizes } = options
+  return {
+    view,
+    unit: sizes.unit,
+    width,
+    height,
+    scale: laid.frame.scale,
+    items: drawn,
+    labels: drawn.flatMap(labelsOf),
+    words: sentences(work),
+    leftOut,
   }
 }

@@ -4,6 +4,7 @@ import type { Gathered } from './gather.ts'
 import type { Ground } from './ground.ts'
 import { markBounds } from './mark/index.ts'
 import type { Role } from './marks.ts'
+import type { Arranged } from './placing.ts'
 import type { LeftOut, Placed, PlacedDetail } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
 import { type At, type Box, boxAt, boxOf, clamp, type Frame, grown, middleOf, overlap, shared } from './space.ts'
@@ -148,11 +149,6 @@ function find(crowd: Crowd, frame: Frame, free: Ground, noise: readonly Noise[],
   return undefined
 }
 
-export interface Details {
-  readonly items: readonly Placed[]
-  readonly leftOut: readonly LeftOut[]
-}
-
 const numbersOf = ({ marks }: Crowd): readonly LeftOut[] =>
   marks.flatMap((mark) => ('figure' in mark ? [{ what: mark.figure.what, of: mark.figure.of, why: 'crowded' as const }] : []))
 
@@ -163,7 +159,7 @@ export function details(
   frame: Frame,
   free: Ground,
   options: ComposeOptions,
-): Details {
+): Arranged {
   const { sizes } = options
   const noise = marks.flatMap((mark) =>
     'role' in mark && loud[mark.role]

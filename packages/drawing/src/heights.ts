@@ -1,45 +1,11 @@
 import type { Height } from './marks.ts'
 import type { LeftOut, Tag, Words } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
-import { type At, type Box, boxAt, clamp, joined, moved } from './space.ts'
+import { type At, type Box, boxAt, joined, moved } from './space.ts'
+import { spread } from './spread.ts'
 import { tagOf } from './tag.ts'
-import { cut, type Type, textWidth } from './text.ts'
+import { cut, type Type } from './text.ts'
 import { wordsAt } from './words.ts'
-
-/** A thing that wants to stand at `at` and needs `slot` along the column. */
-export interface Wish {
-  readonly at: number
-  readonly slot: number
-}
-
-/**
- * Places in the order given, neighbours at least half of both their slots apart, as near to their wishes as can be (least squares),
- * between `from` and `to` when they fit there. Wishes are brought to one measure by taking off what stands before each; then equal places
- * are pooled from wherever the order would be broken (isotonic regression by pooling of adjacent violators; Barlow et al., 1972).
- */
-export function spread(wishes: readonly Wish[], from: number, to: number): readonly number[] {
-  const before: number[] = []
-  wishes.forEach(({ slot }, n) => {
-    before.push(n === 0 ? 0 : (before[n - 1] as number) + ((wishes[n - 1] as Wish).slot + slot) / 2)
-  })
-  const pools: { sum: number; count: number }[] = []
-  wishes.forEach(({ at }, n) => {
-    pools.push({ sum: at - (before[n] as number), count: 1 })
-    for (
-      let last = pools.at(-1), prior = pools.at(-2);
-      last && prior && prior.sum / prior.count > last.sum / last.count;
-      last = pools.at(-1), prior = pools.at(-2)
-    ) {
-      pools.splice(-2, 2, { sum: prior.sum + last.sum, count: prior.count + last.count })
-    }
-  })
-  const least = from + (wishes[0]?.slot ?? 0) / 2
-  const most = to - (wishes.at(-1)?.slot ?? 0) / 2 - (before.at(-1) ?? 0)
-  const free = pools.flatMap(({ sum, count }) =>
-    Array.from({ length: count }, () => clamp(sum / count, least, Math.max(least, most))),
-  )
-  return free.map((place, n) => place + (before[n] as number))
-}
 
 /** A height's label before it has a place: everything from the right end of the column and the label's middle. */
 export interface HeightLabel {
@@ -67,28 +33,39 @@ const inset = 0.6
 /** Kept free between two boxes, in the mark's size. */
 const betweenFrames = 0.16
 
+interface Look {
+  readonly framed: boolean
+  readonly number: Type
+  readonly caption: Type
+  readonly pad: number
+}
+const lookOf = (mark: Height, { sizes }: ComposeOptions): Look => {
+  const framed = mark.role === 'mark'
+  return {
+    framed,
+    number: framed ? sizes.mark : sizes.height,
+    caption: { ...sizes.caption, weight: framed ? 600 : sizes.caption.weight },
+    pad: inset * sizes.caption.size,
+  }
+}
+
 /** Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. */
 function labelOf(mark: Height, what: string, options: ComposeOptions): HeightLabel {
+  const { framed, number, caption: type, pad } = lookOf(mark, options)
   const { sizes } = options
-  const framed = mark.role === 'mark'
-  const tag = tagOf(mark.figure, framed ? sizes.mark : sizes.height, options)
-  const type: Type = { ...sizes.caption, weight: framed ? 600 : sizes.caption.weight }
-  const pad = inset * sizes.caption.size
-  const text = cut(what, type, sizes.column[1] - 2 * pad)
-  const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
-  const plain = tag.state === 'ordered' || tag.state === 'computed'
-  const tall = top + tag.box.height + (framed && !plain ? 0.2 * sizes.mark.size : 0)
+  const tag = tagOf(mark.figure, number, options)
+  const isPlain = tag.state === 'ordered' || tag.state === 'computed'
   // A plain number has room of its own at both ends; its caption ends where its digits do.
-  const end = plain ? 0.25 * (framed ? sizes.mark : sizes.height).size : 0
+  const end = isPlain ? 0.25 * number.size : 0
+  const text = cut(what, type, Math.max(sizes.column[1] - 2 * pad, tag.box.width - 2 * end))
+  const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
+  const tall = top + tag.box.height + (framed && !isPlain ? 0.2 * number.size : 0)
   const tagAt: At = [-pad - tag.box.x - tag.box.width + end, -tall / 2 + top - tag.box.y]
-  const caption = text ? wordsAt(text, [-pad, -tall / 2 + (framed ? 0.92 : 0.74) * type.size], type, 'end') : undefined
-  const inner = joined(moved(tag.box, tagAt), ...(caption ? [caption.box] : []))
-  const width = Math.max(tag.box.width - 2 * end + (framed ? 2.4 * sizes.cross : 0), text ? textWidth(text, type) : 0) + 2 * pad
-  const box = framed ? boxAt([0, 0], 0, tall) : inner
-  const slot = framed
-    ? Math.max(sizes.apart, tall + betweenFrames * sizes.mark.size)
-    : Math.max(sizes.apart, tall + 0.2 * sizes.height.size)
-  return { mark, what, tag, tagAt, ...(caption ? { caption } : {}), box, framed, slot, width }
+  const caption = text ? { caption: wordsAt(text, [-pad, -tall / 2 + (framed ? 0.92 : 0.74) * type.size], type, 'end') } : {}
+  const inner = joined(moved(tag.box, tagAt), ...(caption.caption ? [caption.caption.box] : []))
+  const width = Math.max(tag.box.width - 2 * end + (framed ? 2.4 * sizes.cross : 0), inner.width - end) + 2 * pad
+  const slot = Math.max(sizes.apart, tall + (framed ? betweenFrames : 0.2) * number.size)
+  return { mark, what, tag, tagAt, ...caption, box: framed ? boxAt([0, 0], 0, tall) : inner, framed, slot, width }
 }
 
 /** A height's label in its place; `middle` is where its leader starts. */
@@ -108,8 +85,9 @@ export interface Column {
 
 export const heightLabels = (marks: readonly Height[], options: ComposeOptions): readonly HeightLabel[] =>
   marks.map((mark) => labelOf(mark, heightCaption(mark, marks, options), options))
-export const columnWidth = (labels: readonly HeightLabel[], { column }: ComposeOptions['sizes']): number =>
-  clamp(Math.max(0, ...labels.map((label) => label.width)), column[0], column[1])
+/** As wide as the widest number needs, and never narrower than a column looks like one. */
+export const columnWidth = (labels: readonly HeightLabel[], { column: [least] }: ComposeOptions['sizes']): number =>
+  Math.max(least, ...labels.map((label) => label.width))
 
 /** What the column has room for: what is to be pencilled first, then in the order given. */
 function chosen(labels: readonly HeightLabel[], room: number): ReadonlySet<HeightLabel> {

@@ -13,11 +13,14 @@ import type { LeftOut, Placed, PlacedTape } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
 import type { Box } from './space.ts'
 
-export function placeHeights(
-  work: Work,
-  { frame, content }: Laid,
-  blade: PlacedTape | undefined,
-): { readonly items: readonly Placed[]; readonly leftOut: readonly LeftOut[] } {
+/** What found its place, and what did not. */
+export interface Arranged {
+  readonly items: readonly Placed[]
+  readonly leftOut: readonly LeftOut[]
+}
+
+/** The labels of all heights, fanned out left of the blade. */
+export function placeHeights(work: Work, { frame, content }: Laid, blade: PlacedTape | undefined): Arranged {
   if (!blade) return { items: [], leftOut: [] }
   const { options } = work
   const { edge } = options.sizes
@@ -43,7 +46,7 @@ function onGround<M extends Mark>(
   place: (mark: M) => { readonly item: Placed; readonly box: Box } | undefined,
   left: (mark: M) => LeftOut,
   free: Ground,
-): { readonly items: readonly Placed[]; readonly leftOut: readonly LeftOut[] } {
+): Arranged {
   const items: Placed[] = []
   const leftOut: LeftOut[] = []
   for (const mark of marks) {

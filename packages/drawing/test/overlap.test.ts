@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { gather } from '../src/gather.ts'
 import { compose, figuresOf, type Scene } from '../src/index.ts'
-import { overlap } from '../src/space.ts'
+import { holds, overlap } from '../src/space.ts'
 import { randomScene } from './scenes/random.ts'
 
 /** Pairs of labels, by what they say, that stand on one another. */
@@ -77,3 +77,13 @@ const insideDetail = (scene: Scene, box: { readonly x: number; readonly y: numbe
       box.y >= item.panel.y &&
       box.y <= item.panel.y + item.panel.height,
   )
+
+test('labels of random scenes lie on the page', () => {
+  fc.assert(
+    fc.property(randomScene, ({ layers, options }) => {
+      const page = { x: 0, y: 0, width: options.width, height: options.height }
+      expect(compose(layers, options).labels.filter(({ box }) => !holds(page, box))).toEqual([])
+    }),
+    runs,
+  )
+})

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { spread, type Wish } from '../src/heights.ts'
+import { spread, type Wish } from '../src/spread.ts'
 
 const wishes = fc
   .array(fc.record({ at: fc.integer({ min: -200, max: 900 }), slot: fc.integer({ min: 20, max: 60 }) }), { maxLength: 12 })
