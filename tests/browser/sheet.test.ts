@@ -1,6 +1,7 @@
+import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright'
 import { describe, expect, test } from 'vitest'
-import { broken, desk, example, figures, go, named, printedPlan, tabletFor, working } from './tablet.ts'
+import { desk, example, figures, go, jobOf, named, printedPlan, tabletFor, working } from './tablet.ts'
 
 const found = example('tern-hollow-found')
 
@@ -168,10 +169,35 @@ describe('the sheet', () => {
     }))
 
   test('names the places of a job that cannot be read, and what else helps', async () => {
-    const folder = await broken('{ "format": "evenhem-job/1", "units": "in",')
+    const folder = await jobOf('{ "format": "evenhem-job/1", "units": "in",')
     await using({ job: folder }, async ({ page }) => {
       expect(await page.locator('state-page h1').textContent()).toBe('This job could not be read')
       expect(await page.locator('state-page li').first().textContent()).toMatch(/Unexpected .*Line 1, column \d+/s)
+    })
+  })
+
+  test('names the rule that failed, and the rest of it stands', () =>
+    using({}, async ({ page }) => {
+      const before = await figures(page).count()
+      await page.evaluate(() => {
+        const app = document.querySelector('evenhem-app') as unknown as { planned: { plan: object; words: unknown } }
+        const at = '/rooms/garden-room/windows/w1/treatments/over'
+        const fault = { plugin: 'stranger', rule: 'weight', at, what: 'threw', message: 'no number came' }
+        app.planned = { ...app.planned, plan: { ...app.planned.plan, faults: [fault] } }
+      })
+      await page.locator('findings-row .faulty').click()
+      const list = await page.locator('findings-list section').textContent()
+      expect(list).toContain('Could not work this out')
+      expect(list).toContain('Rule weight of the plugin stranger')
+      expect(await figures(page).count()).toBe(before)
+    }))
+
+  test('says what stands in the job that nobody here reads', async () => {
+    const text = await readFile(`${example('tern-hollow')}/job.json`, 'utf8')
+    const folder = await jobOf(text.replace('"with": {', '"with": { "stranger": { "any": "thing" },'))
+    await using({ job: folder }, async ({ page }) => {
+      await page.locator('findings-row button').first().click()
+      expect(await page.locator('findings-list section').textContent()).toContain('stranger')
     })
   })
 

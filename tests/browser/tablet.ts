@@ -94,7 +94,7 @@ async function visit(
 }
 
 /** A folder with this text as its job file. */
-export async function broken(text: string): Promise<string> {
+export async function jobOf(text: string): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'evenhem-job-'))
   onTestFinished(() => rm(folder, { recursive: true, force: true }))
   await writeFile(join(folder, 'job.json'), text)
@@ -106,13 +106,13 @@ export const named = (page: Page, name: RegExp) => page.locator('room-drawing').
 export const working = (page: Page) => page.locator('working-panel section')
 export const go = (page: Page, leaf: string) => page.locator('title-block').getByRole('button', { name: leaf }).click()
 
-/** What the command line prints: the plan of a window, as text. */
+/** What the command line prints: the plan of a window, as text. A check that fails makes its exit code 1. */
 export async function printedPlan(job: string, window: string): Promise<string> {
   const entry = `${root}packages/cli/src/index.ts`
   const words = ['--conditions=source', '--import', 'tsx', entry, 'plan', job, '--window', window, '--json']
-  // A job with problems is printed all the same, with exit code 1.
-  return run(process.execPath, words, { cwd: root, maxBuffer: 64 * 1024 * 1024 }).then(
-    ({ stdout }) => stdout,
-    (error) => (error.code === 1 ? error.stdout : Promise.reject(error)),
-  )
+  const { stdout } = await run(process.execPath, words, { cwd: root, maxBuffer: 64 * 1024 * 1024 }).catch((failed) => {
+    if (failed.code === 1 && failed.stderr === '') return failed
+    throw failed
+  })
+  return stdout
 }

@@ -58,6 +58,8 @@ export const words = {
   holdsUp: '{n} things wait for it',
   holdsUpOne: 'one thing waits for it',
   couldNotWorkOut: 'Could not work this out',
+  ruleOf: 'Rule {rule} of the plugin {plugin}',
+  notRead: 'Kept in the job, but not read',
   faulty: '{n} could not be worked out',
 
   // The working of a number.

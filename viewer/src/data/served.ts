@@ -11,7 +11,7 @@ export interface Diagnostic {
   readonly severity: 'error' | 'warning' | 'info'
   readonly code: string
   /** The sentence, and what else helps; made where the job was read. Without it the code has to do. */
-  readonly message?: string
+  readonly says?: string
   readonly help?: string
   readonly line?: number
   readonly column?: number

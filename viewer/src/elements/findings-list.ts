@@ -12,11 +12,11 @@ export interface ShownAsk {
   readonly what: string
   readonly holds: number
 }
-/** A rule that went wrong. The rest of the sheet stands. */
-export interface ShownFault {
-  readonly by: string
+/** A rule that went wrong, or a part of the job that nobody here reads. The rest of the sheet stands. */
+export interface ShownTrouble {
+  readonly what: string
   readonly where: string
-  readonly message: string
+  readonly says: string
 }
 
 /** What was checked, what to measure next, and what could not be worked out. */
@@ -24,7 +24,8 @@ export interface ShownFault {
 export class FindingsList extends LitElement {
   @property({ attribute: false }) findings: readonly ShownFinding[] = []
   @property({ attribute: false }) asks: readonly ShownAsk[] = []
-  @property({ attribute: false }) faults: readonly ShownFault[] = []
+  @property({ attribute: false }) faults: readonly ShownTrouble[] = []
+  @property({ attribute: false }) unread: readonly ShownTrouble[] = []
   /** A part of the sheet, not something opened over it. */
   @property({ type: Boolean, reflect: true }) embedded = false
 
@@ -56,25 +57,26 @@ export class FindingsList extends LitElement {
     return html`<section aria-labelledby="title" tabindex="0">
       <header><h2 id="title" tabindex="-1">${words.findings}</h2>
         ${this.embedded ? nothing : closeButton(this)}</header>
-      ${
-        this.faults.length === 0
-          ? nothing
-          : html`<h3>${words.couldNotWorkOut}</h3><ul>${this.faults.map(
-              ({ by, where, message }) =>
-                html`<li>${verdictSign('unknown')}<div>${by}<small>${where}</small><small>${message}</small></div></li>`,
-            )}</ul>`
-      }
-      ${
-        this.asks.length === 0
-          ? nothing
-          : html`<h3>${words.toMeasure}</h3><ul>${this.asks.map(
-              ({ what, holds }) =>
-                html`<li class="plain"><span>${what}</span><small>${holds === 1 ? words.holdsUpOne : fill(words.holdsUp, { n: holds })}</small></li>`,
-            )}</ul>`
-      }
-      ${this.asks.length + this.faults.length > 0 ? html`<h3>${words.checks}</h3>` : nothing}
+      ${this.troubles(words.couldNotWorkOut, this.faults)}${this.toMeasure()}${this.troubles(words.notRead, this.unread)}
+      ${this.asks.length + this.faults.length + this.unread.length > 0 ? html`<h3>${words.checks}</h3>` : nothing}
       <ul>${byGravity(this.findings).map((finding) => this.finding(finding))}</ul>
     </section>`
+  }
+
+  private toMeasure() {
+    if (this.asks.length === 0) return nothing
+    const waiting = (n: number) => (n === 1 ? words.holdsUpOne : fill(words.holdsUp, { n }))
+    return html`<h3>${words.toMeasure}</h3><ul>${this.asks.map(
+      ({ what, holds }) => html`<li class="plain"><span>${what}</span><small>${waiting(holds)}</small></li>`,
+    )}</ul>`
+  }
+
+  private troubles(title: string, troubles: readonly ShownTrouble[]) {
+    if (troubles.length === 0) return nothing
+    return html`<h3>${title}</h3><ul>${troubles.map(
+      ({ what, where, says }) =>
+        html`<li>${verdictSign('unknown')}<div>${what}<small>${where}</small><small>${says}</small></div></li>`,
+    )}</ul>`
   }
 
   private finding({ verdict, says, help, stops, override }: ShownFinding) {

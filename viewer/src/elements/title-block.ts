@@ -20,15 +20,25 @@ export class TitleBlock extends LitElement {
   static override readonly styles = [
     base,
     css`
+      :host { container-type: inline-size }
       nav { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; height: 100%; border-top: 2px solid var(--ink); background: var(--sheet) }
-      nav > * { display: block; min-height: 48px; border-left: 1px solid var(--faint); padding: 11px 8px 8px 14px; font-size: 17px; line-height: 1.2; font-weight: 500; position: relative; color: inherit; text-decoration: none }
+      nav > * { display: flex; flex-direction: column; align-items: flex-start; min-height: 48px; border-left: 1px solid var(--faint); padding: 11px 8px 8px 14px; font-size: 17px; line-height: 1.2; font-weight: 500; position: relative; color: inherit; text-decoration: none }
       nav > :first-child { border-left: 0 }
       nav > :focus-visible { outline-offset: -4px }
       small { display: block; margin-top: 3px; font-size: 13.5px; font-weight: 400; color: var(--ink2) }
       [aria-current] { background: var(--panel) }
       [aria-current]::before { content: ''; position: absolute; inset: -2px 0 auto; height: 6px; background: var(--act) }
+      @media (min-width: 1000px) {
+        @container (max-width: 430px) {
+          nav { grid-auto-flow: row; grid-template-columns: 1fr 1fr; grid-auto-rows: 1fr }
+          nav > * { padding: 8px 8px 7px 14px; border-top: 1px solid var(--faint) }
+          nav > :nth-child(odd) { border-left: 0 }
+          nav > :nth-child(-n+2) { border-top: 0 }
+          [aria-current]:nth-child(n+3)::before { inset: -1px 0 auto }
+        }
+      }
       @media (max-width: 599px) {
-        nav > * { padding: 14px 4px 6px; text-align: center; font-size: 15.5px }
+        nav > * { padding: 14px 4px 6px; text-align: center; align-items: center; font-size: 15.5px }
       }
     `,
   ]

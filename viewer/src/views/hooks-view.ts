@@ -64,7 +64,7 @@ export class HooksView extends LitElement {
     const { width, height } = this.size
     return html`<div class="switch"><slot></slot></div>
       <hook-picture .width=${width} .heading=${this.heading(panel, places, mirrored)} 
-        .stretch=${width < wideFrom && height > 900 ? 1.45 : 1} .cards=${width >= wideFrom ? cardMiddles(width, places.length, mirrored) : []}></hook-picture>
+        .stretch=${width < wideFrom ? (height > 900 ? 1.45 : 1) : height < 660 ? 0.75 : 1} .cards=${width >= wideFrom ? cardMiddles(width, places.length, mirrored) : []}></hook-picture>
       <hook-cards ?mirrored=${mirrored} .hooks=${places.map((place) => this.card(place))}></hook-cards>
       ${this.band(map, panel)}`
   }

@@ -3,7 +3,7 @@ import type { WindowPlan } from '@evenhem/planner'
 import { factsOf, type Hole } from '../data/facts.ts'
 import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
-import type { ShownAsk, ShownFault } from '../elements/findings-list.ts'
+import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
 import type { ShownStep } from '../elements/step-panel.ts'
@@ -68,11 +68,19 @@ export const shownAsks = (sheet: Sheet): readonly ShownAsk[] =>
   sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at, sheet.place), holds }))
 
 /** What could not be worked out, with the plugin and the rule. */
-export const shownFaults = (sheet: Sheet): readonly ShownFault[] =>
+export const shownFaults = (sheet: Sheet): readonly ShownTrouble[] =>
   sheet.plan.faults.map(({ plugin, rule, at, message }) => ({
-    by: `${plugin}, ${rule}`,
+    what: fill(words.ruleOf, { rule, plugin }),
     where: placeInWords(sheet.ordered, at),
-    message,
+    says: message,
+  }))
+
+/** What stands in the job and nobody here reads. */
+export const shownUnread = (sheet: Sheet): readonly ShownTrouble[] =>
+  sheet.plan.unread.map(({ at, what, name }) => ({
+    what: sheet.say(`host/unread.${what}`, { name }),
+    where: placeInWords(sheet.ordered, at),
+    says: sheet.help(`host/unread.${what}`, { name }) ?? '',
   }))
 
 /** The holes of a window by side, the highest first. */

@@ -52,6 +52,6 @@ export class StatePage extends LitElement {
 
 const signOf = { error: 'fail', warning: 'warn', info: 'unknown' } as const
 
-const diagnostic = ({ severity, code, message, help, line, column }: Diagnostic) => html`<li>${verdictSign(signOf[severity])}
-  <div>${sentence(message ?? code)}${help ? html`<small>${sentence(help)}</small>` : nothing}
+const diagnostic = ({ severity, code, says, help, line, column }: Diagnostic) => html`<li>${verdictSign(signOf[severity])}
+  <div>${sentence(says ?? code)}${help ? html`<small>${sentence(help)}</small>` : nothing}
     ${line ? html`<small>${fill(words.line, { n: line, m: column ?? 1 })}</small>` : nothing}</div></li>`

@@ -13,7 +13,7 @@ import type { Working } from '../elements/working-panel.ts'
 import { fill, unitNames, words } from '../words.ts'
 import { opened } from './opened.ts'
 import type { RoomDrawing } from './room-drawing.ts'
-import { holeSides, idOf, shownAsks, shownFaults, shownFinding, shownStep } from './shown.ts'
+import { holeSides, idOf, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
 import { layout } from './window-sheet.css.ts'
 import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
@@ -125,7 +125,7 @@ export class WindowSheet extends LitElement {
 
   private findingsList(embedded: boolean) {
     const { sheet } = this
-    return html`<findings-list ?embedded=${embedded} .findings=${sheet.plan.checks.map(shownFinding(sheet))} .asks=${shownAsks(sheet)} .faults=${shownFaults(sheet)}></findings-list>`
+    return html`<findings-list ?embedded=${embedded} .findings=${sheet.plan.checks.map(shownFinding(sheet))} .asks=${shownAsks(sheet)} .faults=${shownFaults(sheet)} .unread=${shownUnread(sheet)}></findings-list>`
   }
 
   private overlay() {
