@@ -20,7 +20,8 @@ const may: Readonly<Record<string, readonly string[]>> = {
   photos: [],
   report: [...below.planner, 'planner', 'site-log'],
   server: served,
-  cli: [...served, 'server'],
+  // To print marks and hooks it knows the trade's facts by name; rules it has none.
+  cli: [...served, 'server', 'drapery'],
   viewer: ['length', 'job', 'drawing', 'planner', 'site-log', 'plugins/index'],
 }
 const allowed = (part: string, other: string): boolean => {
@@ -39,8 +40,8 @@ test('imports of every shape are seen', () => {
 })
 
 test('every package is in the table of who may import whom', () => {
-  const parts = new Set(files.map(partOf).filter((part) => part !== undefined && !part.startsWith('plugins/')))
-  expect([...parts].filter((part) => !(part in may))).toEqual([])
+  const parts = new Set(files.map(partOf).filter((part) => part !== undefined))
+  expect([...parts].filter((part) => !part.startsWith('plugins/') && !(part in may))).toEqual([])
 })
 
 test('a package imports only what it may', () => {

@@ -1,27 +1,40 @@
-import { compose, lights, paper, paperCss, toSvg } from '@evenhem/drawing'
+import { compose, figuresOf, lights, type PlacedCaption, paper, paperCss, type Scene, toSvg } from '@evenhem/drawing'
 import { createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
+import { asMeasured, fontsFor } from '@evenhem/report'
 import { tapeFor } from '@evenhem/server'
 import { type Command, out, unitIn, units, window } from './command.ts'
 import { put } from './file.ts'
 import { windowNamed, withJob } from './job.ts'
 import { speechFor } from './speech.ts'
 
-/** In millimetres: a page of A4 or Letter across, within margins that every printer has. */
-const page = { width: 255, height: 180 }
+/** In millimetres: fits on A4 and on Letter, within margins that every printer has. Below the drawing is a line of words. */
+const page = { width: 190, height: 180 }
+const footing = 8
 const titles = { elevation: 'Elevation', marks: 'Marks' }
+const unitNames = { in: 'inches', 'ft-in': 'feet and inches', mm: 'millimetres', cm: 'centimetres' }
 
-/** What a drawing that stands alone needs: the colours of paper, and how each role looks. */
-const style = (): string => {
+/** The scene with a line of words at its foot: which window this is, and what its numbers are in. */
+function withFooting(scene: Scene, text: string): Scene {
+  const { size, weight } = paper.caption
+  const at = [paper.edge, scene.height + footing - size] as const
+  const box = { x: at[0], y: at[1] - size, width: scene.width, height: size }
+  const words: PlacedCaption = { kind: 'caption', role: 'dimension', words: { text, at, anchor: 'start', size, weight, box } }
+  return { ...scene, height: scene.height + footing, items: [...scene.items, words] }
+}
+
+/** An SVG that stands alone, with the colours of paper, how each role looks, and the letters that its words were measured with. */
+function standingAlone(svg: string): string {
   const colours = Object.entries({ ...lights.paper, sheet: '#ffffff', wallface: '#ffffff' }).map(
     ([name, colour]) => `--${name}:${colour}`,
   )
-  return `<style>.drawing{${colours.join(';')};--k:1;background:#ffffff}\n${paperCss()}</style>`
+  const style = `.drawing{${colours.join(';')};--k:1;background:#ffffff}\n${paperCss()}\n${fontsFor(svg, 'drawing')}`
+  return `${svg.replace(/^<svg(?:[^>"]|"[^"]*")*>/, (start) => `${start}<style>${style}</style>`)}\n`
 }
 
 export const draw: Command = {
   name: 'draw',
-  says: 'Draw a window, to scale, as SVG on a page across.',
+  says: 'Draw a window, to scale, as SVG.',
   more: 'The elevation shows the window as it hangs, the marks sheet what to pencil on the wall.',
   subject: 'job',
   options: {
@@ -32,21 +45,28 @@ export const draw: Command = {
     units,
   },
   run: ({ subject, options }, streams) =>
-    withJob(subject, streams, async ({ ordered, found }) => {
+    withJob(subject, streams, async ({ ordered, found, readings }) => {
       const { room, window, place } = windowNamed(found, options.window ?? '')
-      const { layers } = createPlanner(plugins).window(found, ordered, place)
-      const { written, say } = speechFor(tapeFor(found, unitIn(options)))
+      const plan = createPlanner(plugins).window(found, ordered, place)
+      const tape = tapeFor(found, unitIn(options))
+      const { written, say } = speechFor(tape)
       const view = options.view as keyof typeof titles
-      const scene = compose(layers, {
+      const state = options.state === 'stacked' ? 'stacked' : 'drawn'
+      const scene = compose(asMeasured(plan.layers, readings, plan.reckonings), {
         ...page,
         view,
-        state: options.state === 'stacked' ? 'stacked' : 'drawn',
+        state,
         sizes: paper,
         write: written,
         say,
       })
-      const svg = toSvg(scene, { title: `${titles[view]}: ${room.name}, ${window.name}` })
-      await put(`${svg.replace(/^<svg(?:[^>"]|"[^"]*")*>/, (start) => start + style())}\n`, options.out, streams)
+      const where = `${room.name}, ${window.name}`
+      const isRounded = figuresOf(scene).some(({ figure: { value } }) => value !== undefined && written(value).off !== 0)
+      const lengths = `Lengths in ${unitNames[tape.unit]}${isRounded ? ', rounded to the tape' : ''}.`
+      const svg = toSvg(withFooting(scene, `${found.job.name}, ${where}. ${lengths}`), {
+        title: `${titles[view]}: ${where}`,
+      })
+      await put(standingAlone(svg), options.out, streams)
       for (const { what } of scene.leftOut) streams.err(`left out for want of room: ${say(what)}\n`)
       return 0
     }),

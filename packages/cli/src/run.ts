@@ -7,6 +7,7 @@ import { plan } from './plan.ts'
 import { report } from './report.ts'
 import { schema } from './schema.ts'
 import { serve } from './serve.ts'
+import { plain } from './table.ts'
 
 export const commands: readonly Command[] = [check, plan, draw, schema, report, serve]
 
@@ -16,7 +17,7 @@ export async function run(words: readonly string[], streams: Streams): Promise<E
     return await runCommand(words, streams)
   } catch (error) {
     if (!(error instanceof Trouble)) throw error
-    streams.err(`${error.message}\n`)
+    streams.err(`${plain(error.message)}\n`)
     return 2
   }
 }

@@ -4,7 +4,7 @@ import type { Job, PlacedWindow } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import { stages, type Verdict } from '@evenhem/plugin'
 import type { Speech } from './speech.ts'
-import { table } from './table.ts'
+import { plain, table } from './table.ts'
 
 /** How a plan is written for people: sections of lines, an empty one left out. */
 type Write = (plan: WindowPlan, speech: Speech) => string
@@ -28,6 +28,7 @@ const marks: Write = (plan, { say, length }) =>
   table(
     factsOf<readonly Hole[]>(plan, 'drapery/holes@1')
       .flat()
+      .sort((a, b) => a.side.localeCompare(b.side) || b.height.value - a.height.value)
       .map(({ side, what, fromFloor, fromCasing }) => [
         say(`drapery/${side}`),
         say(what),
@@ -134,5 +135,6 @@ export function sheetOf(job: Job, { room, window, place }: PlacedWindow, plan: W
   const written = Object.entries(sections)
     .map(([title, write]) => ({ title, text: write(plan, speech) }))
     .filter(({ text }) => text !== '')
-  return `${job.job.name}, ${room.name}, ${window.name}\n${place}\n${written.map(({ title, text }) => `\n${title}\n${text}`).join('')}`
+  const body = written.map(({ title, text }) => `\n${title}\n${text}`).join('')
+  return plain(`${job.job.name}, ${room.name}, ${window.name}\n${place}\n${body}`)
 }

@@ -37,10 +37,11 @@ const rangesOf = (written: string): Ranges =>
 const hasLetterIn = (ranges: Ranges, letters: ReadonlySet<number>): boolean =>
   [...letters].some((letter) => ranges.some(([from, to]) => from <= letter && letter <= to))
 
-/** The fonts that a text needs, as rules of a style sheet that hold the fonts themselves. */
-export function fontsFor(text: string): string {
+/** The fonts that a text needs, as rules of a style sheet that hold the fonts themselves. A drawing has no serifs in it. */
+export function fontsFor(text: string, of: 'page' | 'drawing' = 'page'): string {
   const letters = new Set([...text].map((one) => one.codePointAt(0) as number))
   return faces
+    .slice(0, of === 'drawing' ? 1 : faces.length)
     .flatMap((face) => {
       const ranges: Readonly<Record<string, string>> = JSON.parse(
         readFileSync(require.resolve(`${face.folder}/unicode.json`), 'utf8'),

@@ -55,6 +55,6 @@ function missing(error: NodeJS.ErrnoException): never {
 
 function serve(bytes: Uint8Array, hash: string, extensions: Extensions): Served {
   const read = readJob(bytes, extensions)
-  const diagnostics = diagnosticsJson(read.diagnostics).map(({ says, ...diagnostic }) => ({ ...diagnostic, message: says }))
+  const diagnostics = diagnosticsJson(read.diagnostics)
   return { read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }
 }

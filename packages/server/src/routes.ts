@@ -44,6 +44,9 @@ export function serveReport(server: FastifyInstance, source: JobSource, report: 
         'Unexpected errors in the job, expected none; the sheet names them, put them right first.',
       )
     const { html, policy } = report(job, readings, wishes)
-    return reply.header('content-security-policy', `${policy}; frame-ancestors 'none'`).type('text/html').send(html)
+    return reply
+      .header('content-security-policy', `${policy}; frame-ancestors 'none'`)
+      .type('text/html; charset=utf-8')
+      .send(html)
   })
 }

@@ -1,6 +1,6 @@
 import { rm, stat, utimes, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { extensionsOf, readJob } from '@evenhem/job/read'
+import { diagnosticsJson, extensionsOf, readJob } from '@evenhem/job/read'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 import { folder, server, smallJob } from './folder.ts'
@@ -9,7 +9,7 @@ test('the read job is served, with its readings and what is to say about it', as
   const { job, readings, diagnostics } = readJob(Buffer.from(JSON.stringify(smallJob)), extensionsOf(plugins))
   const answer = await (await server()).inject('/job')
   expect(answer.headers['content-type']).toBe('application/json; charset=utf-8')
-  expect(answer.json()).toEqual(JSON.parse(JSON.stringify({ ordered: job, readings, diagnostics })))
+  expect(answer.json()).toEqual(JSON.parse(JSON.stringify({ ordered: job, readings, diagnostics: diagnosticsJson(diagnostics) })))
   expect(answer.json().ordered.rooms[0].ceiling).toBe(96 * 25_400_000)
 })
 
@@ -62,5 +62,9 @@ test('a job that cannot be read is served as what is wrong with it', async () =>
   await writeFile(join(job, 'job.json'), '{ "format": ')
   const answer = await (await server({ job, viewer })).inject('/job')
   expect(answer.statusCode).toBe(200)
-  expect(answer.json().diagnostics.length).toBeGreaterThan(0)
+  expect(answer.json().diagnostics[0]).toMatchObject({
+    severity: 'error',
+    line: 1,
+    says: expect.stringContaining('Unexpected end'),
+  })
 })

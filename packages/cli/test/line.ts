@@ -1,0 +1,54 @@
+import { execFile } from 'node:child_process'
+import { mkdtemp, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { ExitCode } from '../src/command.ts'
+import { run } from '../src/run.ts'
+
+export const root = fileURLToPath(new URL('../../..', import.meta.url))
+export const example = (name: string): string => `${root}schema/examples/${name}`
+
+/** What a command line came to, in this process. */
+export async function line(
+  ...words: readonly string[]
+): Promise<{ readonly code: ExitCode; readonly out: string; readonly err: string }> {
+  const written = { out: '', err: '' }
+  const code = await run(words, {
+    out: (text) => {
+      written.out += text
+    },
+    err: (text) => {
+      written.err += text
+    },
+    colours: false,
+  })
+  return { code, ...written }
+}
+
+/** How the command line is started from source, without a build. */
+export const command = ['--conditions=source', '--import', 'tsx', `${root}packages/cli/src/index.ts`]
+
+/** The same as a process of its own. */
+export const started = (
+  ...words: readonly string[]
+): Promise<{ readonly code: number; readonly out: string; readonly err: string }> =>
+  new Promise((done) => {
+    execFile(process.execPath, [...command, ...words], { cwd: root, maxBuffer: 64 * 1024 * 1024 }, (error, out, err) =>
+      done({ code: Number(error?.code ?? 0), out, err }),
+    )
+  })
+
+/** A file with this text, in a folder of its own. */
+export async function fileWith(text: string, name = 'job.json'): Promise<string> {
+  const file = join(await mkdtemp(join(tmpdir(), 'evenhem-')), name)
+  await writeFile(file, text)
+  return file
+}
+
+export const smallJob = {
+  format: 'evenhem-job/1',
+  units: 'in',
+  job: { number: '1', name: 'Heron Lodge', country: 'US' },
+  rooms: [{ id: 'den', name: 'Den', windows: [] }],
+}
