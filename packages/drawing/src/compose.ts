@@ -14,7 +14,7 @@ import type { LeftOut, Placed, Scene } from './scene.ts'
 import { sentences } from './sentences.ts'
 import type { ComposeOptions } from './setting.ts'
 import { shapesOf } from './shapes.ts'
-import { type Box, boxAt, boxOf, unionOf } from './space.ts'
+import { type Box, boxAt, boxOf, common, unionOf } from './space.ts'
 import { touchesApart } from './touch.ts'
 
 const emptyScene = ({ view, sizes, width, height: tall }: ComposeOptions, leftOut: readonly LeftOut[]): Scene => ({
@@ -62,7 +62,7 @@ function arrange(work: Work, laid: Laid): Arranged {
     ...(blade ? [blade.box] : []),
   )
   const rows = placeRows(laid, margin, options)
-  const free = ground(boxOf(frame, content), ...crossBoxes(shapes), ...margin.taken)
+  const free = ground(common(boxOf(frame, content), pageBox(options)), ...crossBoxes(shapes), ...margin.taken)
   const findings = placeFindings(only(marks, 'finding'), laid, free, options)
   const enlarged = details(gathered, crowds, frame, free, options)
   const inside = placeInside(

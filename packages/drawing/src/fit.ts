@@ -20,7 +20,7 @@ export const larger = (a: Margins, b: Margins): Margins => ({
 })
 
 /** Labels never squeeze the wall below this part of the page. */
-const leastShare = 0.3
+const leastShare = 0.12
 /** A drawing without extent (one point) still has a scale. */
 const leastExtent = 1
 

@@ -78,6 +78,17 @@ export const overlap = (a: Box, b: Box): boolean =>
   a.x < b.x + b.width - slack && b.x < a.x + a.width - slack && a.y < b.y + b.height - slack && b.y < a.y + a.height - slack
 const slack = 1e-6
 
+/** What lies in both; without size where they do not meet. */
+export function common(a: Box, b: Box): Box {
+  const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)]
+  return {
+    x,
+    y,
+    width: Math.max(0, Math.min(a.x + a.width, b.x + b.width) - x),
+    height: Math.max(0, Math.min(a.y + a.height, b.y + b.height) - y),
+  }
+}
+
 /** The area that two boxes share. */
 export function shared(a: Box, b: Box): number {
   const width = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x)

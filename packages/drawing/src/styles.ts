@@ -119,7 +119,7 @@ function rules(scope: string, w: Weights, weigh: Weigh, unit: number): string {
     ['.figure.mark .sign,.figure.mark .unit', 'fill:var(--mark)'],
     ['.figure.measured .unit,.figure.off .unit', 'fill:var(--tapeink)'],
     ['.block', 'fill:none'],
-    ['.measured>.block,.off>.block', 'fill:var(--tape)'],
+    ['.measured>.block,.off>.block', `fill:var(--tape);stroke:var(--tapeedge);stroke-width:${w.dots}`],
     ['.hook', 'fill:var(--tapehook)'],
     ['.figure.off>.block', `stroke:var(--fail);stroke-width:${w.outline}`],
     [
@@ -171,7 +171,6 @@ const family = '"Source Sans 3 Variable","Source Sans 3",system-ui,sans-serif'
 /** How a drawing on a screen looks: a rule for each role, colours from the lights' properties. Lines are 1.5 times as heavy in the sun. */
 export const drawingCss = (): string => `.drawing{display:block;color:var(--ink);font-family:${family}}
 ${rules('.drawing', onScreen, (weight) => `calc(${weight}px*var(--k))`, 1)}
-:root[data-light=sun] .drawing .measured>.block{stroke:#000;stroke-width:1.5}
 .drawing .figure:focus{outline:none}
 .drawing .figure:focus-visible>.touch{stroke:var(--act);stroke-width:3}
 .drawing .figure[role=button]{cursor:pointer}

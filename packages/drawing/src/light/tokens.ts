@@ -26,6 +26,7 @@ export type Token =
   | 'tape'
   | 'tapeink'
   | 'tapehook'
+  | 'tapeedge'
   | 'blade'
   | 'tick'
   | 'warn'
@@ -62,6 +63,7 @@ const paper: Colours = {
   tape: '#ffd84d',
   tapeink: '#1d1a08',
   tapehook: '#8a6a06',
+  tapeedge: '#ffd84d',
   blade: '#fff3c4',
   tick: '#8a6a06',
   warn: '#8a4a00',
@@ -96,6 +98,7 @@ const night: Colours = {
   tape: '#e6bd3c',
   tapeink: '#171302',
   tapehook: '#8a5a00',
+  tapeedge: '#e6bd3c',
   blade: '#2b2713',
   tick: '#fbe7a2',
   warn: '#ffb65c',
@@ -130,6 +133,7 @@ const sun: Colours = {
   tape: '#ffe100',
   tapeink: '#000000',
   tapehook: '#000000',
+  tapeedge: '#000000',
   blade: '#ffffff',
   tick: '#000000',
   warn: '#6b3600',
