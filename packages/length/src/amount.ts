@@ -127,7 +127,7 @@ export function inWholes(amount: Amount, size: number): { readonly value: number
   const whole = Number(amount.whole) * size
   const above = Number(amount.numerator) * size
   const below = Number(amount.denominator)
-  if (above > Number.MAX_SAFE_INTEGER || below > Number.MAX_SAFE_INTEGER) return longDecimals(amount, size, whole)
+  if (above > Number.MAX_SAFE_INTEGER) return longDecimals(amount, size, whole)
   const rest = above % below
   return { value: whole + (above - rest) / below + (2 * rest >= below ? 1 : 0), exact: rest === 0 }
 }

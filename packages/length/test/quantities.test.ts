@@ -8,6 +8,7 @@ const accepted: readonly (readonly [text: string | number, kind: QuantityKind, s
   ['7 lbs', 'mass', 3.17514659],
   ['12 oz.', 'mass', 0.3401942775],
   ['7 lb 4 oz', 'mass', 3.2885446825],
+  ['7 lb 4', 'mass', 3.2885446825],
   ['7 lb 4 1/2 oz', 'mass', 3.30271944406],
   ['1/2 lb', 'mass', 0.226796185],
   ['-1 kg', 'mass', -1],
