@@ -3,9 +3,10 @@ import type { Plugin } from '@evenhem/plugin'
 import type { Node } from './arrangement.ts'
 import { arrange } from './arrangement.ts'
 import { createHouse } from './house.ts'
+import { misfitsOf } from './misfits.ts'
 import type { CheckFact } from './outcome.ts'
 import type { JobPlan, WindowPlan } from './plan.ts'
-import { misfitsOf, Refusal } from './refusal.ts'
+import { Refusal } from './refusal.ts'
 
 export interface Planner {
   /** Plans one window. Throws a RangeError when the job has no window there; nothing else in a job makes it throw. */
@@ -36,7 +37,7 @@ export function createPlanner(plugins: readonly Plugin[], options: PlannerOption
   const arrangement = arrange(plugins)
   const misfits = misfitsOf(arrangement)
   if (misfits.length > 0) throw new Refusal(misfits)
-  const house = createHouse(arrangement, options.checkFact)
+  const house = createHouse({ arrangement, checkFact: options.checkFact })
   return { window: house.window, job: house.job, unmet: unmetOf(arrangement.order) }
 }
 

@@ -65,6 +65,17 @@ test('a change of the order or of the job’s head is seen', () => {
   expect(ranFor(put(house, '/job/country', 'GB'))).toEqual(everywhere)
 })
 
+test('what a rule on the job reads re-plans all windows when it changes', () => {
+  const inJob = one('in-job', 'job')
+  const names = rule({ id: 'n', on: 'job', needs: {}, gives: { inJob } }).run(({ it }) => ({
+    inJob: it.hardware?.[0]?.name.length ?? 0,
+  }))
+  const reads = rule({ id: 'x', on: 'treatment', needs: { inJob }, gives: { width } }).run((_, { inJob }) => ({ width: inJob }))
+  const planner = createPlanner([pluginOf('p', [names, reads])])
+  const values = (job: Job) => planner.window(job, house, '/rooms/r2/windows/w1').facts.map(({ value }) => value)
+  expect([values(house), values(put(house, '/hardware/h/name', 'Long pole'))]).toEqual([[4], [9]])
+})
+
 test('a sheet is kept while the window is the same, and is the same object', () => {
   const { planner, ran } = noting()
   const first = planner.window(house, house, w1)

@@ -149,6 +149,16 @@ test('a rule sees its room, its job and its fabric, but no windows beside its ow
   expect(plan(plugin).facts).toMatchObject([{ value: ['Room 1', [], '1', true] }])
 })
 
+test('a rule on a job sees its own members, and no rooms but by gathering', () => {
+  const seen = one<unknown, 'job'>('seen', 'job')
+  const plugin = pluginOf('p', [
+    rule({ id: 'x', on: 'job', needs: {}, gives: { seen } }).run(({ it, ordered }) => ({
+      seen: [it.units, it.rooms, ordered.rooms],
+    })),
+  ])
+  expect(createPlanner([plugin]).job(house, house).facts).toMatchObject([{ value: ['in', [], []] }])
+})
+
 test('what rooms and jobs give of themselves is read in their windows', () => {
   const inJob = one('in-job', 'job')
   const inRoom = one('in-room', 'room')
@@ -204,6 +214,11 @@ test('a plugin older than its part of the job sleeps', () => {
   const planner = createPlanner([poles, pluginOf('wires', [], { kinds: [{ kind: 'wire', schema: {} }] })])
   expect(planner.window(job, job, w1)).toMatchObject({ facts: [], unread: [{ what: 'kind', name: 'pole' }] })
   expect(planner.job(job, job).unread[0]).toEqual({ at: '/uses/poles', what: 'version', name: 'poles' })
+})
+
+test('no rule of a plugin that sleeps runs, not on any level', () => {
+  const job = { ...house, uses: { p: 2 } }
+  expect(createPlanner([pluginOf('p', [named])]).window(job, job, w1).facts).toEqual([])
 })
 
 test('a need that no plugin can fill is named, so that a slip of the pen is found', () => {

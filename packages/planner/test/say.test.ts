@@ -11,6 +11,7 @@ const en: Words = {
   'p/rings': { says: '{count, plural, one {# ring} other {# rings}}' },
   'p/way': { says: '{way, select, short {too short} other {too long}}' },
   'p/share': { says: '{share, number, percent}' },
+  'p/less': { says: 'less than <{n}> & <b>so</b>' },
   'p/broken': { says: 'Open {brace' },
   'p/only-here': { says: 'English' },
 }
@@ -45,6 +46,10 @@ test('other quantities have the reader’s unit', () => {
 test('text from a job stays text', () => {
   const hostile = "<b>{count}</b> '{' # $&"
   expect(say.say('p/rod', { side: hostile, top: hostile })).toBe(`The rod ${hostile} is ${hostile}.`)
+})
+
+test('a sentence has no markup either', () => {
+  expect(say.say('p/less', { n: { count: 2 } })).toBe('less than <2> & <b>so</b>')
 })
 
 test('a missing code is visible', () => {

@@ -1,4 +1,4 @@
-import { type Check, checks, type On, type Plugin, rule, type Step, steps } from '@evenhem/plugin'
+import { type Check, checks, type On, type Plugin, type Rule, rule, type Step, steps } from '@evenhem/plugin'
 import { expect, test } from 'vitest'
 import { createPlanner } from '../src/index.ts'
 import { house, over, pluginOf, put, under, w1 } from './invented.ts'
@@ -50,6 +50,12 @@ test('after a step that is not there, or of another stage, is after nothing', ()
 test('each treatment has its own steps, inner before outer', () => {
   const steps = plan([givesSteps('p', 'treatment', step('b', 'mark', 'a'), step('a', 'mark'))]).steps
   expect(steps.map(({ id, on }) => `${id} ${on.split('/').at(-1)}`)).toEqual(['a under', 'a over', 'b under', 'b over'])
+})
+
+test('a step is not after one of another treatment', () => {
+  const run: Rule['run'] = ({ at }) => ({ steps: [at === over ? step('a', 'mark', 'z') : step('z', 'mark')] })
+  const plugin = pluginOf('p', [{ ...rule({ id: 'work', on: 'treatment', needs: {}, gives: { steps } }).run(() => ({})), run }])
+  expect(plan([plugin]).steps.map(({ id }) => id)).toEqual(['a', 'z'])
 })
 
 test('steps that each come after another stand by name, and are a fault', () => {
