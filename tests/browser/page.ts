@@ -36,7 +36,7 @@ export function tooSmall(): readonly string[] {
   return within(document)
     .filter((element) => element.matches('button, a[href]') && !element.closest('[inert]'))
     .map((element) => ({ element, box: element.getBoundingClientRect() }))
-    .filter(({ box }) => box.width > 0 && (box.width < 46 || box.height < 46))
+    .filter(({ box }) => box.width > 0 && (box.width < 48 || box.height < 48))
     .map(
       ({ element, box }) =>
         `${element.getAttribute('aria-label') ?? element.textContent?.trim()} ${Math.round(box.width)} × ${Math.round(box.height)}`,
@@ -53,13 +53,9 @@ export function tooFine(): readonly string[] {
       (element) =>
         isText(element) &&
         element.getClientRects().length > 0 &&
-        !element.closest('svg.figure, .letter, g.tape, .digits, .figure text.digits, style, title, desc'),
+        !element.closest('svg.figure, .letter, g.tape, .digits, .unit, .sign, style, title, desc'),
     )
-    .filter(
-      (element) =>
-        element.localName !== 'desc' &&
-        Number.parseFloat(getComputedStyle(element).fontSize) * (element instanceof SVGElement ? 1 : 1) < 13.5,
-    )
+    .filter((element) => Number.parseFloat(getComputedStyle(element).fontSize) < 13.5)
     .map((element) => `${element.textContent?.trim()} ${getComputedStyle(element).fontSize}`)
 }
 

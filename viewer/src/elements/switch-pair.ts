@@ -13,13 +13,13 @@ export class SwitchPair extends LitElement {
     base,
     css`
       div { display: flex; border: 1px solid var(--line); border-radius: 6px; overflow: hidden }
-      button { flex: 1; text-align: center; min-height: 46px; padding: 0 15px; font-size: 16px; font-weight: 500; white-space: nowrap; transition: background-color 120ms }
+      button { flex: 1; text-align: center; min-height: 48px; padding: 0 15px; font-size: 16px; font-weight: 500; white-space: nowrap; transition: background-color 120ms }
       button + button { border-left: 1px solid var(--line) }
       button[aria-pressed='true'] { background: var(--ink); color: var(--sheet) }
       button:focus-visible { outline-offset: -5px; outline-color: var(--act) }
       button[aria-pressed='true']:focus-visible { outline-color: var(--sheet) }
       div:has(:focus-visible) { outline: 3px solid var(--act); outline-offset: 2px }
-      @media (max-width: 599px) { button { padding: 0 11px; font-size: 15px } }
+      @media (max-width: 599px) { button { padding: 0 10px; font-size: 15px } }
       @media (prefers-reduced-motion: reduce) { button { transition: none } }
     `,
   ]

@@ -40,7 +40,6 @@ export class RoomDrawing extends LitElement {
       }
       @keyframes appear { from { opacity: 0 } }
       .drawing { user-select: none; -webkit-user-select: none }
-      .drawing :is(.measured, .off) > .block { stroke: var(--tapeedge) }
     `,
   ]
 
