@@ -10,7 +10,7 @@ import { type Line, ledger, linesOf, type Origin, originOf, settle } from '../da
 import type { ShownLine, Working } from '../elements/working-panel.ts'
 import { fill, words } from '../words.ts'
 
-const size = { width: 340, height: 176 }
+const picture = { width: 340, most: 176 }
 
 const shortly: Readonly<Record<Origin['kind'], string>> = {
   sum: '',
@@ -87,10 +87,10 @@ function namedApart(sheet: Sheet, what: string, name: string, others: readonly s
 }
 const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1)
 
-function reckoned(sheet: Sheet, reckoning: Reckoning): Omit<Working, 'trail'> {
+function reckoned(sheet: Sheet, reckoning: Reckoning, tall: number): Omit<Working, 'trail'> {
   const lines = ledger(reckoning, sheet)
   const how = howOf(sheet, reckoning)
-  const stairs = reckoning.how === 'sum' ? stairsOf(lines, size.width, size.height) : undefined
+  const stairs = reckoning.how === 'sum' ? stairsOf(lines, picture.width, tall) : undefined
   return {
     title: titleOf(sheet, reckoning),
     amount: amountOf(reckoning.value, reckoning.unit, write(sheet)),
@@ -156,12 +156,12 @@ function seenAs(sheet: Sheet, of: From): Seen | undefined {
 const figuresIn = (mark: Mark): readonly Figure[] =>
   mark.kind === 'group' || mark.kind === 'detail' ? mark.marks.flatMap(figuresIn) : 'figure' in mark ? [mark.figure] : []
 
-/** What opens when a number is touched: its working, or where it stands. Undefined when nothing is known of it. */
-export function opened(sheet: Sheet, of: From): Omit<Working, 'trail'> | undefined {
+/** What opens when a number is touched: its working, its picture at most so tall, or where it stands. Undefined when nothing is known of it. */
+export function opened(sheet: Sheet, of: From, tall = picture.most): Omit<Working, 'trail'> | undefined {
   const origin = originOf(of, sheet)
   if (origin.kind === 'sum') {
     const reckoning = sheet.reckonings.get(origin.name)
-    return reckoning && reckoned(sheet, reckoning)
+    return reckoning && reckoned(sheet, reckoning, tall)
   }
   const known = seenAs(sheet, settle(of, sheet))
   if (!known) return undefined

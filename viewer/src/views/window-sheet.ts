@@ -137,7 +137,7 @@ export class WindowSheet extends LitElement {
   }
 
   private working(trail: readonly string[]): Working | undefined {
-    const steps = trail.map((of) => ({ of, working: opened(this.sheet, of) }))
+    const steps = trail.map((of) => ({ of, working: opened(this.sheet, of, this.wide.matches ? 138 : undefined) }))
     const last = steps.at(-1)?.working
     return last && { ...last, trail: steps.slice(0, -1).map(({ of, working }) => ({ of, title: working?.title ?? '' })) }
   }
