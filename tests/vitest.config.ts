@@ -28,10 +28,12 @@ const browser = project('browser', 'tests/browser/**/*.test.ts', { testTimeout: 
 const long = process.env.EVENHEM_LONG
   ? [project('long', 'tests/long/**/*.test.ts', { testTimeout: 1_800_000, hookTimeout: 600_000 })]
   : []
+// Public collections that this repository does not hold: `npm run test:corpora -- <folder>`.
+const corpora = process.env.EVENHEM_CORPORA ? [project('corpora', 'tests/corpora/**/*.test.ts', { testTimeout: 600_000 })] : []
 
 export default defineConfig({
   root,
   test: {
-    projects: [...packages, ...plugins, project('viewer', 'viewer/test/**/*.test.ts'), ...across, browser, ...long],
+    projects: [...packages, ...plugins, project('viewer', 'viewer/test/**/*.test.ts'), ...across, browser, ...long, ...corpora],
   },
 })
