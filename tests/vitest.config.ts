@@ -1,4 +1,5 @@
 import { readdirSync } from 'node:fs'
+import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
@@ -34,6 +35,8 @@ const corpora = process.env.EVENHEM_CORPORA ? [project('corpora', 'tests/corpora
 export default defineConfig({
   root,
   test: {
+    // Left to itself vitest keeps one core free, which on two cores is half of them.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [...packages, ...plugins, project('viewer', 'viewer/test/**/*.test.ts'), ...across, browser, ...long, ...corpora],
   },
 })
