@@ -30,7 +30,9 @@ const long = process.env.EVENHEM_LONG
   ? [project('long', 'tests/long/**/*.test.ts', { testTimeout: 1_800_000, hookTimeout: 600_000 })]
   : []
 // Public collections that this repository does not hold: `npm run test:corpora -- <folder>`.
-const corpora = process.env.EVENHEM_CORPORA ? [project('corpora', 'tests/corpora/**/*.test.ts', { testTimeout: 600_000 })] : []
+const corpora = process.env.EVENHEM_CORPORA
+  ? [project('corpora', 'tests/corpora/**/*.test.ts', { testTimeout: 600_000, hookTimeout: 60_000 })]
+  : []
 
 export default defineConfig({
   root,

@@ -8,6 +8,7 @@ import { reporter } from '@evenhem/server'
 import { type Browser, chromium as browserType, type Page } from 'playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { run } from '../../packages/cli/src/run.ts'
+import { jobOf, tabletFor } from '../browser/tablet.ts'
 import { chromium } from '../tools/chromium.ts'
 import { extensions } from '../tools/examples.ts'
 import { everyCase, stringsOf } from './corpora.ts'
@@ -111,3 +112,27 @@ test('on a terminal it is text', () =>
       ? JSON.stringify(out.slice(0, 300))
       : undefined
   }))
+
+/** Runs in the page: scripts and handlers anywhere on the sheet, in however many shadow roots. Lit's own listeners are no attributes. */
+function onTheSheet(): readonly string[] {
+  const within = (node: ParentNode): Element[] =>
+    [...node.querySelectorAll('*')].flatMap((element) => [element, ...(element.shadowRoot ? within(element.shadowRoot) : [])])
+  const isStrange = (element: Element) =>
+    element.matches('script:not([src^="/assets/"]), iframe, object, embed, form, img, video, audio, base') ||
+    [...element.attributes].some(({ name }) => name.startsWith('on'))
+  return within(document)
+    .filter(isStrange)
+    .map((element) => element.outerHTML.slice(0, 200))
+}
+
+const using = tabletFor()
+test('on the tablet it is text', () =>
+  everyCase(
+    'texts on the tablet',
+    jobs.filter((_, n) => n % 12 === 0),
+    async (text) => {
+      const found: string[] = []
+      await using({ job: await jobOf(text) }, async ({ page }) => void found.push(...(await page.evaluate(onTheSheet))))
+      return found.length > 0 ? found.join(' · ') : undefined
+    },
+  ))
