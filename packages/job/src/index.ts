@@ -1,4 +1,4 @@
-export type * from './types.generated.ts'
-export * from './places.ts'
 export * from './lay.ts'
+export * from './places.ts'
+export type * from './types.generated.ts'
 export * from './windows.ts'

@@ -5,7 +5,10 @@ import type { Job, Reading } from './types.generated.ts'
 /** Readings by the place that they are a reading of. Their values are typed: a length is a `Length`. */
 export type Readings = Readonly<Record<Place, Reading>>
 /** The job as found, and the places of readings that have nowhere to go: a panel that is no longer in the order. */
-export interface Laid { readonly job: Job; readonly lost: readonly Place[] }
+export interface Laid {
+  readonly job: Job
+  readonly lost: readonly Place[]
+}
 
 const isList = new Set(lists)
 const nowhere = Symbol('nowhere')

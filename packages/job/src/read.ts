@@ -1,5 +1,20 @@
+export { schemaOf } from './read/composed.ts'
 export type { Diagnostic } from './read/diagnostics.ts'
-export { type Extensions, extensionsOf, type PluginFormat, type Upgrade } from './read/extensions.ts'
-export type { Severity } from './read/finding.ts'
+export { editAt } from './read/edits.ts'
+export {
+  type AdditionFormat,
+  type Extensions,
+  extensionsOf,
+  type KindFormat,
+  type PluginFormat,
+  type Upgrade,
+} from './read/extensions.ts'
+export type { Severity, Values } from './read/finding.ts'
 export { type ReadJob, type ReadOptions, readJob } from './read/job-file.ts'
+export { nearest } from './read/near.ts'
 export { type Pointer, pointerOf } from './read/pointers.ts'
+export { type Said, type Say, sayEnglish } from './read/say.ts'
+export type { JsonSchema } from './read/schemas.ts'
+export { diagnosticsJson, formatDiagnostics, type ShowOptions } from './read/shown.ts'
+export { harmless } from './read/width.ts'
+export { type JobCode, jobWords } from './read/words.ts'

@@ -2,7 +2,11 @@ import { below, type Place } from './places.ts'
 import type { Job, Room, Window } from './types.generated.ts'
 
 /** A window and where it stands. */
-export interface PlacedWindow { readonly place: Place; readonly room: Room; readonly window: Window }
+export interface PlacedWindow {
+  readonly place: Place
+  readonly room: Room
+  readonly window: Window
+}
 /** What looking for a window came to. `among`: every window, or those that the name could mean. */
 export type WindowSearch =
   | { readonly is: 'one'; readonly found: PlacedWindow }
@@ -10,7 +14,9 @@ export type WindowSearch =
 
 /** Every window of a job, in walking order. */
 export const windowsOf = (job: Job): readonly PlacedWindow[] =>
-  job.rooms.flatMap((room) => room.windows.map((window) => ({ place: below('', 'rooms', room.id, 'windows', window.id), room, window })))
+  job.rooms.flatMap((room) =>
+    room.windows.map((window) => ({ place: below('', 'rooms', room.id, 'windows', window.id), room, window })),
+  )
 
 /** The shortest name of a window that is one in the whole house: `garden-room/w1`. */
 export const nameOf = ({ room, window }: PlacedWindow): string => `${room.id}/${window.id}`

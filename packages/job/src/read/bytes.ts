@@ -1,7 +1,11 @@
 import { error, type Finding, info } from './finding.ts'
 
 /** The text of a file, and what is odd about its encoding. `whole`: every byte is in it; otherwise it can only be shown. */
-export interface Decoded { readonly text: string; readonly whole: boolean; readonly findings: readonly Finding[] }
+export interface Decoded {
+  readonly text: string
+  readonly whole: boolean
+  readonly findings: readonly Finding[]
+}
 
 const mark = '\uFEFF'
 const strict = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true })
@@ -10,7 +14,9 @@ const start = { from: 0, to: 0 }
 
 // JSON begins with an ASCII character, so a zero byte beside it, or a mark, tells UTF-16.
 const isUtf16 = ({ length, 0: first, 1: second }: Uint8Array): boolean =>
-  (first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff) || (length > 1 && length % 2 === 0 && (first === 0) !== (second === 0))
+  (first === 0xff && second === 0xfe) ||
+  (first === 0xfe && second === 0xff) ||
+  (length > 1 && length % 2 === 0 && (first === 0) !== (second === 0))
 
 /** How many bytes from the start are UTF-8. Halving finds it with the platform's own decoder. */
 function goodBytes(bytes: Uint8Array): number {
@@ -54,7 +60,11 @@ export function decode(bytes: Uint8Array | string): Decoded {
   }
 }
 
-const withMark = (text: string): Decoded => ({ text, whole: true, findings: text.startsWith(mark) ? [info('job/byte-order-mark', { from: 0, to: 1 })] : [] })
+const withMark = (text: string): Decoded => ({
+  text,
+  whole: true,
+  findings: text.startsWith(mark) ? [info('job/byte-order-mark', { from: 0, to: 1 })] : [],
+})
 
 /** The same text with a space in the place of a byte order mark: what is parsed, with every offset as in the file. */
 export const withoutMark = (text: string): string => (text.startsWith(mark) ? ` ${text.slice(1)}` : text)

@@ -10,9 +10,17 @@ export function isDate(text: string): boolean {
 
 /** A moment as RFC 3339 writes it (date-time), with its offset from UTC: `2026-11-30T09:12:00-05:00`. A leap second is one at 23:59:60 UTC. */
 export function isDateTime(text: string): boolean {
-  const [, date = '', ...rest] = /^(\d{4}-\d\d-\d\d)[Tt](\d\d):(\d\d):(\d\d)(?:\.\d+)?(?:[Zz]|([-+])(\d\d):(\d\d))$/.exec(text) ?? []
+  const [, date = '', ...rest] =
+    /^(\d{4}-\d\d-\d\d)[Tt](\d\d):(\d\d):(\d\d)(?:\.\d+)?(?:[Zz]|([-+])(\d\d):(\d\d))$/.exec(text) ?? []
   if (!isDate(date)) return false
-  const [hour, minute, second, , hours, minutes] = rest.map((part) => Number(part ?? 0)) as [number, number, number, number, number, number]
+  const [hour, minute, second, , hours, minutes] = rest.map((part) => Number(part ?? 0)) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ]
   if (hour > 23 || minute > 59 || second > 60 || hours > 23 || minutes > 59) return false
   const ahead = rest[3] === '-' ? -1 : 1
   const inUtc = (hour * 60 + minute - ahead * (hours * 60 + minutes) + 2880) % 1440

@@ -30,10 +30,16 @@ const sameness = ({ code, spot, values }: Finding): string => JSON.stringify([co
 export function diagnose(all: readonly Finding[], text: string, root: Node, job: unknown): readonly Diagnostic[] {
   const findings = [...new Map(all.map((finding) => [sameness(finding), finding])).values()]
   const position = liner(text)
-  const placed = findings.map((finding) => ({ finding, offsets: locate(text, root, finding.spot) })).sort((a, b) => a.offsets[0] - b.offsets[0])
+  const placed = findings
+    .map((finding) => ({ finding, offsets: locate(text, root, finding.spot) }))
+    .sort((a, b) => a.offsets[0] - b.offsets[0])
   const shown = placed.slice(0, mostDiagnostics)
   const more = placed.length - shown.length
-  if (more > 0) shown.push({ finding: info('job/more', { from: text.length, to: text.length }, { more }), offsets: [text.length, text.length] })
+  if (more > 0)
+    shown.push({
+      finding: info('job/more', { from: text.length, to: text.length }, { more }),
+      offsets: [text.length, text.length],
+    })
   return shown.map(({ finding, offsets: [from, to] }) => {
     const { code, severity, values, other } = finding
     const pointer = pointerIn(finding)

@@ -5,7 +5,10 @@ export type Values = Readonly<Record<string, string | number>>
 
 /** Where a finding stands: at a value or at the name of a member, by its pointer; or between two offsets of the text. */
 export type Spot =
-  | { readonly value: Pointer; /** Only a part of the text inside its quotes, in UTF-16 code units. */ readonly part?: readonly [number, number] }
+  | {
+      readonly value: Pointer /** Only a part of the text inside its quotes, in UTF-16 code units. */
+      readonly part?: readonly [number, number]
+    }
   | { readonly name: Pointer }
   | { readonly from: number; readonly to: number }
 

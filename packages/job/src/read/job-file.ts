@@ -11,9 +11,10 @@ import { parse } from './parse.ts'
 import { checkPlugins } from './plugins.ts'
 import { pointerIn, readFound } from './readings.ts'
 import { deepest, scan } from './scan.ts'
-import { type Node, valueOf } from './tree.ts'
+import { type Node, toValue } from './tree.ts'
 import { upgrade } from './upgrades.ts'
 import { type Validators, validatorsOf } from './validators.ts'
+import { isObject } from './values.ts'
 
 /** What a job file held. */
 export interface ReadJob {
@@ -26,9 +27,15 @@ export interface ReadJob {
   readonly text: string
 }
 /** What plugins add to the format, and what the file is called. */
-export interface ReadOptions extends Extensions { readonly file?: string }
+export interface ReadOptions extends Extensions {
+  readonly file?: string
+}
 
-interface Compiled { readonly from: Extensions; readonly extensions: Extensions; readonly validators: Validators }
+interface Compiled {
+  readonly from: Extensions
+  readonly extensions: Extensions
+  readonly validators: Validators
+}
 const kept = new WeakMap<object, Compiled>()
 
 /** Options may be made anew for each file; the lists in them are the same, so validators are kept by these. */
@@ -54,7 +61,8 @@ export function readJob(bytes: Uint8Array | string, options: ReadOptions): ReadJ
   const checked = value === undefined ? { readings: {}, findings: [] } : checkJob(value, findings.length > 0, options)
   const all = [...odd, ...findings, ...twice, ...checked.findings]
   const diagnostics = all.length > 0 ? diagnose(all, text, tree(), value) : []
-  const isUsable = value !== undefined && !all.some((finding) => finding.severity === 'error' && !pointerIn(finding)?.startsWith('/found/'))
+  const isUsable =
+    value !== undefined && !all.some((finding) => finding.severity === 'error' && !pointerIn(finding)?.startsWith('/found/'))
   return { ...(isUsable && { job: value as Job }), readings: checked.readings, diagnostics, text }
 }
 
@@ -72,7 +80,13 @@ function readText(text: string): TextRead {
   let parsed: ReturnType<typeof parse> | undefined
   const once = () => (parsed ??= parse(text))
   const tree = () => once().root
-  if (tooDeep !== undefined) return { value: undefined, tree, findings: [error('job/too-deep', { from: tooDeep, to: tooDeep + 1 }, { most: deepest })], twice: [] }
+  if (tooDeep !== undefined)
+    return {
+      value: undefined,
+      tree,
+      findings: [error('job/too-deep', { from: tooDeep, to: tooDeep + 1 }, { most: deepest })],
+      twice: [],
+    }
   try {
     const value: unknown = JSON.parse(text)
     // A name that stands twice is lost in the value, so the text has more of them.
@@ -82,16 +96,19 @@ function readText(text: string): TextRead {
   } catch {
     const { root, faults } = once()
     const findings = faults.length > 0 ? faults : [error('job/syntax', { from: 0, to: 1 })]
-    const value = valueOf(root)
+    const value = toValue(root)
     return { value, tree, findings: [...findings, ...oddities(text, root)], twice: walk(value).twice }
   }
 }
 
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => value !== null && typeof value === 'object' && !Array.isArray(value)
 const newer = /^evenhem-job\/(?!1$)\d+$/
 
 /** Checks a value as a job and puts its lengths. */
-function checkJob(job: unknown, isBroken: boolean, options: ReadOptions): { readonly readings: Readings; readonly findings: readonly Finding[] } {
+function checkJob(
+  job: unknown,
+  isBroken: boolean,
+  options: ReadOptions,
+): { readonly readings: Readings; readonly findings: readonly Finding[] } {
   const nothing = (finding: Finding) => ({ readings: {}, findings: [finding] })
   if (!isObject(job)) return nothing(error('job/no-object', { value: '' }, {}))
   if (newer.test(String(job.format))) return nothing(error('job/newer-format', { value: '/format' }, { got: String(job.format) }))

@@ -6,7 +6,12 @@ import { error, type Finding, info } from './finding.ts'
 import type { Pointer } from './pointers.ts'
 
 /** A value that a keyword met, where it stands and what holds it. */
-export interface Met { readonly at: Pointer; readonly value: unknown; readonly holder: unknown; readonly says: unknown }
+export interface Met {
+  readonly at: Pointer
+  readonly value: unknown
+  readonly holder: unknown
+  readonly says: unknown
+}
 
 /** What one pass of validation gathers on its way. It is given to the validators as their context. */
 export interface Pass {
@@ -47,7 +52,8 @@ export function answer(pass: Pass, written: string | number): ReturnType<typeof 
   return read
 }
 
-const isLengthText = (value: unknown): value is string | number => typeof value === 'number' || (typeof value === 'string' && value.length > 0 && value.length <= 40)
+const isLengthText = (value: unknown): value is string | number =>
+  typeof value === 'number' || (typeof value === 'string' && value.length > 0 && value.length <= 40)
 
 /** Reads a length and notes where it goes. Text that is none is a finding of the words that `length` has for it. */
 function readHere(pass: Pass, written: unknown, { instancePath, parentData, parentDataProperty }: DataValidationCxt): void {
@@ -88,7 +94,8 @@ export const keywords: readonly FuncKeywordDefinition[] = [
       return function (this: Pass, written: unknown, context?: DataValidationCxt) {
         if (!context || !isLengthText(written)) return true
         const read = answer(this, written)
-        if (read.ok && (read.value < limits.least || read.value > limits.most)) this.findings.push(implausible(written, limits, this.units, context.instancePath))
+        if (read.ok && (read.value < limits.least || read.value > limits.most))
+          this.findings.push(implausible(written, limits, this.units, context.instancePath))
         return true
       }
     },

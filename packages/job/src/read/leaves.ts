@@ -2,14 +2,28 @@ import { codeOf, fault, here, type Reader, see, take } from './reader.ts'
 import type { Leaf } from './tree.ts'
 
 // What people write without quotes: words, and numbers in another notation than JSON's.
-const word = /[^\s\u0000-\u001f"'{}[\],:/“”‘’]+(?:\/[^\s\u0000-\u001f"'{}[\],:/“”‘’]+)*/y
-const phrase = /[ \t]+[^\s\u0000-\u001f"'{}[\],:/“”‘’]+(?=[^\r\n"'{}[\]]*[\r\n,}\]]|$)/y
+const word = /[^\s\p{Cc}"'{}[\],:/“”‘’]+(?:\/[^\s\p{Cc}"'{}[\],:/“”‘’]+)*/uy
+const phrase = /[ \t]+[^\s"'{}[\],:/“”‘’]+(?=[^\r\n"'{}[\]]*[\r\n,}\]]|$)/y
 const number = /^-?(0|[1-9]\d*)(\.\d+)?([eE][-+]?\d+)?$/
-const length = /-?(?:(?:\d+[ -])?\d+\/\d+(?: ?(?:in|ft|mm|cm|m|"))?|\d+(?:\.\d+)? ?(?:in|ft|mm|cm|m|["'″′½¼¾⅛⅜⅝⅞]))(?=[\s,}\]]|$)/y
-const plain = { '"': /[^"\\\u0000-\u001f]+/y, "'": /[^'\\\u0000-\u001f]+/y, '”': /[^"“”\\\u0000-\u001f]+/y, '’': /[^‘’\\\u0000-\u001f]+/y }
+const length =
+  /-?(?:(?:\d+[ -])?\d+\/\d+(?: ?(?:in|ft|mm|cm|m|"))?|\d+(?:\.\d+)? ?(?:in|ft|mm|cm|m|["'″′½¼¾⅛⅜⅝⅞]))(?=[\s,}\]]|$)/y
+// From the space on: what is before it may not stand inside quotes.
+const plain = {
+  '"': /[ !#-[\]-\uffff]+/y,
+  "'": /[ -&(-[\]-\uffff]+/y,
+  '”': /(?:(?![“”])[ !#-[\]-\uffff])+/y,
+  '’': /(?:(?![‘’])[ -[\]-\uffff])+/y,
+}
 const quotes: Readonly<Record<string, keyof typeof plain>> = { '"': '"', "'": "'", '“': '”', '”': '”', '‘': '’', '’': '’' }
 const words: Readonly<Record<string, unknown>> = { true: true, false: false, null: null }
-const lookalikes: Readonly<Record<string, string>> = { true: 'true', false: 'false', null: 'null', none: 'null', nil: 'null', undefined: 'null' }
+const lookalikes: Readonly<Record<string, string>> = {
+  true: 'true',
+  false: 'false',
+  null: 'null',
+  none: 'null',
+  nil: 'null',
+  undefined: 'null',
+}
 const escapes: Readonly<Record<string, string>> = { '"': '"', '\\': '\\', '/': '/', b: '\b', f: '\f', n: '\n', r: '\r', t: '\t' }
 
 export const isQuote = (character: string): boolean => Object.hasOwn(quotes, character)
@@ -33,7 +47,8 @@ export function readText(reader: Reader): Leaf {
     else break
   }
   reader.at++
-  if (kind !== '"') fault(reader, 'job/quotes', start, reader.at, { got: reader.text.slice(start, reader.at), meant: JSON.stringify(value) })
+  if (kind !== '"')
+    fault(reader, 'job/quotes', start, reader.at, { got: reader.text.slice(start, reader.at), meant: JSON.stringify(value) })
   return leaf(reader, start, 'string', value)
 }
 
@@ -80,7 +95,11 @@ function readLengthLike(reader: Reader, got: string): Leaf {
 
 function readNumberLike(reader: Reader, got: string): Leaf {
   const start = reader.at - got.length
-  const meant = got.replace(/^\+/, '').replace(/^(-?)0+(?=\d)/, '$1').replace(/^(-?)\./, '$10.').replace(/\.(?=e|E|$)/, '')
+  const meant = got
+    .replace(/^\+/, '')
+    .replace(/^(-?)0+(?=\d)/, '$1')
+    .replace(/^(-?)\./, '$10.')
+    .replace(/\.(?=e|E|$)/, '')
   if (!number.test(meant)) {
     fault(reader, 'job/no-number', start, reader.at, { got })
     return nothing(reader)

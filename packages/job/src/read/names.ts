@@ -2,9 +2,7 @@ import { error, type Finding } from './finding.ts'
 import type { Pass } from './keywords.ts'
 import { nearest } from './near.ts'
 import { below, type Pointer } from './pointers.ts'
-
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => value !== null && typeof value === 'object'
-const idOf = (item: unknown): string | undefined => (isObject(item) && Object.hasOwn(item, 'id') && typeof item.id === 'string' ? item.id : undefined)
+import { idOf, type Members, own } from './values.ts'
 
 /** What one walk over a value read tells. */
 export interface Walked {
@@ -19,23 +17,22 @@ export function walk(root: unknown): Walked {
   let names = 0
   const twice: Finding[] = []
   const path: (string | number)[] = []
-  const visit = (value: object): void => {
-    if (Array.isArray(value)) {
-      sameIds(value, path, twice)
-      value.forEach((item, index) => isObject(item) && enter(item, index))
-    } else
+  const visit = (value: unknown, token?: string | number): void => {
+    if (value === null || typeof value !== 'object') return
+    if (token !== undefined) path.push(token)
+    if (Array.isArray(value)) visitList(value)
+    else
       for (const name in value) {
         names++
-        const member = (value as Record<string, unknown>)[name]
-        if (isObject(member)) enter(member, name)
+        visit((value as Members)[name], name)
       }
+    if (token !== undefined) path.pop()
   }
-  const enter = (value: object, token: string | number): void => {
-    path.push(token)
-    visit(value)
-    path.pop()
+  const visitList = (list: readonly unknown[]): void => {
+    sameIds(list, path, twice)
+    for (let index = 0; index < list.length; index++) visit(list[index], index)
   }
-  if (isObject(root)) visit(root)
+  visit(root)
   return { names, twice }
 }
 
@@ -57,12 +54,14 @@ const idAt = (path: readonly (string | number)[], index: number): Pointer => [..
 export function checkNames(job: unknown, pass: Pass): readonly Finding[] {
   const lists = new Map<string, readonly string[]>()
   const idsOf = (list: string): readonly string[] => {
-    const items = isObject(job) && Object.hasOwn(job, list) ? job[list] : []
+    const items = own(job, list)
     const ids = lists.get(list) ?? (Array.isArray(items) ? items.flatMap((item) => idOf(item) ?? []) : [])
     lists.set(list, ids)
     return ids
   }
-  return pass.names.flatMap(({ at, value, says }) => (typeof value === 'string' ? nameless(at, value, String(says), idsOf(String(says))) : []))
+  return pass.names.flatMap(({ at, value, says }) =>
+    typeof value === 'string' ? nameless(at, value, String(says), idsOf(String(says))) : [],
+  )
 }
 
 function nameless(at: Pointer, id: string, list: string, ids: readonly string[]): readonly Finding[] {

@@ -43,7 +43,9 @@ function oddNumber(got: string, from: number): readonly Finding[] {
   if (!Number.isFinite(value)) return [error('job/number-too-large', at, { got: short(got) })]
   if (Object.is(value, -0) && exactly(got) === '0') return [error('job/minus-zero', at, { got: short(got) })]
   const whole = /^-?\d+$/.test(got) && !Number.isSafeInteger(value)
-  return whole || exactly(got) !== exactly(String(value)) ? [error('job/number-not-kept', at, { got: short(got), kept: String(value) })] : []
+  return whole || exactly(got) !== exactly(String(value))
+    ? [error('job/number-not-kept', at, { got: short(got), kept: String(value) })]
+    : []
 }
 
 /** At most 40 characters of something, for a sentence. */

@@ -5,7 +5,10 @@ import { deepest } from './scan.ts'
 import type { Member, Node } from './tree.ts'
 
 /** What a text holds as far as it can be told, and every fault of its syntax. Without faults the text is JSON (RFC 8259). */
-export interface Parsed { readonly root: Node; readonly faults: readonly Finding[] }
+export interface Parsed {
+  readonly root: Node
+  readonly faults: readonly Finding[]
+}
 
 /**
  * Reads a text for its tree, going on after each fault where a person would: a forgotten comma, a comma too many, comments, wrong quotes,
@@ -57,7 +60,10 @@ function readArray(reader: Reader): Node {
 /** Items with commas between them up to the closing bracket, which is moved over. */
 function readList(reader: Reader, closes: string, readItem: () => void): void {
   const start = reader.at++
-  if (reader.open.length >= deepest) return tooDeep(reader, start)
+  if (reader.open.length >= deepest) {
+    tooDeep(reader, start)
+    return
+  }
   reader.open.push({ start, closes })
   for (let after: 'start' | 'comma' | 'item' = 'start', end = start, comma = start; ; ) {
     skip(reader)
@@ -92,7 +98,8 @@ function leaves(reader: Reader, start: number, closes: string, got: string): boo
   const values = { opens: closes === '}' ? '{' : '[', closes, got }
   const opening = { from: start, to: start + 1 }
   if (got === '') fault(reader, 'job/unclosed-at-end', ...atEnd(reader), values, opening)
-  else if (reader.open.slice(0, -1).some((open) => open.closes === got)) fault(reader, 'job/unclosed', reader.at, reader.at + 1, values, opening)
+  else if (reader.open.slice(0, -1).some((open) => open.closes === got))
+    fault(reader, 'job/unclosed', reader.at, reader.at + 1, values, opening)
   else {
     fault(reader, 'job/unexpected', reader.at, ++reader.at, { got, expected: closes })
     return false

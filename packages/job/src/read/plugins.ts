@@ -5,13 +5,13 @@ import { nearest } from './near.ts'
 import { below, last, type Pointer } from './pointers.ts'
 import { hardwareOf } from './schemas.ts'
 import type { Validators } from './validators.ts'
-
-type Value = Readonly<Record<string, unknown>>
-const isObject = (value: unknown): value is Value => value !== null && typeof value === 'object' && !Array.isArray(value)
-const own = (value: unknown, name: string): unknown => (isObject(value) && Object.hasOwn(value, name) ? value[name] : undefined)
+import { isObject, type Members, own } from './values.ts'
 
 /** Which plugins a job uses, and which of them are understood. */
-interface Uses { readonly says: Value; readonly newer: ReadonlySet<string> }
+interface Uses {
+  readonly says: Members
+  readonly newer: ReadonlySet<string>
+}
 
 function usesOf(job: unknown, extensions: Extensions): Uses {
   const says = own(job, 'uses')
@@ -36,32 +36,51 @@ export function checkPlugins(job: unknown, extensions: Extensions, validators: V
   for (const { at, value, holder } of pass.entries) {
     const name = own(value, 'kind')
     const kind = kindOf(extensions, name)
-    if (!kind && typeof name === 'string' && !strange.has(name)) strange.set(name, unknownKind(name, below(at, 'kind'), extensions))
-    if (kind && checked(kind.plugin)) validators.by(kind.schema, { value, at, holder: holder as object, key: last(at) }, job, pass)
+    if (!kind && typeof name === 'string' && !strange.has(name))
+      strange.set(name, unknownKind(name, below(at, 'kind'), extensions))
+    if (kind && checked(kind.plugin))
+      validators.by(kind.schema, { value, at, holder: holder as object, key: last(at) }, job, pass)
   }
   for (const { met, plugin, at } of partsOf(pass.withs)) {
-    if (formatOf(extensions, plugin) === undefined) strange.set(`with ${plugin}`, strange.get(`with ${plugin}`) ?? unknownPart(plugin, at, extensions))
+    if (formatOf(extensions, plugin) === undefined)
+      strange.set(`with ${plugin}`, strange.get(`with ${plugin}`) ?? unknownPart(plugin, at, extensions))
     else if (checked(plugin)) checkPart(met, plugin, at, job, extensions, validators, pass)
   }
   const known = new Set(strange.keys())
   for (const [plugin, version] of Object.entries(uses.says)) {
     const ours = formatOf(extensions, plugin)
-    if (uses.newer.has(plugin)) strange.set(`uses ${plugin}`, info('job/newer-plugin', { name: below('/uses', plugin) }, { plugin, version: Number(version), ours: ours ?? 0 }))
-    if (ours === undefined && !known.has(`with ${plugin}`)) strange.set(`uses ${plugin}`, info('job/unknown-plugin', { name: below('/uses', plugin) }, { plugin }))
+    if (uses.newer.has(plugin))
+      strange.set(
+        `uses ${plugin}`,
+        info('job/newer-plugin', { name: below('/uses', plugin) }, { plugin, version: Number(version), ours: ours ?? 0 }),
+      )
+    if (ours === undefined && !known.has(`with ${plugin}`))
+      strange.set(`uses ${plugin}`, info('job/unknown-plugin', { name: below('/uses', plugin) }, { plugin }))
   }
   const lacking = [...used].filter((plugin) => !Object.hasOwn(uses.says, plugin))
   pass.findings.push(...strange.values(), ...lacking.map((plugin) => lacks(plugin, job, extensions)))
 }
 
 const partsOf = (withs: readonly Met[]) =>
-  withs.flatMap((met) => (isObject(met.value) ? Object.keys(met.value) : []).map((plugin) => ({ met, plugin, at: below(met.at, plugin) })))
+  withs.flatMap((met) =>
+    (isObject(met.value) ? Object.keys(met.value) : []).map((plugin) => ({ met, plugin, at: below(met.at, plugin) })),
+  )
 
-function checkPart({ value, holder, says }: Met, plugin: string, at: Pointer, job: unknown, extensions: Extensions, validators: Validators, pass: Pass): void {
+function checkPart(
+  { value, holder, says }: Met,
+  plugin: string,
+  at: Pointer,
+  job: unknown,
+  extensions: Extensions,
+  validators: Validators,
+  pass: Pass,
+): void {
   const kind = kindOf(extensions, own(hardwareOf(job, holder), 'kind'))
   const schema = partOf(extensions, plugin, String(says), kind)
   if (schema) validators.by(schema, { value: own(value, plugin), at, holder: value as object, key: plugin }, job, pass)
   // Of a treatment whose hardware is not known here nobody can say which parts go with it.
-  else if (says !== 'treatment' || kind) pass.findings.push(warning('job/part-not-here', { name: at }, { plugin, level: String(says) }))
+  else if (says !== 'treatment' || kind)
+    pass.findings.push(warning('job/part-not-here', { name: at }, { plugin, level: String(says) }))
 }
 
 function unknownKind(kind: string, at: Pointer, { kinds }: Extensions): Finding {
@@ -76,5 +95,7 @@ function unknownPart(plugin: string, at: Pointer, { formats }: Extensions): Find
 
 function lacks(plugin: string, job: unknown, extensions: Extensions): Finding {
   const write = `${JSON.stringify(plugin)}: ${formatOf(extensions, plugin)}`
-  return isObject(own(job, 'uses')) ? warning('job/uses-lacks', { name: '/uses' }, { plugin, write }) : warning('job/no-uses', { value: '' }, { plugin, write })
+  return isObject(own(job, 'uses'))
+    ? warning('job/uses-lacks', { name: '/uses' }, { plugin, write })
+    : warning('job/no-uses', { value: '' }, { plugin, write })
 }

@@ -1,22 +1,21 @@
 import type { Place } from '../places.ts'
+import { idOf, own } from './values.ts'
 
 /** A JSON pointer (RFC 6901): list items by number, counted from 0. Its escapes are those of a place. */
 export type Pointer = string
 
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> => value !== null && typeof value === 'object'
-const own = (value: unknown, token: string): unknown => (isObject(value) && Object.hasOwn(value, token) ? value[token] : undefined)
 /** The names and numbers of a pointer or a place, their escapes undone. */
 export const tokensOf = (pointer: Pointer | Place): readonly string[] => raw(pointer).map(unescaped)
 const raw = (pointer: string): readonly string[] => pointer.split('/').slice(1)
 const unescaped = (token: string): string => token.replaceAll('~1', '/').replaceAll('~0', '~')
 
 /** What stands at a pointer; undefined when nothing does. */
-export const at = (root: unknown, pointer: Pointer): unknown => raw(pointer).reduce<unknown>((value, token) => own(value, unescaped(token)), root)
+export const at = (root: unknown, pointer: Pointer): unknown =>
+  raw(pointer).reduce<unknown>((value, token) => own(value, unescaped(token)), root)
 
-/** The pointer of what holds the value at a pointer; the root's is its own. */
-export const above = (pointer: Pointer): Pointer => pointer.slice(0, Math.max(0, pointer.lastIndexOf('/')))
 /** The pointer of a member or item of what stands at a pointer. */
-export const below = (pointer: Pointer, name: string | number): Pointer => `${pointer}/${String(name).replaceAll('~', '~0').replaceAll('/', '~1')}`
+export const below = (pointer: Pointer, name: string | number): Pointer =>
+  `${pointer}/${String(name).replaceAll('~', '~0').replaceAll('/', '~1')}`
 /** The last name or number of a pointer; empty for the root. */
 export const last = (pointer: Pointer): string => unescaped(pointer.slice(pointer.lastIndexOf('/') + 1))
 
@@ -26,9 +25,9 @@ export function placeOf(root: unknown, pointer: Pointer): Place | undefined {
   let place = ''
   for (const token of raw(pointer)) {
     const next = own(value, unescaped(token))
-    const id = Array.isArray(value) ? own(next, 'id') : undefined
-    if (Array.isArray(value) && typeof id !== 'string') return undefined
-    place += typeof id === 'string' ? `/${id.replaceAll('~', '~0').replaceAll('/', '~1')}` : `/${token}`
+    const id = Array.isArray(value) ? idOf(next) : undefined
+    if (Array.isArray(value) && id === undefined) return undefined
+    place = id === undefined ? `${place}/${token}` : below(place, id)
     value = next
   }
   return place
@@ -39,7 +38,7 @@ export function pointerOf(root: unknown, place: Place): Pointer | undefined {
   let value = root
   let pointer = ''
   for (const token of raw(place)) {
-    const index = Array.isArray(value) ? value.findIndex((item) => own(item, 'id') === unescaped(token)) : undefined
+    const index = Array.isArray(value) ? value.findIndex((item) => idOf(item) === unescaped(token)) : undefined
     if (index === -1) return undefined
     pointer += `/${index ?? token}`
     value = own(value, index === undefined ? unescaped(token) : String(index))

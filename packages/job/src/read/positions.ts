@@ -2,7 +2,10 @@ import type { Spot } from './finding.ts'
 import { type Pointer, tokensOf } from './pointers.ts'
 import { child, type Member, type Node } from './tree.ts'
 
-export interface Position { readonly line: number; readonly column: number }
+export interface Position {
+  readonly line: number
+  readonly column: number
+}
 export type Offsets = readonly [from: number, to: number]
 
 /** Lines and columns of offsets, from 1; a column counts UTF-16 code units, as editors do. A byte order mark is in no column. */
@@ -32,7 +35,8 @@ export function locate(text: string, root: Node, spot: Spot): Offsets {
 }
 
 /** Of what goes over many lines, its name and else its bracket. */
-const head = (node: Node, member: Member | undefined): Offsets => (member ? [member.start, member.end] : [node.start, node.start + 1])
+const head = (node: Node, member: Member | undefined): Offsets =>
+  member ? [member.start, member.end] : [node.start, node.start + 1]
 
 function walk(root: Node, pointer: Pointer): { readonly node: Node; readonly member?: Member; readonly whole: boolean } {
   let node = root

@@ -13,7 +13,8 @@ export interface Reader {
 const mostFaults = 100
 
 export function fault(reader: Reader, code: string, from: number, to: number, values: Values = {}, other?: Spot): void {
-  if (reader.faults.length < mostFaults && reader.faults.at(-1)?.code !== 'job/too-deep') reader.faults.push(error(code, { from, to }, values, other))
+  if (reader.faults.length < mostFaults && reader.faults.at(-1)?.code !== 'job/too-deep')
+    reader.faults.push(error(code, { from, to }, values, other))
 }
 
 /** What matches a sticky pattern here; empty when nothing does. */
@@ -30,10 +31,12 @@ export function take(reader: Reader, pattern: RegExp): string {
 }
 
 /** The character here; empty at the end of the text. */
-export const here = (reader: Reader): string => (reader.at < reader.text.length ? String.fromCodePoint(reader.text.codePointAt(reader.at) ?? 0) : '')
+export const here = (reader: Reader): string =>
+  reader.at < reader.text.length ? String.fromCodePoint(reader.text.codePointAt(reader.at) ?? 0) : ''
 
 /** How a character is named: `U+00A0`. */
-export const codeOf = (character: string): string => `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`
+export const codeOf = (character: string): string =>
+  `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`
 
 const space = /[ \t\r\n]+/y
 const comment = /\/\/[^\r\n]*|\/\*[\s\S]*?(?:\*\/|$)/y

@@ -35,7 +35,11 @@ function afterString(text: string, from: number): number {
 /** The offset after a number that begins at `from`. */
 function afterNumber(text: string, from: number): number {
   let end = from + 1
-  for (let code = text.charCodeAt(end); isDigit(code) || code === 0x2e || (code | 0x20) === 0x65 || code === minus || code === 0x2b; ) code = text.charCodeAt(++end)
+  for (
+    let code = text.charCodeAt(end);
+    isDigit(code) || code === 0x2e || (code | 0x20) === 0x65 || code === minus || code === 0x2b;
+  )
+    code = text.charCodeAt(++end)
   return end
 }
 

@@ -1,17 +1,23 @@
 import { type Extensions, kindOf, partOf } from './extensions.ts'
+import { below as inPath } from './pointers.ts'
 import { jobSchema, lengthSchema } from './schemas.generated.ts'
+import { idOf, isObject, own } from './values.ts'
 
 /** A JSON Schema, draft 2020-12, as plain data. */
 export type JsonSchema = Readonly<Record<string, unknown>>
 /** A schema inside a document: where it is, and itself. */
-export interface Located { readonly document: string; readonly path: string; readonly schema: JsonSchema }
+export interface Located {
+  readonly document: string
+  readonly path: string
+  readonly schema: JsonSchema
+}
 /** What the format says about one value of a job, and that value, when there is one. */
-export interface Described { readonly schemas: readonly Located[]; readonly value: unknown }
+export interface Described {
+  readonly schemas: readonly Located[]
+  readonly value: unknown
+}
 
 export const jobDocument = String(jobSchema.$id)
-const isObject = (value: unknown): value is JsonSchema => value !== null && typeof value === 'object' && !Array.isArray(value)
-const own = (value: unknown, token: string): unknown => (value !== null && typeof value === 'object' && Object.hasOwn(value, token) ? (value as JsonSchema)[token] : undefined)
-const escape = (token: string): string => token.replaceAll('~', '~0').replaceAll('/', '~1')
 
 /** The format's own schemas and those of plugins, by their `$id`. Two different ones with the same are refused by a TypeError. */
 export function documentsOf({ kinds, additions }: Extensions): ReadonlyMap<string, JsonSchema> {
@@ -19,7 +25,8 @@ export function documentsOf({ kinds, additions }: Extensions): ReadonlyMap<strin
   const documents = new Map<string, JsonSchema>()
   for (const schema of [jobSchema, lengthSchema, ...ofKinds, ...additions.map(({ schema }) => schema)]) {
     const id = String(schema.$id)
-    if ((documents.get(id) ?? schema) !== schema) throw new TypeError(`Unexpected second schema ${id}, expected one; give each its own $id`)
+    if ((documents.get(id) ?? schema) !== schema)
+      throw new TypeError(`Unexpected second schema ${id}, expected one; give each its own $id`)
     documents.set(id, schema)
   }
   return documents
@@ -38,13 +45,21 @@ export function describer(extensions: Extensions): Describer {
   const root = (schema: JsonSchema): Located => ({ document: String(schema.$id), path: '', schema })
   const inside = (from: Located, ...steps: readonly string[]): readonly Located[] => {
     const schema = steps.reduce<unknown>(own, from.schema)
-    return isObject(schema) ? [{ document: from.document, path: from.path + steps.map((step) => `/${escape(step)}`).join(''), schema }] : []
+    return isObject(schema) ? [{ document: from.document, path: steps.reduce(inPath, from.path), schema }] : []
   }
   const followed = ({ document, schema }: Located): readonly Located[] => {
     if (typeof schema.$ref !== 'string') return []
     const { href, hash } = new URL(schema.$ref, document)
     const target = documents.get(href.slice(0, href.length - hash.length))
-    return target ? inside(root(target), ...decodeURIComponent(hash).split('/').slice(1).map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))) : []
+    return target
+      ? inside(
+          root(target),
+          ...decodeURIComponent(hash)
+            .split('/')
+            .slice(1)
+            .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~')),
+        )
+      : []
   }
   /** A schema with all that it brings along: what it refers to, what it combines, what a kind adds. */
   const whole = (located: Located, value: unknown): readonly Located[] => {
@@ -88,5 +103,5 @@ export function describer(extensions: Extensions): Describer {
 export function hardwareOf(job: unknown, treatment: unknown): unknown {
   const list = own(job, 'hardware')
   const id = own(treatment, 'hardware')
-  return Array.isArray(list) && typeof id === 'string' ? list.find((entry) => own(entry, 'id') === id) : undefined
+  return Array.isArray(list) && typeof id === 'string' ? list.find((entry) => idOf(entry) === id) : undefined
 }

@@ -1,17 +1,36 @@
 /** A JSON text with offsets. Unlike the value read, it keeps every member: also one whose name stands twice. */
 export type Node = ObjectNode | ArrayNode | Leaf
-interface Span { readonly start: number; readonly end: number }
-export interface ObjectNode extends Span { readonly is: 'object'; readonly members: readonly Member[] }
-export interface ArrayNode extends Span { readonly is: 'array'; readonly items: readonly Node[] }
+interface Span {
+  readonly start: number
+  readonly end: number
+}
+export interface ObjectNode extends Span {
+  readonly is: 'object'
+  readonly members: readonly Member[]
+}
+export interface ArrayNode extends Span {
+  readonly is: 'array'
+  readonly items: readonly Node[]
+}
 /** A string, a number, true, false or null; `nothing` where a value is missing or can't be told. */
-export interface Leaf extends Span { readonly is: 'string' | 'number' | 'word' | 'nothing'; readonly value: unknown }
-export interface Member { readonly name: string; readonly start: number; readonly end: number; readonly value: Node }
+export interface Leaf extends Span {
+  readonly is: 'string' | 'number' | 'word' | 'nothing'
+  readonly value: unknown
+}
+export interface Member {
+  readonly name: string
+  readonly start: number
+  readonly end: number
+  readonly value: Node
+}
 
 /** The value of a tree, as JSON.parse would give it: of a name that stands twice the last. What is missing is left out. */
-export function valueOf(node: Node): unknown {
-  if (node.is === 'array') return node.items.filter((item) => item.is !== 'nothing').map(valueOf)
+export function toValue(node: Node): unknown {
+  if (node.is === 'array') return node.items.filter((item) => item.is !== 'nothing').map(toValue)
   if (node.is !== 'object') return node.value
-  return Object.fromEntries(node.members.filter(({ value }) => value.is !== 'nothing').map(({ name, value }) => [name, valueOf(value)]))
+  return Object.fromEntries(
+    node.members.filter(({ value }) => value.is !== 'nothing').map(({ name, value }) => [name, toValue(value)]),
+  )
 }
 
 const isIndex = (token: string): boolean => /^(0|[1-9]\d*)$/.test(token)

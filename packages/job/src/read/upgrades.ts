@@ -1,15 +1,16 @@
 import { type Extensions, formatOf, kindOf, type Upgrade } from './extensions.ts'
 import { error, type Finding, info } from './finding.ts'
 import { below } from './pointers.ts'
+import { isObject } from './values.ts'
 
 type Value = Record<string, unknown>
-const isObject = (value: unknown): value is Value => value !== null && typeof value === 'object' && !Array.isArray(value)
-const listOf = (value: unknown, name: string): readonly Value[] => (isObject(value) && Array.isArray(value[name]) ? value[name].filter(isObject) : [])
+const listOf = (value: unknown, name: string): readonly Value[] =>
+  isObject(value) && Array.isArray(value[name]) ? value[name].filter(isObject) : []
 
 /** Brings what older versions of plugins wrote up to the version that is understood here. It changes the value read, which is the reader's own. */
 export function upgrade(job: unknown, extensions: Extensions): readonly Finding[] {
   if (!isObject(job) || !isObject(job.uses)) return []
-  const uses = job.uses
+  const uses = job.uses as Value
   return Object.keys(uses).flatMap((plugin) => {
     const from = Number(uses[plugin])
     const to = formatOf(extensions, plugin) ?? from
@@ -31,17 +32,26 @@ function upgradeOnce(job: Value, plugin: string, { to, because, up }: Upgrade, e
     }
     return info('job/upgraded', spot, { plugin, to, because })
   } catch (thrown) {
-    return error('job/upgrade-failed', spot, { plugin, to, because, thrown: thrown instanceof Error ? thrown.message : String(thrown) })
+    return error('job/upgrade-failed', spot, {
+      plugin,
+      to,
+      because,
+      thrown: thrown instanceof Error ? thrown.message : String(thrown),
+    })
   }
 }
 
 /** Every item of a plugin, as what holds it and under which name: entries of its kinds, and its parts under `with`. */
 function itemsOf(job: Value, plugin: string, extensions: Extensions): readonly (readonly [Value, string])[] {
   const hardware = Array.isArray(job.hardware) ? (job.hardware as unknown as Value) : {}
-  const entries = Object.keys(hardware).filter((key) => isObject(hardware[key]) && kindOf(extensions, hardware[key].kind)?.plugin === plugin)
+  const entries = Object.keys(hardware).filter(
+    (key) => isObject(hardware[key]) && kindOf(extensions, hardware[key].kind)?.plugin === plugin,
+  )
   const rooms = listOf(job, 'rooms')
   const windows = rooms.flatMap((room) => listOf(room, 'windows'))
   const treatments = windows.flatMap((window) => listOf(window, 'treatments'))
-  const parts = [job, ...listOf(job, 'fabrics'), ...rooms, ...windows, ...treatments].flatMap((owner) => (isObject(owner.with) && isObject(owner.with[plugin]) ? [owner.with] : []))
+  const parts = [job, ...listOf(job, 'fabrics'), ...rooms, ...windows, ...treatments].flatMap((owner) =>
+    isObject(owner.with) && isObject(owner.with[plugin]) ? [owner.with] : [],
+  )
   return [...entries.map((key) => [hardware, key] as const), ...parts.map((part) => [part, plugin] as const)]
 }

@@ -30,7 +30,8 @@ const settings = {
   ...{ strict: true, strictRequired: false, strictTypes: false, allowMatchingProperties: true },
   ...{ allErrors: true, verbose: true, passContext: true },
 } as const
-const reference = ({ document, path }: Pick<Located, 'document' | 'path'>): string => `${document}#${path.split('/').map(encodeURIComponent).join('/')}`
+const reference = ({ document, path }: Pick<Located, 'document' | 'path'>): string =>
+  `${document}#${path.split('/').map(encodeURIComponent).join('/')}`
 
 /** The validators of the format with these extensions. Compiling takes some tens of milliseconds, so they are made once and kept. */
 export function validatorsOf(extensions: Extensions): Validators {
@@ -47,10 +48,25 @@ export function validatorsOf(extensions: Extensions): Validators {
     return validate
   }
   const run = (validate: ValidateFunction, { value, at, holder, key, as }: Stand, job: unknown, pass: Pass): void => {
-    if (validate.call(pass, value, { instancePath: at, parentData: holder, parentDataProperty: key, rootData: job as object, dynamicAnchors: {} })) return
+    if (
+      validate.call(pass, value, {
+        instancePath: at,
+        parentData: holder,
+        parentDataProperty: key,
+        rootData: job as object,
+        dynamicAnchors: {},
+      })
+    )
+      return
     const known = (refused: ErrorObject): Known => {
-      const described = describe.at(job, as ? [...as, ...tokensOf(refused.instancePath.slice(at.length))] : tokensOf(refused.instancePath))
-      return { description: described.schemas.map(({ schema }) => schema.description).find((text) => typeof text === 'string') ?? '', members: describe.members(described) }
+      const described = describe.at(
+        job,
+        as ? [...as, ...tokensOf(refused.instancePath.slice(at.length))] : tokensOf(refused.instancePath),
+      )
+      return {
+        description: described.schemas.map(({ schema }) => schema.description).find((text) => typeof text === 'string') ?? '',
+        members: describe.members(described),
+      }
     }
     pass.findings.push(...(validate.errors ?? []).flatMap((refused) => refusal(refused, () => known(refused)) ?? []))
   }
