@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer'
 import { error, type Finding, info } from './finding.ts'
 
 /** The text of a file, and what is odd about its encoding. `whole`: every byte is in it; otherwise it can only be shown. */
@@ -8,7 +9,6 @@ export interface Decoded {
 }
 
 const mark = '\uFEFF'
-const strict = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true })
 const lenient = () => new TextDecoder('utf-8', { ignoreBOM: true })
 const start = { from: 0, to: 0 }
 
@@ -53,11 +53,8 @@ function oddByte(bytes: Uint8Array): Finding {
 export function decode(bytes: Uint8Array | string): Decoded {
   if (typeof bytes === 'string') return withMark(bytes)
   if (isUtf16(bytes)) return { text: '', whole: false, findings: [error('job/utf-16', start)] }
-  try {
-    return withMark(strict.decode(bytes))
-  } catch {
-    return { text: lenient().decode(bytes), whole: false, findings: [oddByte(bytes)] }
-  }
+  if (!isUtf8(bytes)) return { text: lenient().decode(bytes), whole: false, findings: [oddByte(bytes)] }
+  return withMark(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('utf8'))
 }
 
 const withMark = (text: string): Decoded => ({

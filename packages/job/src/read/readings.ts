@@ -1,12 +1,13 @@
 import type { Readings } from '../lay.ts'
 import type { Place } from '../places.ts'
 import type { Reading } from '../types.generated.ts'
-import { type Extensions, formatOf, kindOf } from './extensions.ts'
+import { type Extensions, formatOf } from './extensions.ts'
 import { error, type Finding, info } from './finding.ts'
 import { newPass, type Pass, putLengths } from './keywords.ts'
 import { checkNames } from './names.ts'
 import { nearest } from './near.ts'
 import { at, below, type Pointer, pointerOf, tokensOf } from './pointers.ts'
+import type { Described } from './schemas.ts'
 import type { Validators } from './validators.ts'
 import { idOf, isObject } from './values.ts'
 
@@ -19,15 +20,19 @@ export interface FoundReadings {
 /** Reads what a job has under `found`: each value by the schema of its place. One that is refused is reported and left out. */
 export function readFound(job: unknown, extensions: Extensions, validators: Validators, pass: Pass): FoundReadings {
   const found = isObject(job) && isObject(job.found) ? job.found : {}
+  const refused = new Set(
+    pass.findings.flatMap((finding) => (finding.severity === 'error' ? [tokensOf(pointerIn(finding) ?? '')[1]] : [])),
+  )
   const readings: Record<Place, Reading> = {}
   const findings: Finding[] = []
   for (const [place, raw] of Object.entries(found)) {
+    if (!isObject(raw) || raw.value === undefined || refused.has(place)) continue
     const stands = below('/found', place)
-    if (!isObject(raw) || raw.value === undefined || hasError(pass.findings, stands)) continue
-    const refused = refusedPlace(job, place, stands, extensions, validators)
-    const { value, findings: more } = refused
-      ? { value: undefined, findings: [refused] }
-      : readValue(job, place, raw.value, stands, validators, pass)
+    const target = lookUp(job, place, stands, extensions, validators)
+    const { value, findings: more } =
+      'says' in target
+        ? { value: undefined, findings: [target.says] }
+        : readValue(job, target, raw.value, stands, validators, pass)
     findings.push(...more)
     if (value !== undefined) readings[place] = { ...(raw as unknown as Reading), value }
   }
@@ -37,37 +42,33 @@ export function readFound(job: unknown, extensions: Extensions, validators: Vali
 /** The pointer of a finding, when it has one. */
 export const pointerIn = ({ spot }: Finding): Pointer | undefined =>
   'value' in spot ? spot.value : 'name' in spot ? spot.name : undefined
-const hasError = (findings: readonly Finding[], pointer: Pointer): boolean =>
-  findings.some((finding) => finding.severity === 'error' && `${pointerIn(finding) ?? ''}/`.startsWith(`${pointer}/`))
 
-/** What is wrong with a place, before anything is said of the value. */
-function refusedPlace(
+/** Where a reading goes, and what the format says there. */
+interface Target {
+  readonly tokens: readonly string[]
+  readonly described: Described
+}
+
+function lookUp(
   job: unknown,
   place: Place,
   stands: Pointer,
   extensions: Extensions,
   validators: Validators,
-): Finding | undefined {
-  if (!place.startsWith('/')) return error('job/reading-no-place', { name: stands }, { place })
+): Target | { readonly says: Finding } {
+  if (!place.startsWith('/')) return { says: error('job/reading-no-place', { name: stands }, { place }) }
   const pointer = pointerOf(job, place)
-  if (pointer === undefined) return noItem(job, place, stands)
-  const plugin = strangePlugin(job, place, pointer, extensions)
-  if (plugin !== undefined) return info('job/reading-kept', { name: stands }, { place, plugin })
-  return validators.describe.at(job, tokensOf(pointer)).schemas.length > 0
-    ? undefined
-    : noMember(job, tokensOf(pointer), stands, place, validators)
+  if (pointer === undefined) return { says: noItem(job, place, stands) }
+  const tokens = tokensOf(pointer)
+  const described = validators.describe.at(job, tokens)
+  const { plugin } = described
+  if (plugin !== undefined && !isUnderstood(plugin, job, extensions))
+    return { says: info('job/reading-kept', { name: stands }, { place, plugin }) }
+  return described.schemas.length > 0 ? { tokens, described } : { says: noMember(job, tokens, stands, place, validators) }
 }
 
-/** The plugin that a place belongs to, when it is not known here, or only in an older version. */
-function strangePlugin(job: unknown, place: Place, pointer: Pointer, extensions: Extensions): string | undefined {
-  const tokens = tokensOf(place)
-  const part = tokens.indexOf('with')
-  const kind = tokens[0] === 'hardware' ? at(job, `${pointer.split('/').slice(0, 3).join('/')}/kind`) : undefined
-  const plugin = part >= 0 ? tokens[part + 1] : typeof kind === 'string' ? (kindOf(extensions, kind)?.plugin ?? kind) : undefined
-  const isStrange =
-    plugin !== undefined && !(Number(at(job, below('/uses', plugin)) ?? 0) <= (formatOf(extensions, plugin) ?? -1))
-  return isStrange ? plugin : undefined
-}
+const isUnderstood = (plugin: string, job: unknown, extensions: Extensions): boolean =>
+  Number(at(job, below('/uses', plugin)) ?? 0) <= (formatOf(extensions, plugin) ?? -1)
 
 /** An item on the way that no list has. */
 function noItem(job: unknown, place: Place, stands: Pointer): Finding {
@@ -95,17 +96,18 @@ function notThere(code: string, stands: Pointer, place: Place, name: string, nam
   )
 }
 
-function readValue(job: unknown, place: Place, raw: unknown, stands: Pointer, validators: Validators, outer: Pass) {
+function readValue(
+  job: unknown,
+  { tokens, described }: Target,
+  raw: unknown,
+  stands: Pointer,
+  validators: Validators,
+  outer: Pass,
+) {
   const pass: Pass = { ...newPass(outer.units), answers: outer.answers }
-  const holder = { value: structuredClone(raw) }
-  const as = tokensOf(pointerOf(job, place) ?? '')
-  validators.as(
-    validators.describe.at(job, as),
-    { value: holder.value, at: below(stands, 'value'), holder, key: 'value', as },
-    job,
-    pass,
-  )
-  const much = pass.withs.length + pass.entries.length > 0 ? [error('job/reading-of-much', { name: stands }, { place })] : []
+  const holder = { value: typeof raw === 'object' ? structuredClone(raw) : raw }
+  validators.as(described, { value: holder.value, at: below(stands, 'value'), holder, key: 'value', as: tokens }, job, pass)
+  const much = pass.withs.length + pass.entries.length > 0 ? [error('job/reading-of-much', { name: stands })] : []
   const findings = [...pass.findings, ...checkNames(job, pass), ...much]
   if (findings.some(({ severity }) => severity === 'error')) return { value: undefined, findings }
   putLengths(pass)

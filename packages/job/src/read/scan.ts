@@ -11,6 +11,7 @@ export interface Scan {
 /** How deep a job file may nest. Its own lists and objects come to 12; plugins may add to that. */
 export const deepest = 64
 
+const space = 0x20
 const quote = 0x22
 const minus = 0x2d
 const zero = 0x30
@@ -50,10 +51,12 @@ const isOdd = (number: string): boolean => number.length > 15 || /^-0(\.0*)?$|e/
 export function scan(text: string): Scan {
   let depth = 0
   let names = 0
-  let odd = /\\u[dD][89a-fA-F]/.test(text)
+  let odd = text.includes('\\u') && /\\u[dD][89a-fA-F]/.test(text)
   for (let at = 0; at < text.length; ) {
     const code = text.charCodeAt(at)
-    if (code === quote) at = afterString(text, at)
+    // Most of an indented file is spaces.
+    if (code <= space) at++
+    else if (code === quote) at = afterString(text, at)
     else if (code === minus || isDigit(code)) {
       const end = afterNumber(text, at)
       odd ||= isOdd(text.slice(at, end))

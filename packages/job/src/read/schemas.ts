@@ -1,5 +1,5 @@
 import { type Extensions, kindOf, partOf } from './extensions.ts'
-import { below as inPath } from './pointers.ts'
+import { below as inPath, tokensOf } from './pointers.ts'
 import { jobSchema, lengthSchema } from './schemas.generated.ts'
 import { idOf, isObject, own } from './values.ts'
 
@@ -15,6 +15,8 @@ export interface Located {
 export interface Described {
   readonly schemas: readonly Located[]
   readonly value: unknown
+  /** Whose part it is in; of a kind that nobody here knows, the kind. */
+  readonly plugin: string | undefined
 }
 
 export const jobDocument = String(jobSchema.$id)
@@ -36,7 +38,7 @@ export function documentsOf({ kinds, additions }: Extensions): ReadonlyMap<strin
 export interface Describer {
   readonly at: (job: unknown, tokens: readonly string[]) => Described
   /** The members that an object there may have, by name, each with what it is for. */
-  readonly members: (described: Described) => ReadonlyMap<string, string>
+  readonly members: (described: Pick<Described, 'schemas' | 'value'>) => ReadonlyMap<string, string>
 }
 
 /** A describer goes through properties, lists, maps, references, kinds and `with`. */
@@ -47,19 +49,17 @@ export function describer(extensions: Extensions): Describer {
     const schema = steps.reduce<unknown>(own, from.schema)
     return isObject(schema) ? [{ document: from.document, path: steps.reduce(inPath, from.path), schema }] : []
   }
-  const followed = ({ document, schema }: Located): readonly Located[] => {
-    if (typeof schema.$ref !== 'string') return []
-    const { href, hash } = new URL(schema.$ref, document)
+  const led = new Map<JsonSchema, readonly Located[]>()
+  const follow = ({ document, schema }: Located): readonly Located[] => {
+    const { href, hash } = new URL(String(schema.$ref), document)
     const target = documents.get(href.slice(0, href.length - hash.length))
-    return target
-      ? inside(
-          root(target),
-          ...decodeURIComponent(hash)
-            .split('/')
-            .slice(1)
-            .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~')),
-        )
-      : []
+    return target ? inside(root(target), ...tokensOf(decodeURIComponent(hash.slice(1)))) : []
+  }
+  const followed = (located: Located): readonly Located[] => {
+    if (typeof located.schema.$ref !== 'string') return []
+    const to = led.get(located.schema) ?? follow(located)
+    led.set(located.schema, to)
+    return to
   }
   /** A schema with all that it brings along: what it refers to, what it combines, what a kind adds. */
   const whole = (located: Located, value: unknown): readonly Located[] => {
@@ -78,18 +78,25 @@ export function describer(extensions: Extensions): Describer {
     const named = inside(located, 'properties', token)
     return named.length > 0 ? named : inside(located, 'additionalProperties')
   }
+  const pluginOf = ({ schema }: Located, token: string, value: unknown): string | undefined => {
+    if (typeof schema['x-evenhem-with'] === 'string') return token
+    const kind = schema['x-evenhem-kind'] === true ? own(value, 'kind') : undefined
+    return kindOf(extensions, kind)?.plugin ?? (typeof kind === 'string' ? kind : undefined)
+  }
   const at = (job: unknown, tokens: readonly string[]): Described => {
-    let described: Described = { schemas: [root(jobSchema)], value: job }
+    let described: Described = { schemas: [root(jobSchema)], value: job, plugin: undefined }
     let owner: unknown
     for (const token of tokens) {
-      const { schemas, value } = described
-      const next = schemas.flatMap((one) => whole(one, value)).flatMap((one) => below(one, token, value, owner, job))
+      const { value, plugin } = described
+      const here = described.schemas.flatMap((one) => whole(one, value))
+      const next = here.flatMap((one) => below(one, token, value, owner, job))
+      const of = here.flatMap((one) => pluginOf(one, token, value) ?? [])[0]
       owner = value
-      described = { schemas: next, value: own(value, token) }
+      described = { schemas: next, value: own(value, token), plugin: of ?? plugin }
     }
     return described
   }
-  const members = ({ schemas, value }: Described): ReadonlyMap<string, string> =>
+  const members = ({ schemas, value }: Pick<Described, 'schemas' | 'value'>): ReadonlyMap<string, string> =>
     new Map(
       schemas
         .flatMap((one) => whole(one, value))
