@@ -1,7 +1,7 @@
 import type { Place } from '../places.ts'
 import { type Finding, info, type Severity, type Values } from './finding.ts'
 import { type Pointer, placeOf } from './pointers.ts'
-import { liner, locate } from './positions.ts'
+import { liner, locate, type Offsets } from './positions.ts'
 import { pointerIn } from './readings.ts'
 import type { Node } from './tree.ts'
 
@@ -24,33 +24,46 @@ export interface Diagnostic {
 // More than this nobody reads, and a file of millions of mistakes must not become as many sentences.
 const mostDiagnostics = 1000
 
-const sameness = ({ code, spot, values }: Finding): string => JSON.stringify([code, spot, values])
+interface Placed {
+  readonly finding: Finding
+  readonly offsets: Offsets
+}
+const sameness = ({ code, spot, values, other }: Finding): string => JSON.stringify([code, spot, values, other])
 
-/** Findings with their lines and columns, in the order of the text; each once. */
-export function diagnose(all: readonly Finding[], text: string, root: Node, job: unknown): readonly Diagnostic[] {
+/** Where the text itself is wrong, what a schema says about the value read in its stead is left out. */
+function withoutEchoes(placed: readonly Placed[]): readonly Placed[] {
+  const wrong = new Set(
+    placed.flatMap(({ finding, offsets }) => ('from' in finding.spot && finding.severity === 'error' ? [offsets[0]] : [])),
+  )
+  return placed.filter(({ finding, offsets }) => 'from' in finding.spot || !wrong.has(offsets[0]))
+}
+
+/** Findings with their lines and columns, in the order of the text; each once, and at most 1,000. `more` says how many were left out before. */
+export function diagnose(all: readonly Finding[], text: string, root: Node, job: unknown, more = 0): readonly Diagnostic[] {
   const findings = [...new Map(all.map((finding) => [sameness(finding), finding])).values()]
   const position = liner(text)
-  const placed = findings
-    .map((finding) => ({ finding, offsets: locate(text, root, finding.spot) }))
-    .sort((a, b) => a.offsets[0] - b.offsets[0])
-  const shown = placed.slice(0, mostDiagnostics)
-  const more = placed.length - shown.length
-  if (more > 0)
-    shown.push({
-      finding: info('job/more', { from: text.length, to: text.length }, { more }),
-      offsets: [text.length, text.length],
-    })
-  return shown.map(({ finding, offsets: [from, to] }) => {
+  const placed = withoutEchoes(findings.map((finding) => ({ finding, offsets: locate(text, root, finding.spot) })))
+  const sorted = placed.toSorted((a, b) => a.offsets[0] - b.offsets[0])
+  const left = more + Math.max(0, sorted.length - mostDiagnostics)
+  const rest =
+    left > 0
+      ? [
+          {
+            finding: info('job/more', { from: text.length, to: text.length }, { more: left }),
+            offsets: [text.length, text.length] as const,
+          },
+        ]
+      : []
+  return [...sorted.slice(0, mostDiagnostics), ...rest].map(({ finding, offsets: [from, to] }) => {
     const { code, severity, values, other } = finding
     const pointer = pointerIn(finding)
-    const start = position(from)
     const end = position(Math.max(from, to))
     const elsewhere = other && position(locate(text, root, other)[0])
     return {
       code,
       severity,
       ...(pointer !== undefined && { pointer, place: placeOf(job, pointer) }),
-      ...start,
+      ...position(from),
       endLine: end.line,
       endColumn: end.column,
       values: elsewhere ? { ...values, otherLine: elsewhere.line, otherColumn: elsewhere.column } : values,

@@ -10,6 +10,7 @@ import { oddities } from './odd.ts'
 import { parse } from './parse.ts'
 import { checkPlugins } from './plugins.ts'
 import { pointerIn, readFound } from './readings.ts'
+import { shown } from './refusals.ts'
 import { deepest, scan } from './scan.ts'
 import { type Node, toValue } from './tree.ts'
 import { upgrade } from './upgrades.ts'
@@ -58,9 +59,9 @@ export function readJob(bytes: Uint8Array | string, options: ReadOptions): ReadJ
   const nothing: Node = { is: 'nothing', start: 0, end: 0, value: undefined }
   if (!whole) return { readings: {}, text, diagnostics: diagnose(odd, text, nothing, undefined) }
   const { value, tree, findings, twice } = readText(withoutMark(text))
-  const checked = value === undefined ? { readings: {}, findings: [] } : checkJob(value, findings.length > 0, options)
+  const checked = value === undefined ? nothingFound : checkJob(value, findings.length > 0, options)
   const all = [...odd, ...findings, ...twice, ...checked.findings]
-  const diagnostics = all.length > 0 ? diagnose(all, text, tree(), value) : []
+  const diagnostics = all.length > 0 ? diagnose(all, text, tree(), value, checked.left) : []
   const isUsable =
     value !== undefined && !all.some((finding) => finding.severity === 'error' && !pointerIn(finding)?.startsWith('/found/'))
   return { ...(isUsable && { job: value as Job }), readings: checked.readings, diagnostics, text }
@@ -95,7 +96,7 @@ function readText(text: string): TextRead {
     return { value, tree, findings: isPlain ? [] : oddities(text, tree()), twice: walked.twice }
   } catch {
     const { root, faults } = once()
-    const findings = faults.length > 0 ? faults : [error('job/syntax', { from: 0, to: 1 })]
+    const findings = faults.length > 0 ? faults : [error('job/stray', { from: 0, to: 1 }, { got: text.slice(0, 1) })]
     const value = toValue(root)
     return { value, tree, findings: [...findings, ...oddities(text, root)], twice: walk(value).twice }
   }
@@ -103,15 +104,21 @@ function readText(text: string): TextRead {
 
 const newer = /^evenhem-job\/(?!1$)\d+$/
 
+interface Checked {
+  readonly readings: Readings
+  readonly findings: readonly Finding[]
+  /** How many errors were not looked into. */
+  readonly left: number
+}
+const nothingFound: Checked = { readings: {}, findings: [], left: 0 }
+
 /** Checks a value as a job and puts its lengths. */
-function checkJob(
-  job: unknown,
-  isBroken: boolean,
-  options: ReadOptions,
-): { readonly readings: Readings; readonly findings: readonly Finding[] } {
-  const nothing = (finding: Finding) => ({ readings: {}, findings: [finding] })
-  if (!isObject(job)) return nothing(error('job/no-object', { value: '' }, {}))
-  if (newer.test(String(job.format))) return nothing(error('job/newer-format', { value: '/format' }, { got: String(job.format) }))
+function checkJob(job: unknown, isBroken: boolean, options: ReadOptions): Checked {
+  const only = (finding: Finding): Checked => ({ ...nothingFound, findings: [finding] })
+  if (!isObject(job)) return only(error('job/no-object', { value: '' }, { got: shown(job) }))
+  const { format } = job
+  if (typeof format === 'string' && newer.test(format))
+    return only(error('job/newer-format', { value: '/format' }, { got: format }))
   const { extensions, validators } = compiled(options)
   const upgraded = upgrade(job, extensions)
   const pass = newPass(job.units)
@@ -120,7 +127,8 @@ function checkJob(
   const found = readFound(job, extensions, validators, pass)
   putLengths(pass)
   const all = [...upgraded, ...pass.findings, ...checkNames(job, pass), ...found.findings]
-  return { readings: found.readings, findings: isBroken ? all.filter(({ code }) => !lostWithIt.has(code)) : all }
+  const findings = isBroken ? all.filter(({ code }) => !lostWithIt.has(code)) : all
+  return { readings: found.readings, findings, left: pass.left }
 }
 
 // What a broken text lost may well have been there.

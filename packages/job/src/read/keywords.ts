@@ -26,6 +26,8 @@ export interface Pass {
   /** Names that must be those of an item of a list. */
   readonly names: Met[]
   readonly findings: Finding[]
+  /** How many errors were not looked into. */
+  left: number
 }
 
 export const newPass = (units: unknown): Pass => ({
@@ -36,6 +38,7 @@ export const newPass = (units: unknown): Pass => ({
   entries: [],
   names: [],
   findings: [],
+  left: 0,
 })
 
 /** Puts the lengths that were read where their text stands. */
@@ -95,7 +98,7 @@ export const keywords: readonly FuncKeywordDefinition[] = [
         if (!context || !isLengthText(written)) return true
         const read = answer(this, written)
         if (read.ok && (read.value < limits.least || read.value > limits.most))
-          this.findings.push(implausible(written, limits, this.units, context.instancePath))
+          this.findings.push(implausible(written, read.value, limits, this.units, context.instancePath))
         return true
       }
     },

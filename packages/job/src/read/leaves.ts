@@ -126,8 +126,12 @@ export function readName(reader: Reader): Leaf {
   return leaf(reader, start, 'string', got)
 }
 
-/** A character that can't begin anything is passed over, so that reading comes to an end. */
-function readStray(reader: Reader): Leaf {
+/** Whether the character here can't begin anything. */
+export const isStray = (reader: Reader): boolean =>
+  !isQuote(here(reader)) && !'{}[],:'.includes(here(reader)) && see(reader, word) === ''
+
+/** Passes over a character that can't begin anything, so that reading comes to an end. */
+export function readStray(reader: Reader): Leaf {
   const got = here(reader)
   fault(reader, 'job/stray', reader.at, reader.at + got.length, { got })
   reader.at += got.length

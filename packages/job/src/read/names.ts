@@ -52,16 +52,16 @@ const idAt = (path: readonly (string | number)[], index: number): Pointer => [..
 
 /** Names that must be ids of a list of the job, and are not. */
 export function checkNames(job: unknown, pass: Pass): readonly Finding[] {
-  const lists = new Map<string, readonly string[]>()
-  const idsOf = (list: string): readonly string[] => {
-    const items = own(job, list)
-    const ids = lists.get(list) ?? (Array.isArray(items) ? items.flatMap((item) => idOf(item) ?? []) : [])
-    lists.set(list, ids)
-    return ids
+  const lists = new Map<string, readonly string[] | undefined>()
+  const idsOf = (list: string): readonly string[] | undefined => {
+    const items = own(job, list) ?? []
+    if (!lists.has(list)) lists.set(list, Array.isArray(items) ? items.flatMap((item) => idOf(item) ?? []) : undefined)
+    return lists.get(list)
   }
-  return pass.names.flatMap(({ at, value, says }) =>
-    typeof value === 'string' ? nameless(at, value, String(says), idsOf(String(says))) : [],
-  )
+  return pass.names.flatMap(({ at, value, says }) => {
+    const ids = idsOf(String(says))
+    return typeof value === 'string' && ids ? nameless(at, value, String(says), ids) : []
+  })
 }
 
 function nameless(at: Pointer, id: string, list: string, ids: readonly string[]): readonly Finding[] {

@@ -18,10 +18,14 @@ function distance(a: string, b: string): number {
 
 const plain = (word: string): string => word.toLowerCase().replaceAll(/[-_ ]/g, '')
 
+// Enough for people's lists; a made one of thousands would cost more than a guess is worth.
+const mostWords = 500
+
 /** The word that was probably meant: at most a third of its letters differ, capitals and hyphens not counted; undefined when none is so near. */
 export function nearest(got: string, words: readonly string[]): string | undefined {
   if (got.length > 60) return undefined
   const near = words
+    .slice(0, mostWords)
     .filter((word) => word.length <= 60)
     .map((word) => ({ word, off: distance(plain(got), plain(word)) }))
     .filter(({ word, off }) => off <= Math.max(1, Math.floor(Math.max(word.length, got.length) / 3)) && off < word.length)

@@ -1,5 +1,5 @@
-import type { Finding } from './finding.ts'
-import { isQuote, nothing, readBare, readName, readText } from './leaves.ts'
+import type { Finding, Spot, Values } from './finding.ts'
+import { isQuote, isStray, nothing, readBare, readName, readStray, readText } from './leaves.ts'
 import { fault, here, type Reader, skip } from './reader.ts'
 import { deepest } from './scan.ts'
 import type { Member, Node } from './tree.ts'
@@ -52,7 +52,8 @@ function readArray(reader: Reader): Node {
   const start = reader.at
   const items: Node[] = []
   readList(reader, ']', () => {
-    items.push(readValue(reader))
+    const item = readValue(reader)
+    if (item.is !== 'nothing') items.push(item)
   })
   return { is: 'array', start, end: reader.at, items }
 }
@@ -83,7 +84,8 @@ function readList(reader: Reader, closes: string, readItem: () => void): void {
     } else if (character === ':' && closes === ']') {
       fault(reader, 'job/unexpected', reader.at, ++reader.at, { got: ':', expected: after === 'item' ? ',' : closes })
       after = 'start'
-    } else {
+    } else if (isStray(reader)) readStray(reader)
+    else {
       if (after === 'item') fault(reader, 'job/missing-comma', end, end + 1)
       readItem()
       after = 'item'
@@ -97,7 +99,7 @@ function readList(reader: Reader, closes: string, readItem: () => void): void {
 function leaves(reader: Reader, start: number, closes: string, got: string): boolean {
   const values = { opens: closes === '}' ? '{' : '[', closes, got }
   const opening = { from: start, to: start + 1 }
-  if (got === '') fault(reader, 'job/unclosed-at-end', ...atEnd(reader), values, opening)
+  if (got === '') unclosedAtEnd(reader, values, opening)
   else if (reader.open.slice(0, -1).some((open) => open.closes === got))
     fault(reader, 'job/unclosed', reader.at, reader.at + 1, values, opening)
   else {
@@ -105,6 +107,12 @@ function leaves(reader: Reader, start: number, closes: string, got: string): boo
     return false
   }
   return true
+}
+
+/** What is still open around it is open for the same reason and is not named. */
+function unclosedAtEnd(reader: Reader, values: Values, opening: Spot): void {
+  if (reader.faults.at(-1)?.code !== 'job/unclosed-at-end')
+    fault(reader, 'job/unclosed-at-end', ...atEnd(reader), values, opening)
 }
 
 function tooDeep(reader: Reader, from: number): void {

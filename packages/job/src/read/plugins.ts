@@ -13,10 +13,13 @@ interface Uses {
   readonly newer: ReadonlySet<string>
 }
 
+const isNewerThan = (version: unknown, ours: number | undefined): boolean =>
+  typeof version === 'number' && ours !== undefined && version > ours
+
 function usesOf(job: unknown, extensions: Extensions): Uses {
   const says = own(job, 'uses')
   const all = isObject(says) ? says : {}
-  const isNewer = (plugin: string) => Number(all[plugin]) > (formatOf(extensions, plugin) ?? Number.POSITIVE_INFINITY)
+  const isNewer = (plugin: string) => isNewerThan(all[plugin], formatOf(extensions, plugin))
   return { says: all, newer: new Set(Object.keys(all).filter(isNewer)) }
 }
 
@@ -52,13 +55,14 @@ export function checkPlugins(job: unknown, extensions: Extensions, validators: V
     if (uses.newer.has(plugin))
       strange.set(
         `uses ${plugin}`,
-        info('job/newer-plugin', { name: below('/uses', plugin) }, { plugin, version: Number(version), ours: ours ?? 0 }),
+        info('job/newer-plugin', { name: below('/uses', plugin) }, { plugin, version: version as number, ours: ours ?? 0 }),
       )
     if (ours === undefined && !known.has(`with ${plugin}`))
       strange.set(`uses ${plugin}`, info('job/unknown-plugin', { name: below('/uses', plugin) }, { plugin }))
   }
   const lacking = [...used].filter((plugin) => !Object.hasOwn(uses.says, plugin))
-  pass.findings.push(...strange.values(), ...lacking.map((plugin) => lacks(plugin, job, extensions)))
+  for (const finding of [...strange.values(), ...lacking.map((plugin) => lacks(plugin, job, extensions))])
+    pass.findings.push(finding)
 }
 
 const partsOf = (withs: readonly Met[]) =>

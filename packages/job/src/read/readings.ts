@@ -67,8 +67,11 @@ function lookUp(
   return described.schemas.length > 0 ? { tokens, described } : { says: noMember(job, tokens, stands, place, validators) }
 }
 
-const isUnderstood = (plugin: string, job: unknown, extensions: Extensions): boolean =>
-  Number(at(job, below('/uses', plugin)) ?? 0) <= (formatOf(extensions, plugin) ?? -1)
+function isUnderstood(plugin: string, job: unknown, extensions: Extensions): boolean {
+  const version = at(job, below('/uses', plugin))
+  const ours = formatOf(extensions, plugin)
+  return ours !== undefined && !(typeof version === 'number' && version > ours)
+}
 
 /** An item on the way that no list has. */
 function noItem(job: unknown, place: Place, stands: Pointer): Finding {

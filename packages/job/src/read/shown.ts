@@ -55,7 +55,7 @@ function block(
     `${as(`${harmless(file)}:${line}:${column}`, 1)} ${as(severity, 1, colours[severity])} ${as(code, 2)}`,
     `  ${harmless(says)}`,
     bar,
-    `${as(`${String(line).padStart(gutter)} |`, 2)} ${shown}`,
+    `${as(`${String(line).padStart(gutter)} |`, 2)} ${shown}`.trimEnd(),
     `${bar} ${as(marks, colours[severity])}`,
     ...(help ? [`  ${as('help:', 1)} ${harmless(help)}`] : []),
     '',

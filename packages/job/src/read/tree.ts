@@ -8,6 +8,7 @@ export interface ObjectNode extends Span {
   readonly is: 'object'
   readonly members: readonly Member[]
 }
+/** Items that are missing or can't be told are not among them. */
 export interface ArrayNode extends Span {
   readonly is: 'array'
   readonly items: readonly Node[]
@@ -26,11 +27,19 @@ export interface Member {
 
 /** The value of a tree, as JSON.parse would give it: of a name that stands twice the last. What is missing is left out. */
 export function toValue(node: Node): unknown {
-  if (node.is === 'array') return node.items.filter((item) => item.is !== 'nothing').map(toValue)
+  if (node.is === 'array') return node.items.map(toValue)
   if (node.is !== 'object') return node.value
   return Object.fromEntries(
     node.members.filter(({ value }) => value.is !== 'nothing').map(({ name, value }) => [name, toValue(value)]),
   )
+}
+
+const named = new WeakMap<ObjectNode, ReadonlyMap<string, Member>>()
+/** The members of an object by name; made once, since a file may have thousands of readings and something to say about each. */
+function membersOf(node: ObjectNode): ReadonlyMap<string, Member> {
+  const members = named.get(node) ?? new Map(node.members.map((member) => [member.name, member]))
+  named.set(node, members)
+  return members
 }
 
 const isIndex = (token: string): boolean => /^(0|[1-9]\d*)$/.test(token)
@@ -38,10 +47,10 @@ const isIndex = (token: string): boolean => /^(0|[1-9]\d*)$/.test(token)
 /** The member or item of a node. Of a name that stands twice the last, as JSON.parse takes it. */
 export function child(node: Node, token: string): { readonly node: Node; readonly member?: Member } | undefined {
   if (node.is === 'object') {
-    const member = node.members.findLast(({ name }) => name === token)
+    const member = membersOf(node).get(token)
     return member && { node: member.value, member }
   }
-  const item = node.is === 'array' && isIndex(token) ? node.items.filter(({ is }) => is !== 'nothing')[Number(token)] : undefined
+  const item = node.is === 'array' && isIndex(token) ? node.items[Number(token)] : undefined
   return item && { node: item }
 }
 

@@ -12,8 +12,9 @@ export function upgrade(job: unknown, extensions: Extensions): readonly Finding[
   if (!isObject(job) || !isObject(job.uses)) return []
   const uses = job.uses as Value
   return Object.keys(uses).flatMap((plugin) => {
-    const from = Number(uses[plugin])
-    const to = formatOf(extensions, plugin) ?? from
+    const from = uses[plugin]
+    const to = formatOf(extensions, plugin)
+    if (typeof from !== 'number' || to === undefined) return []
     const all = Object.hasOwn(extensions.upgrades ?? {}, plugin) ? (extensions.upgrades?.[plugin] ?? []) : []
     const steps = all.filter((step) => step.to > from && step.to <= to).sort((a, b) => a.to - b.to)
     const findings = steps.map((step) => upgradeOnce(job, plugin, step, extensions))

@@ -26,6 +26,8 @@ export interface Validators {
   readonly describe: Describer
 }
 
+// A file of a million empty items has as many errors; these many are looked into.
+const mostErrors = 2000
 const settings = {
   ...{ strict: true, strictRequired: false, strictTypes: false, allowMatchingProperties: true },
   ...{ allErrors: true, verbose: true, passContext: true },
@@ -68,7 +70,9 @@ export function validatorsOf(extensions: Extensions): Validators {
         members: describe.members(described),
       }
     }
-    pass.findings.push(...(validate.errors ?? []).flatMap((refused) => refusal(refused, () => known(refused)) ?? []))
+    const errors = validate.errors ?? []
+    pass.left += Math.max(0, errors.length - mostErrors)
+    pass.findings.push(...errors.slice(0, mostErrors).flatMap((refused) => refusal(refused, () => known(refused)) ?? []))
   }
   return {
     job: (job, pass) => run(validator([`${jobDocument}#`]), { value: job, at: '', holder: { job }, key: 'job' }, job, pass),

@@ -20,7 +20,6 @@ export const jobWords = {
     says: 'Unexpected bracket {most} levels deep, expected fewer; take the nesting apart.',
     help: 'Behind it nothing was read.',
   },
-  'job/syntax': { says: 'Unexpected text, expected JSON; look at the beginning of the file.' },
   'job/comment': {
     says: 'Unexpected comment, expected JSON without comments; take it out.',
     help: 'A “note” under “job” is shown to whoever opens the job.',
@@ -60,7 +59,7 @@ export const jobWords = {
     says: 'Unexpected {got} inside quotes, expected a known escape; write \\\\ for a backslash itself.',
     help: 'Known are \\" \\\\ \\/ \\b \\f \\n \\r \\t and \\u with four digits.',
   },
-  'job/bare-name': { says: 'Unexpected name {got} without quotes, expected a name in double quotes; write {meant}.' },
+  'job/bare-name': { says: 'Unexpected {got} without quotes, expected a name in double quotes; write {meant}.' },
   'job/bare-word': { says: 'Unexpected {got} without quotes, expected a value; write {meant} if it is text.' },
   'job/word-near': { says: 'Unexpected {got}, expected a value; write {meant}.' },
   'job/bare-length': {
@@ -87,7 +86,7 @@ export const jobWords = {
   },
 
   // The schema.
-  'job/no-object': { says: 'Unexpected value, expected a job between braces; begin with an opening brace.' },
+  'job/no-object': { says: 'Unexpected {got}, expected a job between braces; begin with an opening brace.' },
   'job/newer-format': { says: 'Unexpected format {got}, expected evenhem-job/1; open this job with a newer Evenhem.' },
   'job/missing': { says: 'Unexpected gap, expected “{name}” here; write it.', help: '{what}' },
   'job/missing-plain': { says: 'Unexpected gap, expected “{name}” here; write it.' },
@@ -133,12 +132,12 @@ export const jobWords = {
   'job/refused': { says: 'Unexpected {got}, expected what the schema asks for with “{keyword}”: {message}; look at the schema.' },
 
   // Lengths and names.
-  'job/absurd-length': { says: 'Unexpected {got}, which is {is}, expected {least} to {most}; look at the number and its unit.' },
+  'job/absurd-length': { says: 'Unexpected {got} ({is}), expected {least} to {most}; look at the number and its unit.' },
   'job/absurd-length-unit': {
-    says: 'Unexpected {got}, which is {is}, expected {least} to {most}; is {guess} meant? Then write the unit.',
+    says: 'Unexpected {got} ({is}), expected {least} to {most}; is {guess} meant? Then write the unit.',
   },
   'job/absurd-length-units': {
-    says: 'Unexpected {got}, which is {is}, expected {least} to {most}; which is meant: {guess}? Write the unit.',
+    says: 'Unexpected {got} ({is}), expected {least} to {most}; which is meant: {guess}? Write the unit.',
   },
   'job/id-twice': {
     says: 'Unexpected second “{id}”, expected each id once in its list; the first is on line {otherLine}, column {otherColumn}, give one of them another id.',

@@ -1,0 +1,31 @@
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { extensionsOf, formatDiagnostics, readJob } from '@evenhem/job/read'
+import { plugins } from '@evenhem/plugins'
+import { expect, test } from 'vitest'
+
+const folder = fileURLToPath(new URL('../../../schema/examples/not-ok/', import.meta.url))
+const extensions = extensionsOf(plugins)
+const names = readdirSync(folder)
+  .filter((file) => file.endsWith('.job.json'))
+  .map((file) => file.slice(0, -'.job.json'.length))
+
+/** What is written beside a wrong file; `-changed` beside that holds what is said now, when it differs. */
+function expected(name: string, said: string): string {
+  const [file, changed] = [`${folder}${name}.txt`, `${folder}${name}-changed.txt`]
+  const text = existsSync(file) ? readFileSync(file, 'utf8') : ''
+  if (text !== said) writeFileSync(changed, said)
+  else rmSync(changed, { force: true })
+  return text
+}
+
+test.each(names)('of %s everything is said that must be said, and nothing else', (name) => {
+  const { diagnostics, text } = readJob(readFileSync(`${folder}${name}.job.json`), extensions)
+  const said = formatDiagnostics(diagnostics, text, { file: `${name}.job.json` })
+  expect(said).toBe(expected(name, said))
+})
+
+test('there are wrong files, and each has beside it what must be said', () => {
+  expect(names.length).toBeGreaterThan(20)
+  expect(names.filter((name) => !existsSync(`${folder}${name}.txt`))).toEqual([])
+})
