@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { connect } from 'node:net'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
@@ -51,4 +51,5 @@ test('nothing outside is served, whatever the path', async () => {
     return isPage || /^HTTP\/1\.1 (400|403|404) /.test(answer) ? undefined : `${path}: ${answer.slice(0, 40)}`
   })
   await server.close()
+  rmSync(dirname(job), { recursive: true })
 })

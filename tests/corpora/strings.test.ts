@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -63,7 +63,10 @@ beforeAll(async () => {
   })
   page.on('request', (request) => request.url().startsWith('data:') || request.url() === 'about:blank' || ran.push(request.url()))
 }, 60_000)
-afterAll(() => browser.close())
+afterAll(() => {
+  rmSync(folder, { recursive: true })
+  return browser.close()
+})
 
 /** Runs in the page: what a document of ours never holds. */
 function strangers(): readonly string[] {

@@ -1,8 +1,9 @@
 import { execFile } from 'node:child_process'
-import { mkdtemp, writeFile } from 'node:fs/promises'
+import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { onTestFinished } from 'vitest'
 import type { ExitCode } from '../src/command.ts'
 import { run } from '../src/run.ts'
 
@@ -41,7 +42,9 @@ export const started = (
 
 /** A file with this text, in a folder of its own. */
 export async function fileWith(text: string, name = 'job.json'): Promise<string> {
-  const file = join(await mkdtemp(join(tmpdir(), 'evenhem-')), name)
+  const folder = await mkdtemp(join(tmpdir(), 'evenhem-'))
+  onTestFinished(() => rm(folder, { recursive: true }))
+  const file = join(folder, name)
   await writeFile(file, text)
   return file
 }

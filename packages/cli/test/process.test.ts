@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdtemp } from 'node:fs/promises'
-import { tmpdir } from 'node:os'
+import { copyFile, mkdir } from 'node:fs/promises'
+import { dirname } from 'node:path'
 import { expect, test } from 'vitest'
 import { command, example, fileWith, root, started } from './line.ts'
 
@@ -54,8 +54,7 @@ test('a port that is taken is said', async () => {
 }, 30_000)
 
 test('a checkout that is not built says what to do', async () => {
-  const { copyFile, mkdir } = await import('node:fs/promises')
-  const folder = await mkdtemp(`${tmpdir()}/evenhem-`)
+  const folder = dirname(await fileWith(''))
   await mkdir(`${folder}/bin`)
   await copyFile(`${root}packages/cli/bin/evenhem.js`, `${folder}/bin/evenhem.mjs`)
   const child = spawn(process.execPath, [`${folder}/bin/evenhem.mjs`, 'check', '.'])

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { type IncomingHttpHeaders, request } from 'node:http'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -18,6 +18,7 @@ export const smallJob = {
 /** A job's folder beside a built viewer, with a secret beside both. */
 export async function folder(job: object = smallJob): Promise<{ readonly job: string; readonly viewer: string }> {
   const top = await mkdtemp(join(tmpdir(), 'evenhem-'))
+  onTestFinished(() => rm(top, { recursive: true }))
   await mkdir(join(top, 'job'))
   await mkdir(join(top, 'viewer/assets'), { recursive: true })
   await writeFile(join(top, 'secret.txt'), secret)
