@@ -29,6 +29,7 @@ function back(line: string, from: number): number {
 /** A text cut to a number of columns; the last of them says that it was cut. */
 function cut(text: string, width: number): string {
   if (columns(text) <= width) return text
+  if (width < 1) return ''
   return `${fitting([...text], width - 1).join('')}…`
 }
 

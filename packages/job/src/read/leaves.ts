@@ -54,9 +54,10 @@ export function readText(reader: Reader): Leaf {
 
 /** Text whose line ends before its quote. A comma at the end of the line was meant to stand behind it. */
 function openText(reader: Reader, start: number, value: string): Leaf {
-  if (value.endsWith(',') && reader.text[reader.at - 1] === ',') reader.at--
+  const hasComma = value.endsWith(',') && reader.text[reader.at - 1] === ','
+  if (hasComma) reader.at--
   fault(reader, 'job/open-text', start, reader.at)
-  return leaf(reader, start, 'string', value)
+  return leaf(reader, start, 'string', hasComma ? value.slice(0, -1) : value)
 }
 
 function readEscape(reader: Reader): string {

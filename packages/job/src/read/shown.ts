@@ -56,7 +56,7 @@ function block(
     `  ${harmless(says)}`,
     bar,
     `${as(`${String(line).padStart(gutter)} |`, 2)} ${shown}`.trimEnd(),
-    `${bar} ${as(marks, colours[severity])}`,
+    `${bar} ${marks.replace(/\^+/, (carets) => as(carets, colours[severity]))}`,
     ...(help ? [`  ${as('help:', 1)} ${harmless(help)}`] : []),
     '',
   ].join('\n')

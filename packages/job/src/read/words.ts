@@ -114,7 +114,7 @@ export const jobWords = {
     says: 'Unexpected {got}, expected an id of small letters, digits and hyphens; write {meant}.',
     help: 'At most 40 of them, beginning with a letter or a digit. People see the “name”, not the id.',
   },
-  'job/pattern': { says: 'Unexpected {got}, expected the form {pattern}; write it so.', help: '{what}' },
+  'job/pattern': { says: 'Unexpected {got}, expected another form; write it so: {what}', help: 'The form is {pattern}' },
   'job/date': { says: 'Unexpected {got}, expected a day of the calendar; write it like "2026-11-30".' },
   'job/date-time': {
     says: 'Unexpected {got}, expected a day, a time and its offset; write it like "2026-11-30T09:12:00-05:00".',
