@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { expect, test } from 'vitest'
+import { keywords } from '../src/read/keywords.ts'
+import { jobSchema } from '../src/read/schemas.generated.ts'
+import { readJob } from '../src/read.ts'
+import { bare } from './job.ts'
+
+const readme = readFileSync(fileURLToPath(new URL('../../../schema/README.md', import.meta.url)), 'utf8')
+const [, shortest = ''] = /```json\n([\s\S]*?)```/.exec(readme) ?? []
+
+test('the shortest job of the manual is one, and nothing is to be said about it', () => {
+  expect(readJob(shortest, bare)).toMatchObject({ job: JSON.parse(shortest), diagnostics: [] })
+})
+
+test('the shortest job has only what must be there', () => {
+  expect(Object.keys(JSON.parse(shortest)).sort()).toEqual([...(jobSchema.required as readonly string[])].sort())
+})
+
+test('the manual explains each keyword of ours', () => {
+  expect(keywords.map(({ keyword }) => keyword).filter((keyword) => !readme.includes(`\`${keyword}\``))).toEqual([])
+})
+
+test('every member of the format is described', () => {
+  const bare: string[] = []
+  const look = (schema: unknown, at: string): void => {
+    if (schema === null || typeof schema !== 'object') return
+    for (const [key, value] of Object.entries(schema)) {
+      if (key === 'properties')
+        for (const [name, member] of Object.entries(value as object))
+          if (!(member as { description?: string }).description) bare.push(`${at}/${name}`)
+      look(value, `${at}/${key}`)
+    }
+  }
+  look(jobSchema, '')
+  expect(bare).toEqual([])
+})
