@@ -292,8 +292,32 @@ test('two plugins that bring the same kind, or two schemas of one name, are refu
   expect(() => readJob(jobText(), twice)).toThrow(/evenhem.example\/same/)
 })
 
-test('a file of thousands of mistakes has a thousand diagnostics and says how many more there are', () => {
-  const rooms = Array.from({ length: 5000 }, (_, n) => ({ id: `r${n}`, name: 'Room', windows: [], wallpaper: n }))
+test('a file of thousands of mistakes has a thousand diagnostics and says that there are more', () => {
+  const rooms = Array.from({ length: 100_000 }, (_, n) => ({ id: `r${n}`, name: 'Room', windows: [], wallpaper: n }))
   const { diagnostics } = readJob(jobText({ rooms }), withPulleys)
-  expect([diagnostics.length, diagnostics.at(-1)?.code, diagnostics.at(-1)?.values]).toEqual([1001, 'job/more', { more: 4000 }])
+  expect([diagnostics.length, diagnostics.at(-1)?.code, diagnostics.at(-1)?.values]).toEqual([1001, 'job/more', { most: 1000 }])
+})
+
+test.each([
+  ['open brackets', '['.repeat(200_000)],
+  ['quotes', '"'.repeat(200_000)],
+  ['backslashes', `"${'\\'.repeat(200_001)}`],
+  ['words without quotes', `[${'a '.repeat(100_000)}`],
+  ['openings of comments', '/*'.repeat(100_000)],
+  ['digits', `[-${'9'.repeat(100_000)}e-${'9'.repeat(100_000)}]`],
+  ['one name again and again', `{${'"a":1,'.repeat(50_000)}"b":1}`],
+  ['halves of characters', `[${'"\\ud800",'.repeat(50_000)}1]`],
+  [
+    'readings of nowhere',
+    jobText({ found: Object.fromEntries(Array.from({ length: 20_000 }, (_, n) => [`/rooms/x${n}/y`, { value: 1 }])) }),
+  ],
+  ['a name of a hundred thousand letters', jobText({ ['x'.repeat(100_000)]: 1 })],
+])('a file of %s is refused in few words', (_, text) => {
+  const { job, diagnostics } = readJob(text, withPulleys)
+  expect(diagnostics.length).toBeGreaterThan(0)
+  expect(diagnostics.length).toBeLessThanOrEqual(1001)
+  expect(job === undefined || diagnostics.every(({ pointer }) => pointer?.startsWith('/found/') || pointer === undefined)).toBe(
+    true,
+  )
+  expect(JSON.stringify(diagnostics).length).toBeLessThan(1_500_000)
 })

@@ -38,34 +38,29 @@ function withoutEchoes(placed: readonly Placed[]): readonly Placed[] {
   return placed.filter(({ finding, offsets }) => 'from' in finding.spot || !wrong.has(offsets[0]))
 }
 
-/** Findings with their lines and columns, in the order of the text; each once, and at most 1,000. `more` says how many were left out before. */
-export function diagnose(all: readonly Finding[], text: string, root: Node, job: unknown, more = 0): readonly Diagnostic[] {
+/** Findings with their lines and columns, in the order of the text; each once, and at most 1,000. `isCut`: there is more than was looked into. */
+export function diagnose(all: readonly Finding[], text: string, root: Node, job: unknown, isCut = false): readonly Diagnostic[] {
   const findings = [...new Map(all.map((finding) => [sameness(finding), finding])).values()]
   const position = liner(text)
   const placed = withoutEchoes(findings.map((finding) => ({ finding, offsets: locate(text, root, finding.spot) })))
   const sorted = placed.toSorted((a, b) => a.offsets[0] - b.offsets[0])
-  const left = more + Math.max(0, sorted.length - mostDiagnostics)
-  const rest =
-    left > 0
-      ? [
-          {
-            finding: info('job/more', { from: text.length, to: text.length }, { more: left }),
-            offsets: [text.length, text.length] as const,
-          },
-        ]
-      : []
+  const isMore = isCut || sorted.length > mostDiagnostics
+  const end = [text.length, text.length] as const
+  const rest = isMore
+    ? [{ finding: info('job/more', { from: end[0], to: end[1] }, { most: mostDiagnostics }), offsets: end }]
+    : []
   return [...sorted.slice(0, mostDiagnostics), ...rest].map(({ finding, offsets: [from, to] }) => {
     const { code, severity, values, other } = finding
     const pointer = pointerIn(finding)
-    const end = position(Math.max(from, to))
+    const after = position(Math.max(from, to))
     const elsewhere = other && position(locate(text, root, other)[0])
     return {
       code,
       severity,
       ...(pointer !== undefined && { pointer, place: placeOf(job, pointer) }),
       ...position(from),
-      endLine: end.line,
-      endColumn: end.column,
+      endLine: after.line,
+      endColumn: after.column,
       values: elsewhere ? { ...values, otherLine: elsewhere.line, otherColumn: elsewhere.column } : values,
     }
   })

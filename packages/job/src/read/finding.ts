@@ -22,9 +22,22 @@ export interface Finding {
   readonly other?: Spot
 }
 
+/** The beginning of a text, as much as a sentence takes; a mark says that it was cut. */
+export const short = (text: string, most = 40): string => (text.length > most ? `${text.slice(0, most - 1)}…` : text)
+
+// A name in a file may be megabytes; no sentence needs them.
+const inShort = (values: Values): Values =>
+  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, typeof value === 'string' ? short(value, 400) : value]))
+
 const finding =
   (severity: Severity) =>
-  (code: string, spot: Spot, values: Values = {}, other?: Spot): Finding => ({ code, severity, spot, values, other })
+  (code: string, spot: Spot, values: Values = {}, other?: Spot): Finding => ({
+    code,
+    severity,
+    spot,
+    values: inShort(values),
+    other,
+  })
 
 /** The order can't be used before this is put right. */
 export const error = finding('error')

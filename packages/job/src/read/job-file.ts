@@ -61,7 +61,7 @@ export function readJob(bytes: Uint8Array | string, options: ReadOptions): ReadJ
   const { value, tree, findings, twice } = readText(withoutMark(text))
   const checked = value === undefined ? nothingFound : checkJob(value, findings.length > 0, options)
   const all = [...odd, ...findings, ...twice, ...checked.findings]
-  const diagnostics = all.length > 0 ? diagnose(all, text, tree(), value, checked.left) : []
+  const diagnostics = all.length > 0 ? diagnose(all, text, tree(), value, checked.isCut) : []
   const isUsable =
     value !== undefined && !all.some((finding) => finding.severity === 'error' && !pointerIn(finding)?.startsWith('/found/'))
   return { ...(isUsable && { job: value as Job }), readings: checked.readings, diagnostics, text }
@@ -107,10 +107,10 @@ const newer = /^evenhem-job\/(?!1$)\d+$/
 interface Checked {
   readonly readings: Readings
   readonly findings: readonly Finding[]
-  /** How many errors were not looked into. */
-  readonly left: number
+  /** Whether there is more than was looked into. */
+  readonly isCut: boolean
 }
-const nothingFound: Checked = { readings: {}, findings: [], left: 0 }
+const nothingFound: Checked = { readings: {}, findings: [], isCut: false }
 
 /** Checks a value as a job and puts its lengths. */
 function checkJob(job: unknown, isBroken: boolean, options: ReadOptions): Checked {
@@ -128,7 +128,7 @@ function checkJob(job: unknown, isBroken: boolean, options: ReadOptions): Checke
   putLengths(pass)
   const all = [...upgraded, ...pass.findings, ...checkNames(job, pass), ...found.findings]
   const findings = isBroken ? all.filter(({ code }) => !lostWithIt.has(code)) : all
-  return { readings: found.readings, findings, left: pass.left }
+  return { readings: found.readings, findings, isCut: pass.isCut }
 }
 
 // What a broken text lost may well have been there.

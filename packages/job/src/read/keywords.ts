@@ -26,8 +26,8 @@ export interface Pass {
   /** Names that must be those of an item of a list. */
   readonly names: Met[]
   readonly findings: Finding[]
-  /** How many errors were not looked into. */
-  left: number
+  /** Whether there was more than is looked into. */
+  isCut: boolean
 }
 
 export const newPass = (units: unknown): Pass => ({
@@ -38,7 +38,7 @@ export const newPass = (units: unknown): Pass => ({
   entries: [],
   names: [],
   findings: [],
-  left: 0,
+  isCut: false,
 })
 
 /** Puts the lengths that were read where their text stands. */

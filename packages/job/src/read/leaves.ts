@@ -1,9 +1,10 @@
+import { short } from './finding.ts'
 import { codeOf, fault, here, type Reader, see, take } from './reader.ts'
 import type { Leaf } from './tree.ts'
 
 // What people write without quotes: words, and numbers in another notation than JSON's.
 const word = /[^\s\p{Cc}"'{}[\],:/“”‘’]+(?:\/[^\s\p{Cc}"'{}[\],:/“”‘’]+)*/uy
-const phrase = /[ \t]+[^\s"'{}[\],:/“”‘’]+(?=[^\r\n"'{}[\]]*[\r\n,}\]]|$)/y
+const phrase = /[ \t]+[^\s"'{}[\],:/“”‘’]+(?=[^\r\n"'{}[\]]{0,200}(?:[\r\n,}\]]|$))/y
 const number = /^-?(0|[1-9]\d*)(\.\d+)?([eE][-+]?\d+)?$/
 const length =
   /-?(?:(?:\d+[ -])?\d+\/\d+(?: ?(?:in|ft|mm|cm|m|"))?|\d+(?:\.\d+)? ?(?:in|ft|mm|cm|m|["'″′½¼¾⅛⅜⅝⅞]))(?=[\s,}\]]|$)/y
@@ -48,7 +49,10 @@ export function readText(reader: Reader): Leaf {
   }
   reader.at++
   if (kind !== '"')
-    fault(reader, 'job/quotes', start, reader.at, { got: reader.text.slice(start, reader.at), meant: JSON.stringify(value) })
+    fault(reader, 'job/quotes', start, reader.at, {
+      got: short(reader.text.slice(start, reader.at)),
+      meant: short(JSON.stringify(value)),
+    })
   return leaf(reader, start, 'string', value)
 }
 
@@ -102,10 +106,10 @@ function readNumberLike(reader: Reader, got: string): Leaf {
     .replace(/^(-?)\./, '$10.')
     .replace(/\.(?=e|E|$)/, '')
   if (!number.test(meant)) {
-    fault(reader, 'job/no-number', start, reader.at, { got })
+    fault(reader, 'job/no-number', start, reader.at, { got: short(got) })
     return nothing(reader)
   }
-  fault(reader, 'job/number-form', start, reader.at, { got, meant })
+  fault(reader, 'job/number-form', start, reader.at, { got: short(got), meant: short(meant) })
   return leaf(reader, start, 'number', Number(meant))
 }
 
@@ -114,7 +118,10 @@ function readWordLike(reader: Reader, first: string): Leaf {
   for (let more = take(reader, phrase); more !== ''; more = take(reader, phrase));
   const got = reader.text.slice(start, reader.at)
   const meant = lookalikes[got.toLowerCase()]
-  fault(reader, meant ? 'job/word-near' : 'job/bare-word', start, reader.at, { got, meant: meant ?? JSON.stringify(got) })
+  fault(reader, meant ? 'job/word-near' : 'job/bare-word', start, reader.at, {
+    got: short(got),
+    meant: meant ?? short(JSON.stringify(got)),
+  })
   return leaf(reader, start, meant ? 'word' : 'string', meant ? words[meant] : got)
 }
 
@@ -123,7 +130,7 @@ export function readName(reader: Reader): Leaf {
   const start = reader.at
   const got = take(reader, word)
   if (got === '') return readStray(reader)
-  fault(reader, 'job/bare-name', start, reader.at, { got, meant: JSON.stringify(got) })
+  fault(reader, 'job/bare-name', start, reader.at, { got: short(got), meant: short(JSON.stringify(got)) })
   return leaf(reader, start, 'string', got)
 }
 

@@ -50,6 +50,9 @@ function sameIds(list: readonly unknown[], path: readonly (string | number)[], t
 
 const idAt = (path: readonly (string | number)[], index: number): Pointer => [...path, index, 'id'].reduce<Pointer>(below, '')
 
+// To look for what was meant costs; nobody reads more than these.
+const mostFindings = 1500
+
 /** Names that must be ids of a list of the job, and are not. */
 export function checkNames(job: unknown, pass: Pass): readonly Finding[] {
   const lists = new Map<string, readonly string[] | undefined>()
@@ -58,10 +61,13 @@ export function checkNames(job: unknown, pass: Pass): readonly Finding[] {
     if (!lists.has(list)) lists.set(list, Array.isArray(items) ? items.flatMap((item) => idOf(item) ?? []) : undefined)
     return lists.get(list)
   }
-  return pass.names.flatMap(({ at, value, says }) => {
+  const findings: Finding[] = []
+  for (const { at, value, says } of pass.names) {
     const ids = idsOf(String(says))
-    return typeof value === 'string' && ids ? nameless(at, value, String(says), ids) : []
-  })
+    if (typeof value === 'string' && ids && findings.length < mostFindings)
+      findings.push(...nameless(at, value, String(says), ids))
+  }
+  return findings
 }
 
 function nameless(at: Pointer, id: string, list: string, ids: readonly string[]): readonly Finding[] {

@@ -1,4 +1,4 @@
-import { error, type Finding } from './finding.ts'
+import { error, type Finding, short } from './finding.ts'
 import { codeOf } from './reader.ts'
 import { type Member, type Node, nodesOf, type ObjectNode } from './tree.ts'
 
@@ -47,6 +47,3 @@ function oddNumber(got: string, from: number): readonly Finding[] {
     ? [error('job/number-not-kept', at, { got: short(got), kept: String(value) })]
     : []
 }
-
-/** At most 40 characters of something, for a sentence. */
-export const short = (text: string): string => (text.length > 40 ? `${text.slice(0, 39)}…` : text)

@@ -1,7 +1,6 @@
 import type { ErrorObject } from 'ajv'
-import { error, type Finding, type Spot, type Values } from './finding.ts'
+import { error, type Finding, type Spot, short, type Values } from './finding.ts'
 import { nearest } from './near.ts'
-import { short } from './odd.ts'
 import { below } from './pointers.ts'
 
 /** What the format knows of a value: what its place is for, and the members of an object with what they are for. */

@@ -218,7 +218,7 @@ export const jobWords = {
     says: 'Unexpected reading of a part of “{plugin}”, expected a plugin that is known here in this version; nothing needs doing, it is kept and not used.',
   },
 
-  'job/more': { says: 'Unexpected {more} further findings, expected fewer; put the first ones right and look again.' },
+  'job/more': { says: 'Unexpected number of findings, expected no more than {most}; put these right and look again.' },
 } as const satisfies Readonly<Record<string, { readonly says: string; readonly help?: string }>>
 
 /** A code that `jobWords` has a sentence for. */
