@@ -32,10 +32,11 @@ const sameness = ({ code, spot, values, other }: Finding): string => JSON.string
 
 /** Where the text itself is wrong, what a schema says about the value read in its stead is left out. */
 function withoutEchoes(placed: readonly Placed[]): readonly Placed[] {
+  const isAboutText = ({ finding }: Placed) => pointerIn(finding) === undefined
   const wrong = new Set(
-    placed.flatMap(({ finding, offsets }) => ('from' in finding.spot && finding.severity === 'error' ? [offsets[0]] : [])),
+    placed.filter((one) => isAboutText(one) && one.finding.severity === 'error').map(({ offsets }) => offsets[0]),
   )
-  return placed.filter(({ finding, offsets }) => 'from' in finding.spot || !wrong.has(offsets[0]))
+  return placed.filter((one) => isAboutText(one) || !wrong.has(one.offsets[0]))
 }
 
 /** Findings with their lines and columns, in the order of the text; each once, and at most 1,000. `isCut`: there is more than was looked into. */
