@@ -10,7 +10,14 @@ export function best(rounds: number, run: () => unknown): number {
   return least
 }
 
-export interface Row { readonly what: string; readonly is: number; readonly unit: string; readonly limit: number; readonly way?: 'most' | 'least'; readonly note?: string }
+export interface Row {
+  readonly what: string
+  readonly is: number
+  readonly unit: string
+  readonly limit: number
+  readonly way?: 'most' | 'least'
+  readonly note?: string
+}
 /** One line a measurement: what, how much, and whether it is inside the design's limit. */
 export const line = ({ what, is, unit, limit, way = 'most', note = '' }: Row): string => {
   const good = way === 'most' ? is <= limit : is >= limit

@@ -12,21 +12,50 @@ const planned = (name: string) => {
   const { found, ordered, places } = example(name)
   return planner.window(found, ordered, places[0]!)
 }
-const inInches = (plan: ReturnType<typeof planned>, name: string): number => (plan.reckonings.find((each) => each.name.endsWith(name))?.value ?? Number.NaN) / inch
+const inInches = (plan: ReturnType<typeof planned>, name: string): number =>
+  (plan.reckonings.find((each) => each.name.endsWith(name))?.value ?? Number.NaN) / inch
 const verdicts = (plan: ReturnType<typeof planned>) => Object.fromEntries(plan.checks.map((check) => [check.code, check.verdict]))
 
 test.each([
-  ['#highest-floor', 0], ['#hem', 0.5], ['#hang-line', 89], ['over#top', 89.5], ['#top-of-rod', 91.125], ['#top-of-plate', 90.625],
-  ['#from-floor-left-top', 90], ['#from-floor-left-lower', 88.375], ['#from-floor-right-top', 90.375], ['#from-floor-right-lower', 88.75],
-  ['#from-floor-return-left', 88.75], ['#from-floor-return-right', 89.125],
-  ['#cover-left', -8], ['#cover-right', 70], ['#meets', 31], ['#bracket-left', -7], ['#bracket-right', 69], ['#rod-end-left', -8.125], ['#rod-end-right', 70.125],
-  ['#reach-left', -10.625], ['#reach-right', 72.625], ['#wall-left-over-left', 8.375], ['#wall-left-over-right', 12.875],
-  ['#rod-cut', 78.25], ['#bracket-to-bracket', 76], ['left#space', 3.75], ['left#finished-width', 42.5], ['left#pleat', 5.5], ['left#stack', 13],
+  ['#highest-floor', 0],
+  ['#hem', 0.5],
+  ['#hang-line', 89],
+  ['over#top', 89.5],
+  ['#top-of-rod', 91.125],
+  ['#top-of-plate', 90.625],
+  ['#from-floor-left-top', 90],
+  ['#from-floor-left-lower', 88.375],
+  ['#from-floor-right-top', 90.375],
+  ['#from-floor-right-lower', 88.75],
+  ['#from-floor-return-left', 88.75],
+  ['#from-floor-return-right', 89.125],
+  ['#cover-left', -8],
+  ['#cover-right', 70],
+  ['#meets', 31],
+  ['#bracket-left', -7],
+  ['#bracket-right', 69],
+  ['#rod-end-left', -8.125],
+  ['#rod-end-right', 70.125],
+  ['#reach-left', -10.625],
+  ['#reach-right', 72.625],
+  ['#wall-left-over-left', 8.375],
+  ['#wall-left-over-right', 12.875],
+  ['#rod-cut', 78.25],
+  ['#bracket-to-bracket', 76],
+  ['left#space', 3.75],
+  ['left#finished-width', 42.5],
+  ['left#pleat', 5.5],
+  ['left#stack', 13],
 ] as const)('%s is %d', (name, value) => expect(inInches(planned('tern-hollow'), name)).toBe(value))
 
-test('the demo window passes every check', () => expect(new Set(planned('tern-hollow').checks.map((check) => check.verdict))).toEqual(new Set(['pass'])))
+test('the demo window passes every check', () =>
+  expect(new Set(planned('tern-hollow').checks.map((check) => check.verdict))).toEqual(new Set(['pass'])))
 test('it has 26 hooks: 24 in rings, 2 at the wall, a ring outside each bracket', () => {
-  const map = planned('tern-hollow').facts.find((fact) => fact.id === 'drapery/hook-map@1')?.value as { places: readonly { to: string; note?: string }[]; bearers: { value: number }; threading: readonly { count: number }[] }
+  const map = planned('tern-hollow').facts.find((fact) => fact.id === 'drapery/hook-map@1')?.value as {
+    places: readonly { to: string; note?: string }[]
+    bearers: { value: number }
+    threading: readonly { count: number }[]
+  }
   expect(map.places.length).toBe(26)
   expect(map.bearers.value).toBe(24)
   expect(map.places.filter((place) => place.to === 'rod-and-ring/to-wall').length).toBe(2)
@@ -43,20 +72,38 @@ test('a longer left panel and a lower floor at the right re-plan the window', ()
 })
 test('who read it, and when, stands at the place of the reading', () => {
   const { read } = example('tern-hollow-found')
-  expect(read.readings['/rooms/garden-room/windows/w1/treatments/over/panels/left/finishedLength']).toEqual({ value: 89.125 * inch, by: 'Installer, tablet 1', when: '2026-11-30T09:12:00-05:00' })
+  expect(read.readings['/rooms/garden-room/windows/w1/treatments/over/panels/left/finishedLength']).toEqual({
+    value: 89.125 * inch,
+    by: 'Installer, tablet 1',
+    when: '2026-11-30T09:12:00-05:00',
+  })
 })
 test.each([
-  ['rod-too-short', { 'drapery/coverage': 'fail' }], ['returns-do-not-fit', { 'returns/return': 'warn' }], ['rings-missing', { 'rod-and-ring/rings': 'fail' }],
-  ['finial-does-not-fit', { 'rod-and-ring/wall-space': 'fail' }], ['pin-setting-forgotten', { 'drapery/rod-height': 'fail' }],
-  ['panels-do-not-meet', { 'drapery/panel-width': 'warn' }], ['rod-above-casing', { 'drapery/rod-height': 'pass' }],
+  ['rod-too-short', { 'drapery/coverage': 'fail' }],
+  ['returns-do-not-fit', { 'returns/return': 'warn' }],
+  ['rings-missing', { 'rod-and-ring/rings': 'fail' }],
+  ['finial-does-not-fit', { 'rod-and-ring/wall-space': 'fail' }],
+  ['pin-setting-forgotten', { 'drapery/rod-height': 'fail' }],
+  ['panels-do-not-meet', { 'drapery/panel-width': 'warn' }],
+  ['rod-above-casing', { 'drapery/rod-height': 'pass' }],
 ] as const)('%s shows %o', (name, expected) => expect(verdicts(planned(name))).toMatchObject(expected))
 test('nothing is drilled while a return is too narrow', () => {
   const plan = planned('returns-do-not-fit')
   expect(plan.checks.filter((check) => check.verdict === 'fail').map((check) => check.stops)).toEqual(['drill'])
-  expect(plan.steps.filter((step) => 'closed' in step && (step as { closed?: readonly string[] }).closed?.length).map((step) => step.stage)[0]).toBe('drill')
+  expect(
+    plan.steps
+      .filter((step) => 'closed' in step && (step as { closed?: readonly string[] }).closed?.length)
+      .map((step) => step.stage)[0],
+  ).toBe('drill')
 })
 test('what is not measured is asked for in walking order, and its checks are not known', () => {
   const plan = planned('not-measured-yet')
-  expect(plan.asks.map((ask) => ask.at.slice('/rooms/garden-room/windows/w1'.length))).toEqual(['/walls/a/openings/o/casing/width', '/walls/a/space/left', '/walls/a/space/right', '/treatments/over/panels/right/finishedLength', '/treatments/over/with/rod-and-ring/rings'])
+  expect(plan.asks.map((ask) => ask.at.slice('/rooms/garden-room/windows/w1'.length))).toEqual([
+    '/walls/a/openings/o/casing/width',
+    '/walls/a/space/left',
+    '/walls/a/space/right',
+    '/treatments/over/panels/right/finishedLength',
+    '/treatments/over/with/rod-and-ring/rings',
+  ])
   expect(plan.checks.filter((check) => check.verdict !== 'unknown').map((check) => check.code)).toEqual([])
 })

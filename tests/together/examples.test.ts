@@ -1,4 +1,5 @@
 import { defaults } from '@evenhem/drapery'
+import { valueAt } from '@evenhem/job'
 import { checkReckonings, createPlanner, leavesOf } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { describe, expect, test } from 'vitest'
@@ -15,7 +16,9 @@ describe.each(examples)('$name', ({ read, ordered, found, places }) => {
     expect(plans.flatMap((plan) => plan.reckonings.filter((reckoning) => leavesOf(plan, reckoning).length === 0))).toEqual([])
   })
   test('every number on a drawing stands at a reckoning or a place of the job', () => {
-    const figures = plans.flatMap((plan) => figuresOf(plan.layers).map((figure) => ({ ...figure, holds: holds(plan, figure.of, found) })))
+    const figures = plans.flatMap((plan) =>
+      figuresOf(plan.layers).map((figure) => ({ ...figure, holds: holds(plan, figure.of, found) })),
+    )
     expect(figures.filter((figure) => figure.value !== figure.holds)).toEqual([])
     expect(figures.length).toBeGreaterThan(places.length * 3)
   })
@@ -23,10 +26,20 @@ describe.each(examples)('$name', ({ read, ordered, found, places }) => {
 
 test('all rules of all plugins arrange', () => expect(planner.unmet).toEqual([]))
 
-interface Figure { readonly of: string; readonly value?: number }
+interface Figure {
+  readonly of: string
+  readonly value?: number
+}
 const figuresOf = (value: unknown): readonly Figure[] =>
-  value === null || typeof value !== 'object' ? [] : 'figure' in value ? [value.figure as Figure] : Object.values(value).flatMap(figuresOf)
-function holds(plan: { readonly reckonings: readonly { readonly name: string; readonly value: number }[] }, of: string, job: unknown): unknown {
-  const steps = of.split('/').slice(1)
-  return of.includes('#') ? plan.reckonings.find((each) => each.name === of)?.value : steps.reduce((at: any, step) => (Array.isArray(at) ? at.find((item) => item.id === step) : at?.[step]), job)
+  value === null || typeof value !== 'object'
+    ? []
+    : 'figure' in value
+      ? [value.figure as Figure]
+      : Object.values(value).flatMap(figuresOf)
+function holds(
+  plan: { readonly reckonings: readonly { readonly name: string; readonly value: number }[] },
+  of: string,
+  job: unknown,
+): unknown {
+  return of.includes('#') ? plan.reckonings.find((each) => each.name === of)?.value : valueAt(job, of)
 }

@@ -8,7 +8,13 @@ const folder = fileURLToPath(new URL('../../schema/examples/', import.meta.url))
 export const extensions = extensionsOf(plugins)
 
 /** An example as it is read: the order, the job as found, and its windows. */
-export interface Example { readonly name: string; readonly read: ReadJob; readonly ordered: Job; readonly found: Job; readonly places: readonly Place[] }
+export interface Example {
+  readonly name: string
+  readonly read: ReadJob
+  readonly ordered: Job
+  readonly found: Job
+  readonly places: readonly Place[]
+}
 
 /** Reads a job from text; throws when it is none, for tests that need one. */
 export function exampleOf(name: string, text: string, known = extensions): Example {
@@ -19,7 +25,10 @@ export function exampleOf(name: string, text: string, known = extensions): Examp
 }
 
 /** The names of all examples: the folders with a job in `schema/examples`. */
-export const names: readonly string[] = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory() && entry.name !== 'not-ok').map((entry) => entry.name).sort()
+export const names: readonly string[] = readdirSync(folder, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && entry.name !== 'not-ok')
+  .map((entry) => entry.name)
+  .sort()
 export const example = (name: string): Example => exampleOf(name, readFileSync(`${folder}${name}/job.json`, 'utf8'))
 /** All examples. */
 export const examples: readonly Example[] = names.map(example)

@@ -17,20 +17,43 @@ const sixteenths = (n: number): string => {
   return rest === 0 ? `${sign}${whole}` : `${sign}${whole === 0 ? '' : `${whole} `}${rest}/16`
 }
 /** An inch length between two bounds in inches, to the sixteenth. */
-const inches = (next: Random, least: number, most: number): string => sixteenths(whole(next, Math.round(least * 16), Math.round(most * 16)))
+const inches = (next: Random, least: number, most: number): string =>
+  sixteenths(whole(next, Math.round(least * 16), Math.round(most * 16)))
 
 const rodEntry = (next: Random, id: string) => ({
-  id, kind: 'rod-and-ring', name: `Rod ${id}`,
+  id,
+  kind: 'rod-and-ring',
+  name: `Rod ${id}`,
   rod: { diameter: inches(next, 1, 2), material: 'wood' },
   ring: { eyeDrop: inches(next, 1.75, 3), width: '1/4', room: inches(next, 0.75, 1.5) },
-  bracket: { top: inches(next, -1, 0.5), projection: inches(next, 3, 4), width: '1 1/4', height: '3', holes: [{ id: 'top', down: '5/8' }, { id: 'lower', down: '2 1/4' }], screw: 'No. 8 × 2' },
+  bracket: {
+    top: inches(next, -1, 0.5),
+    projection: inches(next, 3, 4),
+    width: '1 1/4',
+    height: '3',
+    holes: [
+      { id: 'top', down: '5/8' },
+      { id: 'lower', down: '2 1/4' },
+    ],
+    screw: 'No. 8 × 2',
+  },
   finial: { length: inches(next, 2, 4), radius: '1 1/4' },
 })
 
 function panel(next: Random, id: 'left' | 'right', rodWidth: number, length: string) {
   const leading = 24
   const first = Math.round(rodWidth * 8) - leading + whole(next, -2, 4)
-  return { id, bag: `bag ${id}`, finishedLength: length, pleats: whole(next, 6, 16), leadingFlat: '1 1/2', firstToLast: sixteenths(first), return: inches(next, 3, 4), pin: inches(next, 0.25, 0.75), heading: { kind: 'pinch pleat', height: '4' } }
+  return {
+    id,
+    bag: `bag ${id}`,
+    finishedLength: length,
+    pleats: whole(next, 6, 16),
+    leadingFlat: '1 1/2',
+    firstToLast: sixteenths(first),
+    return: inches(next, 3, 4),
+    pin: inches(next, 0.25, 0.75),
+    heading: { kind: 'pinch pleat', height: '4' },
+  }
 }
 
 /** One window of a pair on a rod with rings. Seldom a member is missing, as in an order that is not measured yet. */
@@ -40,19 +63,53 @@ function windowOf(next: Random, id: string, rods: readonly string[]) {
   const length = inches(next, 60, 108)
   const missing = next() < 0.05
   return {
-    id, name: `Window ${id}`,
-    walls: [{
-      id: 'a', ...(missing ? {} : { space: { left: inches(next, 8, 40), right: inches(next, 8, 40) } }), buildUp: { surface: 'wallboard', board: '1/2', behind: next() < 0.5 ? 'wood' : 'hollow' },
-      openings: [{ id: 'o', casing: { width: String(casing), top: inches(next, 70, 96), bottom: inches(next, 10, 30), board: '3 1/2' }, sill: { top: '34', depth: '2' } }],
-    }],
-    floor: Array.from({ length: whole(next, 0, 4) }, (_, i) => ({ id: `p${i}`, x: sixteenths(i * 400 - 300 + whole(next, 0, 99)), y: inches(next, -0.5, 0.5) })),
-    treatments: [{
-      id: 'over', hardware: rods[whole(next, 0, rods.length - 1)], fabric: 'cloth', draw: 'pair',
-      rod: { width: String(rodWidth), ...(next() < 0.4 ? { pastLeft: inches(next, 0, 12) } : {}), ...(next() < 0.7 ? { top: inches(next, 62, 110) } : { aboveCasing: inches(next, 2, 8) }) },
-      clearance: inches(next, 0.25, 1),
-      panels: [panel(next, 'left', rodWidth, length), panel(next, 'right', rodWidth, length)],
-      with: { 'rod-and-ring': missing ? {} : { rings: whole(next, 12, 40) }, ...(next() < 0.8 ? { returns: { left: { held: 'wall angle', hole: '1/4' }, ...(next() < 0.8 ? { right: { held: 'wall angle', hole: '1/4' } } : {}) } } : {}) },
-    }],
+    id,
+    name: `Window ${id}`,
+    walls: [
+      {
+        id: 'a',
+        ...(missing ? {} : { space: { left: inches(next, 8, 40), right: inches(next, 8, 40) } }),
+        buildUp: { surface: 'wallboard', board: '1/2', behind: next() < 0.5 ? 'wood' : 'hollow' },
+        openings: [
+          {
+            id: 'o',
+            casing: { width: String(casing), top: inches(next, 70, 96), bottom: inches(next, 10, 30), board: '3 1/2' },
+            sill: { top: '34', depth: '2' },
+          },
+        ],
+      },
+    ],
+    floor: Array.from({ length: whole(next, 0, 4) }, (_, i) => ({
+      id: `p${i}`,
+      x: sixteenths(i * 400 - 300 + whole(next, 0, 99)),
+      y: inches(next, -0.5, 0.5),
+    })),
+    treatments: [
+      {
+        id: 'over',
+        hardware: rods[whole(next, 0, rods.length - 1)],
+        fabric: 'cloth',
+        draw: 'pair',
+        rod: {
+          width: String(rodWidth),
+          ...(next() < 0.4 ? { pastLeft: inches(next, 0, 12) } : {}),
+          ...(next() < 0.7 ? { top: inches(next, 62, 110) } : { aboveCasing: inches(next, 2, 8) }),
+        },
+        clearance: inches(next, 0.25, 1),
+        panels: [panel(next, 'left', rodWidth, length), panel(next, 'right', rodWidth, length)],
+        with: {
+          'rod-and-ring': missing ? {} : { rings: whole(next, 12, 40) },
+          ...(next() < 0.8
+            ? {
+                returns: {
+                  left: { held: 'wall angle', hole: '1/4' },
+                  ...(next() < 0.8 ? { right: { held: 'wall angle', hole: '1/4' } } : {}),
+                },
+              }
+            : {}),
+        },
+      },
+    ],
   }
 }
 
@@ -61,18 +118,34 @@ export function jobOf(seed: number, windows: number, readings = 0): object {
   const next = random(seed)
   const rods = ['rod-1', 'rod-2', 'rod-3']
   const rooms = Array.from({ length: Math.ceil(windows / 10) }, (_, r) => ({
-    id: `room-${r}`, name: `Room ${r}`, ceiling: '120', floor: 'wood',
+    id: `room-${r}`,
+    name: `Room ${r}`,
+    ceiling: '120',
+    floor: 'wood',
     windows: Array.from({ length: Math.min(10, windows - r * 10) }, (_, w) => windowOf(next, `w${w}`, rods)),
   }))
-  const found = Object.fromEntries(Array.from({ length: Math.min(readings, windows) }, (_, i) => {
-    const window = rooms[Math.floor(i / 10)]?.windows[i % 10]
-    return [`/rooms/room-${Math.floor(i / 10)}/windows/${window?.id}/treatments/over/panels/left/finishedLength`, { value: inches(next, 60, 108), by: 'tablet 1', when: '2026-11-20T10:00:00Z' }]
-  }))
+  const found = Object.fromEntries(
+    Array.from({ length: Math.min(readings, windows) }, (_, i) => {
+      const window = rooms[Math.floor(i / 10)]?.windows[i % 10]
+      return [
+        `/rooms/room-${Math.floor(i / 10)}/windows/${window?.id}/treatments/over/panels/left/finishedLength`,
+        { value: inches(next, 60, 108), by: 'tablet 1', when: '2026-11-20T10:00:00Z' },
+      ]
+    }),
+  )
   return {
-    format: 'evenhem-job/1', uses: { 'rod-and-ring': 1, returns: 1 }, units: 'in',
-    job: { number: `seed-${seed}`, name: `House ${seed}`, country: 'US', workroom: { name: 'Workroom', ...(next() < 0.3 ? { rules: { heightsAgree: '1/4' } } : {}) } },
+    format: 'evenhem-job/1',
+    uses: { 'rod-and-ring': 1, returns: 1 },
+    units: 'in',
+    job: {
+      number: `seed-${seed}`,
+      name: `House ${seed}`,
+      country: 'US',
+      workroom: { name: 'Workroom', ...(next() < 0.3 ? { rules: { heightsAgree: '1/4' } } : {}) },
+    },
     fabrics: [{ id: 'cloth', name: 'Cloth', fibres: [{ fibre: 'linen', percent: 100 }] }],
     hardware: rods.map((id) => rodEntry(next, id)),
-    rooms, ...(readings > 0 ? { found } : {}),
+    rooms,
+    ...(readings > 0 ? { found } : {}),
   }
 }

@@ -1,18 +1,42 @@
 // A stranger's plugin: a rail with fixed pegs along its lower edge. Written from public entries alone; nothing in Evenhem names it.
 import { box, check, filled, long, member, mm, openingOf, windowOf } from '@evenhem/drapery'
-import { floorAt, fromCasing, fromFloor, holeHeight, topOfPlate, topOfRod as railTop } from '@evenhem/drapery/arithmetic'
-import { bearingDrop, coverage, floor, hangLine, heldAtWall, type Hole, holes, type HookPlace, hookMap, makeUp, projection, topOfRod } from '@evenhem/drapery/facts'
+import { floorAt, fromCasing, fromFloor, holeHeight, topOfRod as railTop, topOfPlate } from '@evenhem/drapery/arithmetic'
+import {
+  bearingDrop,
+  coverage,
+  floor,
+  type Hole,
+  type HookPlace,
+  hangLine,
+  heldAtWall,
+  holes,
+  hookMap,
+  makeUp,
+  projection,
+  topOfRod,
+} from '@evenhem/drapery/facts'
 import { count, inch, type Known, type Length, minus, number, plus } from '@evenhem/length'
-import { checks, entries, type Kind, layers, parts, type Plugin, reckonings, rule, steps } from '@evenhem/plugin'
+import { checks, entries, type Kind, layers, type Plugin, parts, reckonings, rule, steps } from '@evenhem/plugin'
 
 const length = { $ref: 'https://evenhem.example/job/1/length.schema.json' }
-interface PegRail { readonly name: string; readonly pegs?: number; readonly pegDrop?: Length; readonly standsOut?: Length; readonly high?: Length; readonly screwDown?: Length }
+interface PegRail {
+  readonly name: string
+  readonly pegs?: number
+  readonly pegDrop?: Length
+  readonly standsOut?: Length
+  readonly high?: Length
+  readonly screwDown?: Length
+}
 
 const rail: Kind<PegRail, never> = {
   kind: 'peg-rail',
   schema: {
-    $schema: 'https://json-schema.org/draft/2020-12/schema', $id: 'https://stranger.example/peg-rail.schema.json', title: 'PegRail', description: 'A rail with fixed pegs.',
-    $ref: 'https://evenhem.example/job/1/job.schema.json#/$defs/hardware', type: 'object',
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    $id: 'https://stranger.example/peg-rail.schema.json',
+    title: 'PegRail',
+    description: 'A rail with fixed pegs.',
+    $ref: 'https://evenhem.example/job/1/job.schema.json#/$defs/hardware',
+    type: 'object',
     properties: {
       kind: { const: 'peg-rail', description: 'A rail with fixed pegs.' },
       pegs: { type: 'integer', minimum: 2, maximum: 500, description: 'How many pegs it has.' },
@@ -27,69 +51,158 @@ const rail: Kind<PegRail, never> = {
 const ends = ['left', 'right'] as const
 
 const bearing = rule({ id: 'bearing', on: rail, needs: {}, gives: { projection, bearingDrop } }).run(({ hardware, hardwareAt }) =>
-  filled({ projection: member(hardwareAt, ['standsOut'], hardware.standsOut), bearingDrop: member(hardwareAt, ['pegDrop'], hardware.pegDrop) }, (known) => known))
+  filled(
+    {
+      projection: member(hardwareAt, ['standsOut'], hardware.standsOut),
+      bearingDrop: member(hardwareAt, ['pegDrop'], hardware.pegDrop),
+    },
+    (known) => known,
+  ),
+)
 
-const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives: { topOfRod, reckonings } }).run(({ at }, facts) => {
-  const height = railTop(at, facts.hangLine.hangLine, facts.bearingDrop, 'peg-rail/peg-drop')
-  return { topOfRod: height, reckonings: [height] }
-})
+const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives: { topOfRod, reckonings } }).run(
+  ({ at }, facts) => {
+    const height = railTop(at, facts.hangLine.hangLine, facts.bearingDrop, 'peg-rail/peg-drop')
+    return { topOfRod: height, reckonings: [height] }
+  },
+)
 
-const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor }, gives: { holes, reckonings } }).run(({ hardware, hardwareAt, at, window }, facts) => {
-  const { opening, openingAt } = openingOf(window, windowOf(at))
-  return filled({ down: member(hardwareAt, ['screwDown'], hardware.screwDown), casing: member(openingAt, ['casing', 'width'], opening.casing?.width) }, ({ down, casing }) => {
-    const plate = topOfPlate(at, facts.topOfRod, number(0) as Known<Length>)
-    const all = ends.map((side) => {
-      const x = facts.coverage[side]
-      const ground = floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
-      const height = holeHeight(`${at}#screw-${side}`, plate, down)
-      const hole: Hole = { id: `screw-${side}`, on: 'bracket', what: 'peg-rail/screw', side, x, height, fromFloor: fromFloor(`${at}#from-floor-screw-${side}`, height, ground), fromCasing: fromCasing(`${at}#screw-from-casing-${side}`, side, x, casing) }
-      return { hole, working: [ground, height, hole.fromFloor, hole.fromCasing] }
-    })
-    return { holes: all.map((each) => each.hole), reckonings: [plate, ...all.flatMap((each) => each.working)] }
-  })
-})
+const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor }, gives: { holes, reckonings } }).run(
+  ({ hardware, hardwareAt, at, window }, facts) => {
+    const { opening, openingAt } = openingOf(window, windowOf(at))
+    return filled(
+      {
+        down: member(hardwareAt, ['screwDown'], hardware.screwDown),
+        casing: member(openingAt, ['casing', 'width'], opening.casing?.width),
+      },
+      ({ down, casing }) => {
+        const plate = topOfPlate(at, facts.topOfRod, number(0) as Known<Length>)
+        const all = ends.map((side) => {
+          const x = facts.coverage[side]
+          const ground = floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
+          const height = holeHeight(`${at}#screw-${side}`, plate, down)
+          const hole: Hole = {
+            id: `screw-${side}`,
+            on: 'bracket',
+            what: 'peg-rail/screw',
+            side,
+            x,
+            height,
+            fromFloor: fromFloor(`${at}#from-floor-screw-${side}`, height, ground),
+            fromCasing: fromCasing(`${at}#screw-from-casing-${side}`, side, x, casing),
+          }
+          return { hole, working: [ground, height, hole.fromFloor, hole.fromCasing] }
+        })
+        return { holes: all.map((each) => each.hole), reckonings: [plate, ...all.flatMap((each) => each.working)] }
+      },
+    )
+  },
+)
 
-const map = rule({ id: 'pegs', on: rail, needs: { coverage, makeUp, heldAtWall: { maybe: heldAtWall } }, gives: { hookMap, reckonings } }).run(({ at }, facts) => {
+const map = rule({
+  id: 'pegs',
+  on: rail,
+  needs: { coverage, makeUp, heldAtWall: { maybe: heldAtWall } },
+  gives: { hookMap, reckonings },
+}).run(({ at }, facts) => {
   const places = facts.makeUp.panels.flatMap((panel) => {
     const outward = panel.outer === 'left' ? -1 : 1
     const wall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer)
     return panel.hooks.map((hook): HookPlace => {
-      const x = (facts.coverage.meets.value + outward * Math.min(hook.across, facts.coverage.shares[0]?.width.value ?? hook.across)) as Length
-      return hook.on === 'outer-edge' && wall ? { panel: panel.panel, hook, to: 'peg-rail/wall', drawn: x, stacked: x } : { panel: panel.panel, hook, to: 'peg-rail/peg', number: hook.n, drawn: x, stacked: x }
+      const x = (facts.coverage.meets.value +
+        outward * Math.min(hook.across, facts.coverage.shares[0]?.width.value ?? hook.across)) as Length
+      return hook.on === 'outer-edge' && wall
+        ? { panel: panel.panel, hook, to: 'peg-rail/wall', drawn: x, stacked: x }
+        : { panel: panel.panel, hook, to: 'peg-rail/peg', number: hook.n, drawn: x, stacked: x }
     })
   })
-  const pegs = count(`${at}#pegs`, 'peg-rail/pegs-needed', plus('peg-rail/peg', number(places.filter((place) => place.number !== undefined).length)))
+  const pegs = count(
+    `${at}#pegs`,
+    'peg-rail/pegs-needed',
+    plus('peg-rail/peg', number(places.filter((place) => place.number !== undefined).length)),
+  )
   return { hookMap: { places, bearers: pegs, threading: [] }, reckonings: [pegs] }
 })
 
-const enough = rule({ id: 'enough', on: rail, needs: { hookMap }, gives: { checks, reckonings }, codes: ['peg-rail/enough'] }).run(({ hardware, hardwareAt, at }, facts) =>
+const enough = rule({
+  id: 'enough',
+  on: rail,
+  needs: { hookMap },
+  gives: { checks, reckonings },
+  codes: ['peg-rail/enough'],
+}).run(({ hardware, hardwareAt, at }, facts) =>
   filled({ pegs: member(hardwareAt, ['pegs'], hardware.pegs) }, ({ pegs }) => {
-    const over = count(`${at}#pegs-over`, 'peg-rail/pegs-over', plus('peg-rail/pegs-there', pegs), minus('peg-rail/pegs-needed', facts.hookMap.bearers))
+    const over = count(
+      `${at}#pegs-over`,
+      'peg-rail/pegs-over',
+      plus('peg-rail/pegs-there', pegs),
+      minus('peg-rail/pegs-needed', facts.hookMap.bearers),
+    )
     const values = { pegs: { count: pegs.value }, needed: { count: facts.hookMap.bearers.value } }
-    return { checks: [check('peg-rail/enough', over.value < 0 ? 'fail' : 'pass', hardwareAt, values, 'drill')], reckonings: [over] }
-  }))
-
-const shown = rule({ id: 'shown', on: rail, needs: { coverage, topOfRod, hookMap }, gives: { layers, steps, parts, entries } }).run(({ hardware, hardwareAt }, facts) =>
-  filled({ high: member(hardwareAt, ['high'], hardware.high), drop: member(hardwareAt, ['pegDrop'], hardware.pegDrop) }, ({ high, drop }) => {
-    const [y, left, right] = [mm(facts.topOfRod.value), mm(facts.coverage.left.value), mm(facts.coverage.right.value)]
-    const pegs = facts.hookMap.places.filter((place) => place.number !== undefined).map((place) => ({ kind: 'circle', role: 'ring', at: [mm(place.drawn), y - mm(drop.value)], radius: mm(inch / 4) }) as const)
     return {
-      layers: [{ view: 'elevation' as const, depth: 40, marks: [box('rod', [left, y - mm(high.value)], [right, y]), ...pegs] }],
-      steps: [{ id: 'fix', stage: 'mount' as const, code: 'peg-rail/fix', cautions: ['drapery/caution-ladder'] }],
-      parts: [{ what: 'peg-rail/rail', count: 1, hardware: hardwareAt }],
-      entries: [{ section: 'what-hangs-here' as const, code: 'peg-rail/entry', values: { rail: hardware.name, high: long(high) } }],
+      checks: [check('peg-rail/enough', over.value < 0 ? 'fail' : 'pass', hardwareAt, values, 'drill')],
+      reckonings: [over],
     }
-  }))
+  }),
+)
+
+const shown = rule({
+  id: 'shown',
+  on: rail,
+  needs: { coverage, topOfRod, hookMap },
+  gives: { layers, steps, parts, entries },
+}).run(({ hardware, hardwareAt }, facts) =>
+  filled(
+    { high: member(hardwareAt, ['high'], hardware.high), drop: member(hardwareAt, ['pegDrop'], hardware.pegDrop) },
+    ({ high, drop }) => {
+      const [y, left, right] = [mm(facts.topOfRod.value), mm(facts.coverage.left.value), mm(facts.coverage.right.value)]
+      const pegs = facts.hookMap.places
+        .filter((place) => place.number !== undefined)
+        .map(
+          (place) => ({ kind: 'circle', role: 'ring', at: [mm(place.drawn), y - mm(drop.value)], radius: mm(inch / 4) }) as const,
+        )
+      return {
+        layers: [{ view: 'elevation' as const, depth: 40, marks: [box('rod', [left, y - mm(high.value)], [right, y]), ...pegs] }],
+        steps: [{ id: 'fix', stage: 'mount' as const, code: 'peg-rail/fix', cautions: ['drapery/caution-ladder'] }],
+        parts: [{ what: 'peg-rail/rail', count: 1, hardware: hardwareAt }],
+        entries: [
+          { section: 'what-hangs-here' as const, code: 'peg-rail/entry', values: { rail: hardware.name, high: long(high) } },
+        ],
+      }
+    },
+  ),
+)
 
 const one = (says: string) => ({ says })
 const en = {
-  'peg-rail/peg-drop': one('peg drop'), 'peg-rail/screw': one('screw of the rail'), 'peg-rail/wall': one('wall'), 'peg-rail/peg': one('peg'),
-  'peg-rail/pegs-needed': one('pegs needed'), 'peg-rail/pegs-there': one('pegs of the rail'), 'peg-rail/pegs-over': one('pegs over'), 'peg-rail/rail': one('rail with pegs'),
+  'peg-rail/peg-drop': one('peg drop'),
+  'peg-rail/screw': one('screw of the rail'),
+  'peg-rail/wall': one('wall'),
+  'peg-rail/peg': one('peg'),
+  'peg-rail/pegs-needed': one('pegs needed'),
+  'peg-rail/pegs-there': one('pegs of the rail'),
+  'peg-rail/pegs-over': one('pegs over'),
+  'peg-rail/rail': one('rail with pegs'),
   'peg-rail/enough': one('{pegs} pegs for {needed} hooks.'),
-  'peg-rail/enough.fail': { says: 'The rail has {pegs} pegs, {needed} hooks need one each.', help: 'Take a rail with more pegs.' },
+  'peg-rail/enough.fail': {
+    says: 'The rail has {pegs} pegs, {needed} hooks need one each.',
+    help: 'Take a rail with more pegs.',
+  },
   'peg-rail/enough.unknown': one('Not known yet whether the pegs are enough.'),
-  'peg-rail/fix': one('Fix the rail.'), 'peg-rail/fix.why': one('Its pegs point up.'), 'peg-rail/fix.done': one('Rail is fixed'), 'peg-rail/entry': one('Rail: {rail}, {high} high'),
+  'peg-rail/fix': one('Fix the rail.'),
+  'peg-rail/fix.why': one('Its pegs point up.'),
+  'peg-rail/fix.done': one('Rail is fixed'),
+  'peg-rail/entry': one('Rail: {rail}, {high} high'),
 }
 
 /** The stranger's plugin. */
-export const pegRail: Plugin = { contract: 1, id: 'peg-rail', format: 1, kinds: [rail], additions: [], upgrades: [], rules: [bearing, top, screws, map, enough, shown], words: { en } }
+export const pegRail: Plugin = {
+  contract: 1,
+  id: 'peg-rail',
+  format: 1,
+  kinds: [rail],
+  additions: [],
+  upgrades: [],
+  rules: [bearing, top, screws, map, enough, shown],
+  words: { en },
+}

@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { defaults } from '@evenhem/drapery'
 import { compose, screen, toSvg } from '@evenhem/drawing'
 import { extensionsOf } from '@evenhem/job/read'
@@ -12,7 +12,11 @@ import { exampleOf } from '../tools/examples.ts'
 import { pegRail } from './peg-rail.ts'
 
 const all = [...plugins, pegRail]
-const { found, ordered, places, read } = exampleOf('cabin', readFileSync(new URL('job.json', import.meta.url), 'utf8'), extensionsOf(all))
+const { found, ordered, places, read } = exampleOf(
+  'cabin',
+  readFileSync(new URL('job.json', import.meta.url), 'utf8'),
+  extensionsOf(all),
+)
 const plan = createPlanner(all).window(found, ordered, places[0]!)
 const { say } = createSay({ words: wordsOf(all), language: 'en', tape: tapes.sixteenths })
 
@@ -22,10 +26,26 @@ test('it is planned without a fault, and every number has its working', () => {
   expect(checkReckonings(plan, found, defaults)).toEqual([])
 })
 test('the shared checks, the returns and its own check judge it', () => {
-  expect(plan.checks.map((check) => `${check.code} ${check.verdict}`).sort()).toEqual(['drapery/coverage pass', 'drapery/panel-width pass', 'drapery/panel-width pass', 'drapery/rod-height pass', 'peg-rail/enough pass', 'returns/return pass', 'returns/return pass'])
+  expect(plan.checks.map((check) => `${check.code} ${check.verdict}`).sort()).toEqual([
+    'drapery/coverage pass',
+    'drapery/panel-width pass',
+    'drapery/panel-width pass',
+    'drapery/rod-height pass',
+    'peg-rail/enough pass',
+    'returns/return pass',
+    'returns/return pass',
+  ])
 })
 test('its screws and the wall angles have marks, steps and drawings', () => {
-  const scene = compose(plan.layers, { view: 'marks', state: 'drawn', width: 820, height: 726, sizes: screen, write: (length) => writeLength(length, tapes.sixteenths), say: (code) => say(code) })
+  const scene = compose(plan.layers, {
+    view: 'marks',
+    state: 'drawn',
+    width: 820,
+    height: 726,
+    sizes: screen,
+    write: (length) => writeLength(length, tapes.sixteenths),
+    say: (code) => say(code),
+  })
   const svg = toSvg(scene, { title: 'Marks' })
   expect(svg).toContain('screw of the rail')
   expect(svg).toContain('wall angle')
@@ -41,13 +61,30 @@ test('without its plugin the job is kept and told of, and what is shared still p
 })
 test('nothing in Evenhem names it', () => {
   const root = new URL('../../', import.meta.url)
-  const files = ['packages', 'plugins', 'viewer'].flatMap((folder) => readdirSync(new URL(folder, root), { recursive: true, encoding: 'utf8' }).filter((name) => /^(?!.*(node_modules|dist)).*\.(ts|json|js|css|html)$/.test(name)).map((name) => `${folder}/${name}`))
+  const files = ['packages', 'plugins', 'viewer'].flatMap((folder) =>
+    readdirSync(new URL(folder, root), { recursive: true, encoding: 'utf8' })
+      .filter((name) => /^(?!.*(node_modules|dist)).*\.(ts|json|js|css|html)$/.test(name))
+      .map((name) => `${folder}/${name}`),
+  )
   expect(files.length).toBeGreaterThan(100)
   expect(files.filter((file) => readFileSync(new URL(file, root), 'utf8').includes('peg-rail'))).toEqual([])
 })
 
-conformance(pegRail, { test, createPlanner, with: plugins, jobs: [{ name: 'cabin', ordered, found }, { name: 'few pegs', ordered: few(), found: few() }, { name: 'no pegs', ordered: few(undefined), found: few(undefined) }] })
+conformance(pegRail, {
+  test,
+  createPlanner,
+  with: plugins,
+  jobs: [
+    { name: 'cabin', ordered, found },
+    { name: 'few pegs', ordered: few(), found: few() },
+    { name: 'no pegs', ordered: few(undefined), found: few(undefined) },
+  ],
+})
 
 function few(pegs: number | undefined = 3) {
-  return exampleOf('few', JSON.stringify({ ...JSON.parse(read.text), hardware: [{ ...JSON.parse(read.text).hardware[0], pegs }] }), extensionsOf(all)).ordered
+  return exampleOf(
+    'few',
+    JSON.stringify({ ...JSON.parse(read.text), hardware: [{ ...JSON.parse(read.text).hardware[0], pegs }] }),
+    extensionsOf(all),
+  ).ordered
 }

@@ -88,7 +88,10 @@ const names: Words = {
   'drapery/rings-over': one('rings to spare'),
   'drapery/stack-rule': one('a sixth of the rod'),
   'drapery/stack': one('stack, estimated'),
-  'drapery/stack-estimate': one('the larger of the two', 'A sixth of the rod for each side of a pair (a published estimate; others reach from a tenth to half of the window), but never less than the rings side by side.'),
+  'drapery/stack-estimate': one(
+    'the larger of the two',
+    'A sixth of the rod for each side of a pair (a published estimate; others reach from a tenth to half of the window), but never less than the rings side by side.',
+  ),
   'drapery/panel': one('panel'),
   'drapery/panel-left': one('left panel'),
   'drapery/panel-right': one('right panel'),
@@ -102,15 +105,33 @@ const names: Words = {
 /** Sentences of the checks: passing under the code itself, otherwise under code and verdict. */
 const checkWords: Words = {
   'drapery/coverage': one('Closed, the drapery passes the casing by {left} on the left and {right} on the right.'),
-  'drapery/coverage.fail': one('Closed, the drapery stops {short} short of the casing on the {side}; expected to pass it.', 'Have the rod width or its place corrected by the workroom before anything is marked.'),
-  'drapery/coverage.unknown': one('Not known yet whether the drapery covers the casing.', 'Measure the casing and the rod width.'),
+  'drapery/coverage.fail': one(
+    'Closed, the drapery stops {short} short of the casing on the {side}; expected to pass it.',
+    'Have the rod width or its place corrected by the workroom before anything is marked.',
+  ),
+  'drapery/coverage.unknown': one(
+    'Not known yet whether the drapery covers the casing.',
+    'Measure the casing and the rod width.',
+  ),
   'drapery/panel-width': one('The {panel} fills its share of the rod, {share}.'),
-  'drapery/panel-width.warn': one('The {panel} is {less} {way, select, short {short of} other {over}} its share of the rod, {share}.', 'Within {off} it can be dressed; watch that the pair closes in the middle.'),
-  'drapery/panel-width.fail': one('The {panel} is {less} short of its share of the rod, {share}; expected at most {off}.', 'Measure it again, first pleat to last. If it stays short, call the workroom: the pair would not close.'),
+  'drapery/panel-width.warn': one(
+    'The {panel} is {less} {way, select, short {short of} other {over}} its share of the rod, {share}.',
+    'Within {off} it can be dressed; watch that the pair closes in the middle.',
+  ),
+  'drapery/panel-width.fail': one(
+    'The {panel} is {less} short of its share of the rod, {share}; expected at most {off}.',
+    'Measure it again, first pleat to last. If it stays short, call the workroom: the pair would not close.',
+  ),
   'drapery/panel-width.unknown': one('Not known yet whether the panels fill the rod.'),
   'drapery/rod-height': one('The rod is as high as it was ordered: {worked} from the panels, {meant} in the order.'),
-  'drapery/rod-height.fail': one('The panels put the top of the rod at {worked}, the order at {meant}: {apart} apart, allowed {near}.', 'The panels are {way} by {apart}. {cause} Settle it with the workroom before anything is marked.'),
-  'drapery/rod-height.unknown': one('The order does not say how high the rod is meant to be, so its height cannot be checked another way.', 'Ask the workroom, or compare with the rod in the customer’s mind: above the casing, below the ceiling.'),
+  'drapery/rod-height.fail': one(
+    'The panels put the top of the rod at {worked}, the order at {meant}: {apart} apart, allowed {near}.',
+    'The panels are {way} by {apart}. {cause} Settle it with the workroom before anything is marked.',
+  ),
+  'drapery/rod-height.unknown': one(
+    'The order does not say how high the rod is meant to be, so its height cannot be checked another way.',
+    'Ask the workroom, or compare with the rod in the customer’s mind: above the casing, below the ceiling.',
+  ),
   'drapery/no-cause': one('No single deduction explains it.'),
   'drapery/pin.forgotten': one('That is the pin setting: it may have been forgotten.'),
   'drapery/pin.twice': one('That is the pin setting: it may have been taken off twice.'),
@@ -123,22 +144,32 @@ const checkWords: Words = {
 /** A step has a title, `.why` and `.done`, which its button says. */
 const stepWords: Words = {
   'drapery/unpack': one('Unpack on a clean cover and count.'),
-  'drapery/unpack.why': one('{count, plural, one {# panel} other {# panels}}: {bags}. What is missing is better known now than on the ladder.'),
+  'drapery/unpack.why': one(
+    '{count, plural, one {# panel} other {# panels}}: {bags}. What is missing is better known now than on the ladder.',
+  ),
   'drapery/unpack.done': one('Everything is here'),
   'drapery/measure-panels': one('Measure each panel along its leading edge, lying flat.'),
-  'drapery/measure-panels.why': one('Header to hem. Allowed ± {off}. The rod is set from the panels that came, not from those that were ordered.'),
+  'drapery/measure-panels.why': one(
+    'Header to hem. Allowed ± {off}. The rod is set from the panels that came, not from those that were ordered.',
+  ),
   'drapery/measure-panels.done': one('Panels are measured'),
   'drapery/measure-window': one('Measure the casing, and the floor below each bracket.'),
   'drapery/measure-window.why': one('The hem follows the highest floor, each hole its own floor.'),
   'drapery/measure-window.done': one('Window is measured'),
   'drapery/mark-bracket': one('Pencil {count, plural, one {one cross} other {# crosses}} for the {side} bracket.'),
-  'drapery/mark-bracket.why': one('The heights are from the floor right below this bracket, so that the rod is level on any floor.'),
+  'drapery/mark-bracket.why': one(
+    'The heights are from the floor right below this bracket, so that the rod is level on any floor.',
+  ),
   'drapery/mark-bracket.done': one('Crosses are on'),
   'drapery/drill-wood': one('Drill the top hole of each bracket.'),
-  'drapery/drill-wood.why': one('Wood is behind this wall. One screw a bracket, the top one first, until the hem is proven; then the others.'),
+  'drapery/drill-wood.why': one(
+    'Wood is behind this wall. One screw a bracket, the top one first, until the hem is proven; then the others.',
+  ),
   'drapery/drill-wood.done': one('Top holes are drilled'),
   'drapery/drill-other': one('Drill all holes of each bracket for its anchors.'),
-  'drapery/drill-other.why': one('No wood is known behind this wall: one screw alone must not carry the rod. Follow the anchor maker’s instructions.'),
+  'drapery/drill-other.why': one(
+    'No wood is known behind this wall: one screw alone must not carry the rod. Follow the anchor maker’s instructions.',
+  ),
   'drapery/drill-other.done': one('Holes are drilled'),
   'drapery/hang': one('Hang the panels from the meeting point outward.'),
   'drapery/hang.why': one('{count} hooks, each where the hook map says.'),
@@ -155,9 +186,13 @@ const stepWords: Words = {
 }
 
 const cautionWords: Words = {
-  'drapery/caution-ladder': one('Stand the ladder on firm, level ground and keep both feet on it. Follow its maker’s instructions and local codes.'),
+  'drapery/caution-ladder': one(
+    'Stand the ladder on firm, level ground and keep both feet on it. Follow its maker’s instructions and local codes.',
+  ),
   'drapery/caution-drill': one('Look for cables and pipes before you drill. Licensed work belongs to licensed people.'),
-  'drapery/caution-dust': one('Wear goggles. Old paint can hold lead, old plaster asbestos: stop and follow local codes if in doubt.'),
+  'drapery/caution-dust': one(
+    'Wear goggles. Old paint can hold lead, old plaster asbestos: stop and follow local codes if in doubt.',
+  ),
   'drapery/caution-lift': one('Lift long and heavy panels with two people.'),
   'drapery/clean-cover': one('clean cover'),
   'drapery/tape': one('tape'),
@@ -168,15 +203,23 @@ const cautionWords: Words = {
 }
 
 const reportWords: Words = {
-  'drapery/entry-lead': one('A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and clear the floor by {clearance}.'),
-  'drapery/entry-lead.short': one('A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. They are meant to clear the floor by {clearance}.'),
+  'drapery/entry-lead': one(
+    'A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and clear the floor by {clearance}.',
+  ),
+  'drapery/entry-lead.short': one(
+    'A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. They are meant to clear the floor by {clearance}.',
+  ),
   'drapery/entry-panels': one('Panels: {count}, {pleats} pleats each'),
   'drapery/entry-length': one('Length, {side}: {length}'),
   'drapery/entry-fabric': one('Fabric: {fabric}{fibres, select, none {} other { ({fibres})}}'),
   'drapery/entry-lining': one('Lining: {lining}'),
   'drapery/entry-hem': one('Hem: {hem} above the floor'),
-  'drapery/entry-care': one('Draw the panels by the leading edge, near the top. Dust them with a soft brush. Ask a cleaner who knows lined draperies before anything is washed.'),
+  'drapery/entry-care': one(
+    'Draw the panels by the leading edge, near the top. Dust them with a soft brush. Ask a cleaner who knows lined draperies before anything is washed.',
+  ),
   'drapery/entry-safe': one('No cords. Keep the panels clear of heaters. Do not hang or climb on the rod.'),
 }
 
-export const words: Readonly<Record<string, Words>> = { en: { ...names, ...checkWords, ...stepWords, ...cautionWords, ...reportWords } }
+export const words: Readonly<Record<string, Words>> = {
+  en: { ...names, ...checkWords, ...stepWords, ...cautionWords, ...reportWords },
+}

@@ -1,15 +1,40 @@
 import { inch, inches, type Known, type Length, type LengthReckoning } from '@evenhem/length'
 import { expect, test } from 'vitest'
-import { endBracket, heights, heightsApart, holeHeight, makeUp, meantFromFloor, pairCoverage, pastCasing, ringPlaces, ringsNeeded, threeMarks, topOfPlate, topOfRod } from '../src/arithmetic/index.ts'
+import {
+  endBracket,
+  heights,
+  heightsApart,
+  holeHeight,
+  makeUp,
+  meantFromFloor,
+  pairCoverage,
+  pastCasing,
+  ringPlaces,
+  ringsNeeded,
+  threeMarks,
+  topOfPlate,
+  topOfRod,
+} from '../src/arithmetic/index.ts'
 
 // Check values that are common practice, no source.
 
 const at = (value: number): Known<Length> => ({ value: inches(value), from: '/order' })
-const level: LengthReckoning = { name: '/w#floor', what: 'drapery/highest-floor', value: 0 as Length, unit: 'length', how: 'given', terms: [] }
+const level: LengthReckoning = {
+  name: '/w#floor',
+  what: 'drapery/highest-floor',
+  value: 0 as Length,
+  unit: 'length',
+  how: 'given',
+  terms: [],
+}
 const inInches = (known: { readonly value: number }): number => known.value / inch
 
 test('top of rod to bottom of drapery 86 and clearance 1/2 put the top of a bracket 1/2 below the rod at 86', () => {
-  const rod = topOfRod('/t', heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }]).hangLine, at(2.5))
+  const rod = topOfRod(
+    '/t',
+    heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }]).hangLine,
+    at(2.5),
+  )
   expect(inInches(rod)).toBe(86.5)
   expect(inInches(topOfPlate('/t', rod, at(-0.5)))).toBe(86)
 })
@@ -34,19 +59,34 @@ test('a panel of ten pleats has twelve hooks, and eleven rings when its return g
 })
 
 test('one ring parks outside the bracket on a return side, and the return takes none', () => {
-  const places = ringPlaces({ panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true }, inches(31), inches(68), inches(12))
+  const places = ringPlaces(
+    { panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true },
+    inches(31),
+    inches(68),
+    inches(12),
+  )
   expect(places.filter((place) => place.parksOutside).map((place) => place.ring)).toEqual([11])
   expect(places.at(-1)).toMatchObject({ hook: { on: 'outer-edge' }, parksOutside: false })
   expect(places.at(-1)).not.toHaveProperty('ring')
 })
 
 test('two rings park outside a bracket where there is no return', () => {
-  const places = ringPlaces({ panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: false }, inches(31), inches(68), inches(12))
+  const places = ringPlaces(
+    { panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: false },
+    inches(31),
+    inches(68),
+    inches(12),
+  )
   expect(places.filter((place) => place.parksOutside).map((place) => place.ring)).toEqual([11, 12])
 })
 
 test('drawn, a panel runs from the meeting point to its cover end; stacked, it comes back to its stack', () => {
-  const places = ringPlaces({ panel: 'left', outer: 'left', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true }, inches(31), inches(-6), inches(12))
+  const places = ringPlaces(
+    { panel: 'left', outer: 'left', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true },
+    inches(31),
+    inches(-6),
+    inches(12),
+  )
   expect(inInches({ value: places[0]!.drawn })).toBe(31)
   expect(inInches({ value: places[1]!.drawn })).toBe(30)
   expect(inInches({ value: places[10]!.drawn })).toBe(-6)
@@ -55,8 +95,14 @@ test('drawn, a panel runs from the meeting point to its cover end; stacked, it c
 
 test('three marks that agree within 1/8 agree, and one that is 3/16 off does not', () => {
   const first = { hole: inches(90), frame: inches(86), ceiling: inches(103) }
-  expect(threeMarks(first, { frame: inches(86.125), ceiling: inches(103) }, inches(0.125))).toMatchObject({ agree: true, apart: inches(0.125) })
-  expect(threeMarks(first, { frame: inches(86.1875), ceiling: inches(103) }, inches(0.125))).toMatchObject({ agree: false, fromFrame: inches(90.1875) })
+  expect(threeMarks(first, { frame: inches(86.125), ceiling: inches(103) }, inches(0.125))).toMatchObject({
+    agree: true,
+    apart: inches(0.125),
+  })
+  expect(threeMarks(first, { frame: inches(86.1875), ceiling: inches(103) }, inches(0.125))).toMatchObject({
+    agree: false,
+    fromFrame: inches(90.1875),
+  })
   expect(threeMarks(first, { frame: inches(86), ceiling: inches(102.75) }, inches(0.125)).fromCeiling).toBe(inches(89.75))
 })
 
@@ -67,7 +113,10 @@ test('a deeper pin lifts heading and hem: the hang line comes down by as much', 
 })
 
 test('the longer of two panels sets the rod, and the shorter hangs higher by the difference', () => {
-  const hung = heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }, { panel: 'right', finishedLength: at(84.125), pin: at(0.5) }])
+  const hung = heights('/t', level, at(0.5), [
+    { panel: 'left', finishedLength: at(84), pin: at(0.5) },
+    { panel: 'right', finishedLength: at(84.125), pin: at(0.5) },
+  ])
   expect(inInches(hung.hangLine)).toBe(84.125)
   expect(hung.panels.map((panel) => inInches(panel.hem))).toEqual([0.625, 0.5])
 })
@@ -82,4 +131,5 @@ test('panels that ask for a higher rod than ordered are long by the difference',
   expect(inInches(heightsApart('/t', { ...level, value: inches(86.5) }, meant))).toBe(0.5)
 })
 
-const tenPleats = () => makeUp('/t', { pleats: { value: 10, from: '/p' }, leadingFlat: at(1), firstToLast: at(36), return: at(3.5) })
+const tenPleats = () =>
+  makeUp('/t', { pleats: { value: 10, from: '/p' }, leadingFlat: at(1), firstToLast: at(36), return: at(3.5) })

@@ -5,12 +5,21 @@ import cases from './references.json' with { type: 'json' }
 
 // Published cases, copied with their source and basis beside every number (references.json); of mount-06 the apron and of stack-03 the one-way draw wait for their hardware. Each is worked out with the product's own functions.
 
+// biome-ignore lint/suspicious/noExplicitAny: the cases are plain data of many shapes, read by name
 type Numbers = Readonly<Record<string, any>>
 const at = (value: number): Known<Length> => ({ value: inches(value), from: '/test' })
-const rise = (value: number): LengthReckoning => ({ name: '/test#y', what: 'y', value: inches(value), unit: 'length', how: 'given', terms: [] })
+const rise = (value: number): LengthReckoning => ({
+  name: '/test#y',
+  what: 'y',
+  value: inches(value),
+  unit: 'length',
+  how: 'given',
+  terms: [],
+})
 const inInches = (reckoning: { readonly value: number } | undefined): number => (reckoning?.value ?? Number.NaN) / inch
 const level = rise(0)
-const hung = (finishedLength: number, clearance: number, pin: number, floor = level) => heights('/test', floor, at(clearance), [{ panel: 'left', finishedLength: at(finishedLength), pin: at(pin) }])
+const hung = (finishedLength: number, clearance: number, pin: number, floor = level) =>
+  heights('/test', floor, at(clearance), [{ panel: 'left', finishedLength: at(finishedLength), pin: at(pin) }])
 
 /** How each case is put to our functions. `ring drop` in these sources is top of rod to top of drapery: our eye drop less the pin setting. */
 const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
@@ -20,7 +29,12 @@ const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
     return { top_hole_height: inInches(holeHeight('/test#h', topOfPlate('/test', rod, at(-0.5)), at(0.5))) }
   },
   // read backwards: a panel of the expected length puts the rod at the given height
-  'mount-03': (n) => ({ finished_length: n.floor_to_rod_top - (inInches(topOfRod('/test', hung(n.floor_to_rod_top - n.ring_drop, 0, 0.5).hangLine, at(n.ring_drop + 0.5))) - (n.floor_to_rod_top - n.ring_drop)) }),
+  'mount-03': (n) => ({
+    finished_length:
+      n.floor_to_rod_top -
+      (inInches(topOfRod('/test', hung(n.floor_to_rod_top - n.ring_drop, 0, 0.5).hangLine, at(n.ring_drop + 0.5))) -
+        (n.floor_to_rod_top - n.ring_drop)),
+  }),
   'mount-04': (n) => ({ finished_length: n.hook_to_floor - (inInches(hung(80, n.clearance, 0).hangLine) - 80) }),
   'mount-06': (n) => ({ finished_length_floor: n.top_of_panel_to_floor - inInches(hung(1, n.floor_clearance, 0).hem) }),
   // a level rod over a floor whose drops differ: the smallest drop stands over the highest floor
@@ -32,16 +46,26 @@ const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
     return { finished_length: finished, largest_gap: drops[0]! - finished - inInches(floorAt('/test#f', points, at(0))) }
   },
   'hooks-02': (n) => ({ hooks: panel(n.pleats, 1, 30, 0).hooks.length }),
-  'pleats-03': (n) => sizes(n.pleats, n.overlap_flat, n.finished_width - n.overlap_flat - n.return_flat, n.return_flat, n.flat_width),
+  'pleats-03': (n) =>
+    sizes(n.pleats, n.overlap_flat, n.finished_width - n.overlap_flat - n.return_flat, n.return_flat, n.flat_width),
   'pleats-10': (n) => sizes(n.pleats, n.leading_edge, n.finished_width - n.leading_edge - n.return, n.return, n.panel),
   'pleats-11': (n) => {
     const made = panel(n.pleats, n.overlap_flat, n.space_size * (n.pleats - 1), n.return_flat, 101)
-    return { finished_width: inInches(made.finishedWidth), flat_width: inInches(made.finishedWidth) + n.pleats * inInches(made.pleat) }
+    return {
+      finished_width: inInches(made.finishedWidth),
+      flat_width: inInches(made.finishedWidth) + n.pleats * inInches(made.pleat),
+    }
   },
   'stack-03': (n) => ({ stack_each_side_pair: inInches(stackOfPair('/test', at(n.rod), 4, at(0.25)).at(-1)) }),
 }
 const panel = (pleats: number, leadingFlat: number, firstToLast: number, back: number, flat?: number) =>
-  makeUp('/test', { pleats: { ...number(pleats), from: '/test' }, leadingFlat: at(leadingFlat), firstToLast: at(firstToLast), return: at(back), flatWidth: flat === undefined ? undefined : at(flat) })
+  makeUp('/test', {
+    pleats: { ...number(pleats), from: '/test' },
+    leadingFlat: at(leadingFlat),
+    firstToLast: at(firstToLast),
+    return: at(back),
+    flatWidth: flat === undefined ? undefined : at(flat),
+  })
 const sizes = (pleats: number, leading: number, firstToLast: number, back: number, flat: number) => {
   const made = panel(pleats, leading, firstToLast, back, flat)
   return { pleat_size: inInches(made.pleat), space_size: inInches(made.space) }
@@ -54,7 +78,8 @@ for (const { id, source, basis, inputs, expected, tolerance } of cases as readon
     const result = worked[id]!(plain(inputs))
     for (const [name, value] of Object.entries(plain(expected))) {
       const allowed = Math.max((tolerance as Numbers)[name] ?? 0, 1e-7)
-      for (const [i, one] of [value].flat().entries()) expect(Math.abs([result[name]].flat()[i] - one), `${name}`).toBeLessThanOrEqual(allowed)
+      for (const [i, one] of [value].flat().entries())
+        expect(Math.abs([result[name]].flat()[i] - one), `${name}`).toBeLessThanOrEqual(allowed)
     }
   })
 

@@ -1,7 +1,16 @@
 import type { Addition, Plugin } from '@evenhem/plugin'
-import { fits, held, wallHoles, work } from './rules.ts'
 import { addition } from './addition.ts'
+import { fits, held, wallHoles, work } from './rules.ts'
 import { words } from './words.ts'
 
 /** Draperies whose outer edges return to the wall, on any hardware. */
-export const returns: Plugin = { contract: 1, id: 'returns', format: 1, kinds: [], additions: [addition as Addition], upgrades: [], rules: [held, fits, wallHoles, work], words }
+export const returns: Plugin = {
+  contract: 1,
+  id: 'returns',
+  format: 1,
+  kinds: [],
+  additions: [addition as Addition],
+  upgrades: [],
+  rules: [held, fits, wallHoles, work],
+  words,
+}

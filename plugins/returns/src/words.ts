@@ -7,8 +7,14 @@ const en: Words = {
   'returns/hole-left': one('left wall angle'),
   'returns/hole-right': one('right wall angle'),
   'returns/return': one('The {side} return is {return}, the projection {projection}: it reaches the wall.'),
-  'returns/return.fail': one('The {side} return is {return}, {less} narrower than the projection of {projection}; at most {short} is allowed.', 'It would pull the last ring off its corner. Call the workroom, or use a bracket of less projection, before anything is drilled.'),
-  'returns/return.warn': one('The {side} return is {return}, {less} wider than the projection of {projection}; more than {over} bulges.', 'Look at it when it hangs; the wall angle can take the edge further back.'),
+  'returns/return.fail': one(
+    'The {side} return is {return}, {less} narrower than the projection of {projection}; at most {short} is allowed.',
+    'It would pull the last ring off its corner. Call the workroom, or use a bracket of less projection, before anything is drilled.',
+  ),
+  'returns/return.warn': one(
+    'The {side} return is {return}, {less} wider than the projection of {projection}; more than {over} bulges.',
+    'Look at it when it hangs; the wall angle can take the edge further back.',
+  ),
   'returns/return.unknown': one('Not known yet whether the returns fit the projection.'),
   'returns/mark': one('Pencil the {count, plural, one {cross of the wall angle} other {crosses of the wall angles}}.'),
   'returns/mark.why': one('Behind the ring that parks outside the bracket, level with the hook.'),

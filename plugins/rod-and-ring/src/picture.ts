@@ -10,33 +10,104 @@ import { rod } from './kind.ts'
 const unsaid = { finial: 2 * inch, plateWidth: inch, plateHeight: 3 * inch } as const
 
 /** Rod, rings, finials and brackets, to scale, with the distance from bracket to bracket and the heights of rod and plate. */
-export const picture = rule({ id: 'picture', on: rod, needs: { along, plate, topOfRod, hookMap }, gives: { layers, reckonings } }).run(({ hardware, hardwareAt, at }, facts) =>
-  filled({ diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter), eyeDrop: member(hardwareAt, ['ring', 'eyeDrop'], hardware.ring.eyeDrop), ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width) }, ({ diameter, eyeDrop, ringWidth }) => {
-    const { left, right } = facts.along
-    const [top, bottom] = [mm(facts.topOfRod.value), mm(facts.topOfRod.value - diameter.value)]
-    const middle = (top + bottom) / 2
-    const between = sum(`${at}#bracket-to-bracket`, 'rod-and-ring/bracket-to-bracket', plus('drapery/bracket-right', right.bracket), minus('drapery/bracket-left', left.bracket))
-    const tip = mm(hardware.finial?.length ?? unsaid.finial)
-    const finial = (x: number, outward: 1 | -1): Mark => ellipse('finial', [x + (outward * tip) / 2, middle], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
-    const hardwareMarks: readonly Mark[] = [
-      ...[left, right].map((end) => box('bracket', [mm(end.bracket.value - (hardware.bracket.width ?? unsaid.plateWidth) / 2), mm(facts.plate.value)], [mm(end.bracket.value + (hardware.bracket.width ?? unsaid.plateWidth) / 2), mm(facts.plate.value - (hardware.bracket.height ?? unsaid.plateHeight))])),
-      box('rod', [mm(left.rodEnd.value), bottom], [mm(right.rodEnd.value), top]),
-      finial(mm(left.rodEnd.value), -1), finial(mm(right.rodEnd.value), 1),
-    ]
-    /** A ring hangs on the rod: its top a little above it, its eye at the hang line. */
-    const rings = (state: 'drawn' | 'stacked'): Layer => ({ view: 'elevation', state, depth: 45, marks: facts.hookMap.places.filter((place) => place.number !== undefined).map((place) => ellipse('ring', [mm(place[state]), top - mm(eyeDrop.value) / 2 + mm(ringWidth.value) / 4], mm(ringWidth.value), (mm(eyeDrop.value) + mm(ringWidth.value) / 2) / 2)) })
-    const rows: readonly Mark[] = [
-      { kind: 'dimension', role: 'dimension', side: 'above', from: [mm(left.bracket.value), top], to: [mm(right.bracket.value), top], figure: { value: between.value, of: between.name, what: between.what, state: 'computed' } },
-    ]
-    const heights: readonly Mark[] = [facts.topOfRod, facts.plate].map((reckoning) => ({ kind: 'height', role: 'dimension', at: [mm(left.bracket.value), mm(reckoning.value)], figure: { value: reckoning.value, of: reckoning.name, what: reckoning.what, state: 'computed' } }))
-    return {
-      reckonings: [between],
-      layers: [
-        { view: 'elevation', depth: 40, marks: [{ kind: 'group', id: 'hardware', words: 'rod-and-ring/words', marks: hardwareMarks }] },
-        rings('drawn'), rings('stacked'),
-        { view: 'elevation', depth: 60, marks: [...rows, ...heights] },
-        { view: 'marks', depth: 40, marks: [left, right].map((end): Mark => ({ kind: 'line', role: 'centre', from: [mm(end.bracket.value), mm(facts.plate.value) + 60], to: [mm(end.bracket.value), mm(facts.plate.value) - 140] })) },
-        { view: 'marks', depth: 60, marks: rows },
-      ],
-    }
-  }))
+export const picture = rule({
+  id: 'picture',
+  on: rod,
+  needs: { along, plate, topOfRod, hookMap },
+  gives: { layers, reckonings },
+}).run(({ hardware, hardwareAt, at }, facts) =>
+  filled(
+    {
+      diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter),
+      eyeDrop: member(hardwareAt, ['ring', 'eyeDrop'], hardware.ring.eyeDrop),
+      ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width),
+    },
+    ({ diameter, eyeDrop, ringWidth }) => {
+      const { left, right } = facts.along
+      const [top, bottom] = [mm(facts.topOfRod.value), mm(facts.topOfRod.value - diameter.value)]
+      const middle = (top + bottom) / 2
+      const between = sum(
+        `${at}#bracket-to-bracket`,
+        'rod-and-ring/bracket-to-bracket',
+        plus('drapery/bracket-right', right.bracket),
+        minus('drapery/bracket-left', left.bracket),
+      )
+      const tip = mm(hardware.finial?.length ?? unsaid.finial)
+      const finial = (x: number, outward: 1 | -1): Mark =>
+        ellipse('finial', [x + (outward * tip) / 2, middle], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
+      const hardwareMarks: readonly Mark[] = [
+        ...[left, right].map((end) =>
+          box(
+            'bracket',
+            [mm(end.bracket.value - (hardware.bracket.width ?? unsaid.plateWidth) / 2), mm(facts.plate.value)],
+            [
+              mm(end.bracket.value + (hardware.bracket.width ?? unsaid.plateWidth) / 2),
+              mm(facts.plate.value - (hardware.bracket.height ?? unsaid.plateHeight)),
+            ],
+          ),
+        ),
+        box('rod', [mm(left.rodEnd.value), bottom], [mm(right.rodEnd.value), top]),
+        finial(mm(left.rodEnd.value), -1),
+        finial(mm(right.rodEnd.value), 1),
+      ]
+      /** A ring hangs on the rod: its top a little above it, its eye at the hang line. */
+      const rings = (state: 'drawn' | 'stacked'): Layer => ({
+        view: 'elevation',
+        state,
+        depth: 45,
+        marks: facts.hookMap.places
+          .filter((place) => place.number !== undefined)
+          .map((place) =>
+            ellipse(
+              'ring',
+              [mm(place[state]), top - mm(eyeDrop.value) / 2 + mm(ringWidth.value) / 4],
+              mm(ringWidth.value),
+              (mm(eyeDrop.value) + mm(ringWidth.value) / 2) / 2,
+            ),
+          ),
+      })
+      const rows: readonly Mark[] = [
+        {
+          kind: 'dimension',
+          role: 'dimension',
+          side: 'above',
+          from: [mm(left.bracket.value), top],
+          to: [mm(right.bracket.value), top],
+          figure: { value: between.value, of: between.name, what: between.what, state: 'computed' },
+        },
+      ]
+      const heights: readonly Mark[] = [facts.topOfRod, facts.plate].map((reckoning) => ({
+        kind: 'height',
+        role: 'dimension',
+        at: [mm(left.bracket.value), mm(reckoning.value)],
+        figure: { value: reckoning.value, of: reckoning.name, what: reckoning.what, state: 'computed' },
+      }))
+      return {
+        reckonings: [between],
+        layers: [
+          {
+            view: 'elevation',
+            depth: 40,
+            marks: [{ kind: 'group', id: 'hardware', words: 'rod-and-ring/words', marks: hardwareMarks }],
+          },
+          rings('drawn'),
+          rings('stacked'),
+          { view: 'elevation', depth: 60, marks: [...rows, ...heights] },
+          {
+            view: 'marks',
+            depth: 40,
+            marks: [left, right].map(
+              (end): Mark => ({
+                kind: 'line',
+                role: 'centre',
+                from: [mm(end.bracket.value), mm(facts.plate.value) + 60],
+                to: [mm(end.bracket.value), mm(facts.plate.value) - 140],
+              }),
+            ),
+          },
+          { view: 'marks', depth: 60, marks: rows },
+        ],
+      }
+    },
+  ),
+)

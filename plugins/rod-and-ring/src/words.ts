@@ -16,13 +16,24 @@ const en: Words = {
   'rod-and-ring/thread-between': one('between the brackets'),
   'rod-and-ring/thread-outside-right': one('outside the right bracket'),
   'rod-and-ring/rings': one('{ordered, plural, one {# ring} other {# rings}} for {needed} needed; {over} to spare.'),
-  'rod-and-ring/rings.fail': one('{over, plural, one {# ring is} other {# rings are}} missing: {ordered} packed, {needed} needed for {hooks} hooks.', 'Get {over, plural, one {it} other {them}} before the rod goes up: rings cannot be added once brackets and finials close it.'),
+  'rod-and-ring/rings.fail': one(
+    '{over, plural, one {# ring is} other {# rings are}} missing: {ordered} packed, {needed} needed for {hooks} hooks.',
+    'Get {over, plural, one {it} other {them}} before the rod goes up: rings cannot be added once brackets and finials close it.',
+  ),
   'rod-and-ring/rings.unknown': one('Not known yet whether the rings are enough.', 'Count them when unpacking.'),
   'rod-and-ring/wall-space': one('The finials fit: {left} of wall is left over on the left, {right} on the right.'),
-  'rod-and-ring/wall-space.fail': one('The {side} finial needs {short} more wall than the {space} there is.', 'A shorter finial, or the rod moved or cut: settle it with the workroom before anything is marked.'),
-  'rod-and-ring/wall-space.unknown': one('Not known yet whether the finials fit the wall.', 'Measure the free wall on both sides, at the height of the rod.'),
+  'rod-and-ring/wall-space.fail': one(
+    'The {side} finial needs {short} more wall than the {space} there is.',
+    'A shorter finial, or the rod moved or cut: settle it with the workroom before anything is marked.',
+  ),
+  'rod-and-ring/wall-space.unknown': one(
+    'Not known yet whether the finials fit the wall.',
+    'Measure the free wall on both sides, at the height of the rod.',
+  ),
   'rod-and-ring/thread': one('Thread the rings: {left}, {between}, {right}.'),
-  'rod-and-ring/thread.why': one('{left} outside the left bracket, {between} between the brackets, {right} outside the right. Brackets and finials close the rod.'),
+  'rod-and-ring/thread.why': one(
+    '{left} outside the left bracket, {between} between the brackets, {right} outside the right. Brackets and finials close the rod.',
+  ),
   'rod-and-ring/thread.done': one('Rings are on'),
   'rod-and-ring/mount': one('Lift the rod into its brackets and close the finials.'),
   'rod-and-ring/mount.why': one('Check with the level before the panels go on.'),

@@ -9,36 +9,66 @@ import { rod } from './kind.ts'
 export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { steps } }).run((_, facts) => {
   const [left, between, right] = facts.hookMap.threading.map((each) => each.count)
   const list: readonly Step[] = [
-    { id: 'thread', stage: 'mount', code: 'rod-and-ring/thread', values: { left: { count: left ?? 0 }, between: { count: between ?? 0 }, right: { count: right ?? 0 } } },
-    { id: 'mount', stage: 'mount', after: ['thread'], code: 'rod-and-ring/mount', cautions: ['drapery/caution-ladder', 'drapery/caution-lift'], tools: ['drapery/level'] },
+    {
+      id: 'thread',
+      stage: 'mount',
+      code: 'rod-and-ring/thread',
+      values: { left: { count: left ?? 0 }, between: { count: between ?? 0 }, right: { count: right ?? 0 } },
+    },
+    {
+      id: 'mount',
+      stage: 'mount',
+      after: ['thread'],
+      code: 'rod-and-ring/mount',
+      cautions: ['drapery/caution-ladder', 'drapery/caution-lift'],
+      tools: ['drapery/level'],
+    },
     { id: 'fold-back', stage: 'dress', code: 'rod-and-ring/fold-back' },
   ]
   return { steps: list }
 })
 
 /** What must be in the box: the rod cut to length, brackets, rings, finials, screws. */
-export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, gives: { parts, reckonings } }).run(({ at, hardwareAt, hardware }, facts) => {
-  const cut = sum(`${at}#rod-cut`, 'rod-and-ring/rod-cut', plus('drapery/rod-end-right', facts.along.right.rodEnd), minus('drapery/rod-end-left', facts.along.left.rodEnd))
-  const screws = 2 * (hardware.bracket.holes?.length ?? 0)
-  return {
-    parts: [
-      { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },
-      { what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt },
-      { what: 'rod-and-ring/part-finial', count: 2, hardware: hardwareAt },
-      { what: 'rod-and-ring/part-ring', count: facts.hookMap.bearers.value, hardware: hardwareAt, of: facts.hookMap.bearers.name },
-      ...(screws > 0 ? [{ what: 'rod-and-ring/part-screw', count: screws, hardware: hardwareAt }] : []),
-    ],
-    reckonings: [cut],
-  }
-})
+export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, gives: { parts, reckonings } }).run(
+  ({ at, hardwareAt, hardware }, facts) => {
+    const cut = sum(
+      `${at}#rod-cut`,
+      'rod-and-ring/rod-cut',
+      plus('drapery/rod-end-right', facts.along.right.rodEnd),
+      minus('drapery/rod-end-left', facts.along.left.rodEnd),
+    )
+    const screws = 2 * (hardware.bracket.holes?.length ?? 0)
+    return {
+      parts: [
+        { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },
+        { what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt },
+        { what: 'rod-and-ring/part-finial', count: 2, hardware: hardwareAt },
+        {
+          what: 'rod-and-ring/part-ring',
+          count: facts.hookMap.bearers.value,
+          hardware: hardwareAt,
+          of: facts.hookMap.bearers.name,
+        },
+        ...(screws > 0 ? [{ what: 'rod-and-ring/part-screw', count: screws, hardware: hardwareAt }] : []),
+      ],
+      reckonings: [cut],
+    }
+  },
+)
 
 /** What the customer is told about the rod. */
-export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, topOfRod }, gives: { entries } }).run(({ hardware, hardwareAt }, facts) =>
-  filled({ diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter) }, ({ diameter }) => {
-    const list: readonly Entry[] = [
-      { section: 'what-hangs-here', code: 'rod-and-ring/entry-rod', values: { rod: hardware.name, diameter: long(diameter) } },
-      { section: 'what-hangs-here', code: 'rod-and-ring/entry-rings', values: { rings: { count: facts.hookMap.bearers.value } } },
-      { section: 'set-on-the-day', code: 'rod-and-ring/entry-height', values: { top: long(facts.topOfRod) } },
-    ]
-    return { entries: list }
-  }))
+export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, topOfRod }, gives: { entries } }).run(
+  ({ hardware, hardwareAt }, facts) =>
+    filled({ diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter) }, ({ diameter }) => {
+      const list: readonly Entry[] = [
+        { section: 'what-hangs-here', code: 'rod-and-ring/entry-rod', values: { rod: hardware.name, diameter: long(diameter) } },
+        {
+          section: 'what-hangs-here',
+          code: 'rod-and-ring/entry-rings',
+          values: { rings: { count: facts.hookMap.bearers.value } },
+        },
+        { section: 'set-on-the-day', code: 'rod-and-ring/entry-height', values: { top: long(facts.topOfRod) } },
+      ]
+      return { entries: list }
+    }),
+)

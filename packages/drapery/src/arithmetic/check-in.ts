@@ -3,13 +3,36 @@ import type { Length } from '@evenhem/length'
 /** What a difference leads to. Never a guess: the amount is stated, and past what the site can mend it is the workroom's. */
 export type Lead = 'go on' | 'reset pins' | 'swap panels' | 'call the workroom'
 /** A measured value against the order. `difference` is measured less ordered. */
-export interface Comparison { readonly ordered: Length; readonly measured: Length; readonly difference: Length; readonly allowedShort: Length; readonly allowedOver: Length; readonly within: boolean; readonly leads: Lead; readonly by?: Length }
+export interface Comparison {
+  readonly ordered: Length
+  readonly measured: Length
+  readonly difference: Length
+  readonly allowedShort: Length
+  readonly allowedOver: Length
+  readonly within: boolean
+  readonly leads: Lead
+  readonly by?: Length
+}
 
 const magnitude = (value: number): Length => Math.abs(value) as Length
-function compare(ordered: Length, measured: Length, allowedShort: Length, allowedOver: Length, otherwise: (difference: Length) => { readonly leads: Lead; readonly by?: Length }): Comparison {
+function compare(
+  ordered: Length,
+  measured: Length,
+  allowedShort: Length,
+  allowedOver: Length,
+  otherwise: (difference: Length) => { readonly leads: Lead; readonly by?: Length },
+): Comparison {
   const difference = (measured - ordered) as Length
   const within = difference >= -allowedShort && difference <= allowedOver
-  return { ordered, measured, difference, allowedShort, allowedOver, within, ...(within ? { leads: 'go on' } : otherwise(difference)) }
+  return {
+    ordered,
+    measured,
+    difference,
+    allowedShort,
+    allowedOver,
+    within,
+    ...(within ? { leads: 'go on' } : otherwise(difference)),
+  }
 }
 
 /**
@@ -17,12 +40,21 @@ function compare(ordered: Length, measured: Length, allowedShort: Length, allowe
  * common practice) go on. Past it, while the pins can still move that far, they take it up: a deeper pin lifts a long panel.
  * `by` is how much deeper the pins must be (negative: shallower) for the hem to hang where it was ordered.
  */
-export const compareFinishedLength = (ordered: Length, measured: Length, allowed: Length, pinRange: { readonly deeper: Length; readonly shallower: Length }): Comparison =>
+export const compareFinishedLength = (
+  ordered: Length,
+  measured: Length,
+  allowed: Length,
+  pinRange: { readonly deeper: Length; readonly shallower: Length },
+): Comparison =>
   compare(ordered, measured, allowed, allowed, (difference) =>
-    difference <= pinRange.deeper && -difference <= pinRange.shallower ? { leads: 'reset pins', by: difference } : { leads: 'call the workroom', by: difference })
+    difference <= pinRange.deeper && -difference <= pinRange.shallower
+      ? { leads: 'reset pins', by: difference }
+      : { leads: 'call the workroom', by: difference },
+  )
 
 /** The two finished lengths of a pair against each other: as ordered alike within `allowed` (1/8 in, common practice); else the pins of one take it up. */
-export const comparePair = (left: Length, right: Length, allowed: Length): Comparison => compare(left, right, allowed, allowed, (difference) => ({ leads: 'reset pins', by: difference }))
+export const comparePair = (left: Length, right: Length, allowed: Length): Comparison =>
+  compare(left, right, allowed, allowed, (difference) => ({ leads: 'reset pins', by: difference }))
 
 /** First to last: ± `allowed` up to 72 in (1/2 in), then 1 % of it (common practice). */
 export const compareFirstToLast = (ordered: Length, measured: Length, allowed: Length, past: Length): Comparison => {
@@ -31,17 +63,36 @@ export const compareFirstToLast = (ordered: Length, measured: Length, allowed: L
 }
 
 /** A return: 1/8 in short and 1/2 in over are good (common practice). */
-export const compareReturn = (ordered: Length, measured: Length, short: Length, over: Length): Comparison => compare(ordered, measured, short, over, () => ({ leads: 'call the workroom' }))
+export const compareReturn = (ordered: Length, measured: Length, short: Length, over: Length): Comparison =>
+  compare(ordered, measured, short, over, () => ({ leads: 'call the workroom' }))
 
 /** Pins against their setting: 1/16 in within a panel (common practice); else reset them, by how much. */
-export const comparePin = (ordered: Length, measured: Length, allowed: Length): Comparison => compare(ordered, measured, allowed, allowed, (difference) => ({ leads: 'reset pins', by: magnitude(difference) }))
+export const comparePin = (ordered: Length, measured: Length, allowed: Length): Comparison =>
+  compare(ordered, measured, allowed, allowed, (difference) => ({ leads: 'reset pins', by: magnitude(difference) }))
 
 /** A count of what came: missing stops, surplus is information. */
-export interface CountComparison { readonly needed: number; readonly came: number; readonly missing: number; readonly spare: number; readonly enough: boolean }
-export const compareCount = (needed: number, came: number): CountComparison => ({ needed, came, missing: Math.max(0, needed - came), spare: Math.max(0, came - needed), enough: came >= needed })
+export interface CountComparison {
+  readonly needed: number
+  readonly came: number
+  readonly missing: number
+  readonly spare: number
+  readonly enough: boolean
+}
+export const compareCount = (needed: number, came: number): CountComparison => ({
+  needed,
+  came,
+  missing: Math.max(0, needed - came),
+  spare: Math.max(0, came - needed),
+  enough: came >= needed,
+})
 
 /** Two panels came in each other's bags: each measures within tolerance of the other's order and not of its own. */
 export const areSwapped = (ordered: readonly [Length, Length], measured: readonly [Length, Length], allowed: Length): boolean => {
   const near = (a: Length, b: Length): boolean => Math.abs(a - b) <= allowed
-  return !near(ordered[0], measured[0]) && !near(ordered[1], measured[1]) && near(ordered[0], measured[1]) && near(ordered[1], measured[0])
+  return (
+    !near(ordered[0], measured[0]) &&
+    !near(ordered[1], measured[1]) &&
+    near(ordered[0], measured[1]) &&
+    near(ordered[1], measured[0])
+  )
 }

@@ -1,12 +1,16 @@
 import { formula, given, type Known, type Length, type LengthReckoning, most, number, plus } from '@evenhem/length'
 
 /** A point of the floor: x from the left edge of the casing, y above the level line. */
-export interface FloorPoint { readonly x: Known<Length>; readonly y: Known<Length> }
+export interface FloorPoint {
+  readonly x: Known<Length>
+  readonly y: Known<Length>
+}
 
 const level = number(0) as Known<Length>
 
 /** y of the straight line through (x1, y1) and (x2, y2) at x. Nanometres, not rounded. */
-export const straight = (x: number, x1: number, y1: number, x2: number, y2: number): number => y1 + ((y2 - y1) * (x - x1)) / (x2 - x1)
+export const straight = (x: number, x1: number, y1: number, x2: number, y2: number): number =>
+  y1 + ((y2 - y1) * (x - x1)) / (x2 - x1)
 
 /**
  * The floor right below a place on the wall, above the level line. Points must run from left to right.
@@ -14,23 +18,39 @@ export const straight = (x: number, x1: number, y1: number, x2: number, y2: numb
  */
 export function floorAt(name: string, points: readonly FloorPoint[], x: Known<Length>): LengthReckoning {
   const here = points.find((point) => point.x.value === x.value)
-  const after = points.findIndex((point) => point.x.value > x.value)
-  const nearest = after === 0 ? points[0] : points.at(-1)
-  const outside = here ?? (after <= 0 ? nearest : undefined)
-  if (outside || !nearest) return given(name, 'drapery/floor', plus('drapery/floor-point', outside?.y ?? level))
-  const [a, b] = [points[after - 1]!, points[after]!]
+  const a = points.findLast((point) => point.x.value < x.value)
+  const b = points.find((point) => point.x.value > x.value)
+  if (here || !a || !b) return given(name, 'drapery/floor', plus('drapery/floor-point', (here ?? a ?? b)?.y ?? level))
   const y = straight(x.value, a.x.value, a.y.value, b.x.value, b.y.value)
-  return formula(name, 'drapery/floor', y, 'drapery/straight-between', plus('drapery/along-the-wall', x),
-    plus('drapery/floor-point-x', a.x), plus('drapery/floor-point', a.y), plus('drapery/floor-point-x', b.x), plus('drapery/floor-point', b.y))
+  return formula(
+    name,
+    'drapery/floor',
+    y,
+    'drapery/straight-between',
+    plus('drapery/along-the-wall', x),
+    plus('drapery/floor-point-x', a.x),
+    plus('drapery/floor-point', a.y),
+    plus('drapery/floor-point-x', b.x),
+    plus('drapery/floor-point', b.y),
+  )
 }
 
 /**
  * The highest floor under a drapery that covers `left` to `right`, above the level line: the hem is hung from it
  * (common practice; reference case mount-07). Returns it last, after the reckonings of both ends.
  */
-export function highestFloor(at: string, points: readonly FloorPoint[], left: Known<Length>, right: Known<Length>): readonly [LengthReckoning, LengthReckoning, LengthReckoning] {
+export function highestFloor(
+  at: string,
+  points: readonly FloorPoint[],
+  left: Known<Length>,
+  right: Known<Length>,
+): readonly [LengthReckoning, LengthReckoning, LengthReckoning] {
   const ends = [floorAt(`${at}#floor-left-end`, points, left), floorAt(`${at}#floor-right-end`, points, right)] as const
   const between = points.filter((point) => point.x.value > left.value && point.x.value < right.value)
-  const terms = [plus('drapery/floor-left-end', ends[0]), ...between.map((point) => plus('drapery/floor-point', point.y)), plus('drapery/floor-right-end', ends[1])]
+  const terms = [
+    plus('drapery/floor-left-end', ends[0]),
+    ...between.map((point) => plus('drapery/floor-point', point.y)),
+    plus('drapery/floor-right-end', ends[1]),
+  ]
   return [...ends, most(`${at}#highest-floor`, 'drapery/highest-floor', ...terms)]
 }

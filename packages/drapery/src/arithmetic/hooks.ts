@@ -1,4 +1,16 @@
-import { count, divided, formula, type Known, type Length, type LengthReckoning, minus, number, plus, type Reckoning, spread } from '@evenhem/length'
+import {
+  count,
+  divided,
+  formula,
+  type Known,
+  type Length,
+  type LengthReckoning,
+  minus,
+  number,
+  plus,
+  type Reckoning,
+  spread,
+} from '@evenhem/length'
 import type { HookAcross } from './panel.ts'
 
 type Side = 'left' | 'right'
@@ -11,7 +23,14 @@ export interface RingPanel {
   readonly atWall: boolean
 }
 /** Where one hook goes: a numbered ring, counted from the leading edge, or the wall. x from the left edge of the casing. */
-export interface RingPlace { readonly panel: string; readonly hook: HookAcross; readonly ring?: number; readonly parksOutside: boolean; readonly drawn: Length; readonly stacked: Length }
+export interface RingPlace {
+  readonly panel: string
+  readonly hook: HookAcross
+  readonly ring?: number
+  readonly parksOutside: boolean
+  readonly drawn: Length
+  readonly stacked: Length
+}
 
 /**
  * Hook by hook along one panel: one ring for every hook but the return's (common practice, no source; reference cases hooks-02, hooks-03).
@@ -26,17 +45,37 @@ export function ringPlaces(panel: RingPanel, meets: Length, coverEnd: Length, st
   return panel.hooks.map((hook) => {
     const pleat = hook.pleat ?? 0
     const last = hook.on === 'outer-edge' || pleat === pleats.length
-    const at = { drawn: meets + outward * (pleat === 0 ? 0 : panel.leadingFlat + (drawn[pleat - 1] ?? 0)), stacked: coverEnd - outward * (stack - (stacked[pleat] ?? stack)) }
+    const at = {
+      drawn: meets + outward * (pleat === 0 ? 0 : panel.leadingFlat + (drawn[pleat - 1] ?? 0)),
+      stacked: coverEnd - outward * (stack - (stacked[pleat] ?? stack)),
+    }
     const where = last ? { drawn: coverEnd, stacked: coverEnd } : at
     const ring = hook.on === 'outer-edge' && panel.atWall ? {} : { ring: hook.n }
-    return { panel: panel.panel, hook, ...ring, parksOutside: last && 'ring' in ring, drawn: where.drawn as Length, stacked: where.stacked as Length }
+    return {
+      panel: panel.panel,
+      hook,
+      ...ring,
+      parksOutside: last && 'ring' in ring,
+      drawn: where.drawn as Length,
+      stacked: where.stacked as Length,
+    }
   })
 }
 
 /** How many rings a pair needs: a hook each, less those that go to the wall. */
-export function ringsNeeded(at: string, panels: readonly { readonly panel: string; readonly pleats: Known<number>; readonly atWall: boolean }[]): readonly [...Reckoning[], Reckoning] {
+export function ringsNeeded(
+  at: string,
+  panels: readonly { readonly panel: string; readonly pleats: Known<number>; readonly atWall: boolean }[],
+): readonly [...Reckoning[], Reckoning] {
   const each = panels.map(({ panel, pleats, atWall }) =>
-    count(`${at}#rings-${panel}`, 'drapery/rings-panel', plus('drapery/pleats', pleats), plus('drapery/edge-hooks', number(2)), ...(atWall ? [minus('drapery/hooks-at-wall', number(1))] : [])))
+    count(
+      `${at}#rings-${panel}`,
+      'drapery/rings-panel',
+      plus('drapery/pleats', pleats),
+      plus('drapery/edge-hooks', number(2)),
+      ...(atWall ? [minus('drapery/hooks-at-wall', number(1))] : []),
+    ),
+  )
   return [...each, count(`${at}#rings`, 'drapery/rings-needed', ...each.map((rings) => plus('drapery/rings-panel', rings)))]
 }
 
@@ -48,7 +87,28 @@ export const ringsOver = (at: string, ordered: Known<number>, needed: Reckoning)
  * How wide a panel of a pair stacks: an estimate, a sixth of the rod (Drapery Education, Drapery Stacking Space Requirements, trade article; read; case stack-03),
  * but never less than its rings side by side. Published rules reach from 10 to 50 % of the window, so it may only warn; a measured stack wins.
  */
-export function stackOfPair(at: string, rodWidth: Known<Length>, rings: number, ringWidth: Known<Length>): readonly LengthReckoning[] {
-  const rule = divided(`${at}#stack-rule`, 'drapery/stack-rule', plus('drapery/rod-width', rodWidth), plus('drapery/six', number(6)))
-  return [rule, formula(`${at}#stack`, 'drapery/stack', Math.max(rule.value, rings * ringWidth.value), 'drapery/stack-estimate', plus('drapery/stack-rule', rule), plus('drapery/rings-panel', number(rings)), plus('drapery/ring-width', ringWidth))]
+export function stackOfPair(
+  at: string,
+  rodWidth: Known<Length>,
+  rings: number,
+  ringWidth: Known<Length>,
+): readonly LengthReckoning[] {
+  const rule = divided(
+    `${at}#stack-rule`,
+    'drapery/stack-rule',
+    plus('drapery/rod-width', rodWidth),
+    plus('drapery/six', number(6)),
+  )
+  return [
+    rule,
+    formula(
+      `${at}#stack`,
+      'drapery/stack',
+      Math.max(rule.value, rings * ringWidth.value),
+      'drapery/stack-estimate',
+      plus('drapery/stack-rule', rule),
+      plus('drapery/rings-panel', number(rings)),
+      plus('drapery/ring-width', ringWidth),
+    ),
+  ]
 }

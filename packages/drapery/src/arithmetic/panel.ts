@@ -1,4 +1,16 @@
-import { count, divided, type Known, type Length, type LengthReckoning, minus, number, plus, type Reckoning, spread, sum } from '@evenhem/length'
+import {
+  count,
+  divided,
+  type Known,
+  type Length,
+  type LengthReckoning,
+  minus,
+  number,
+  plus,
+  type Reckoning,
+  spread,
+  sum,
+} from '@evenhem/length'
 
 export interface PanelOrder {
   readonly pleats: Known<number>
@@ -9,7 +21,12 @@ export interface PanelOrder {
   readonly return: Known<Length>
   readonly flatWidth?: Known<Length> | undefined
 }
-export interface HookAcross { readonly n: number; readonly on: 'leading-edge' | 'pleat' | 'outer-edge'; readonly pleat?: number; readonly across: Length }
+export interface HookAcross {
+  readonly n: number
+  readonly on: 'leading-edge' | 'pleat' | 'outer-edge'
+  readonly pleat?: number
+  readonly across: Length
+}
 export interface PanelSizes {
   readonly working: readonly Reckoning[]
   readonly hooks: readonly HookAcross[]
@@ -26,26 +43,65 @@ export interface PanelSizes {
  */
 export function makeUp(at: string, { pleats, leadingFlat, firstToLast, return: back, flatWidth }: PanelOrder): PanelSizes {
   const spaces = count(`${at}#spaces`, 'drapery/spaces', plus('drapery/pleats', pleats), minus('drapery/one', number(1)))
-  const space = divided(`${at}#space`, 'drapery/space', plus('drapery/first-to-last', firstToLast), plus('drapery/spaces', spaces))
-  const finishedWidth = sum(`${at}#finished-width`, 'drapery/finished-width', plus('drapery/leading-flat', leadingFlat), plus('drapery/first-to-last', firstToLast), plus('drapery/return-width', back))
-  const inPleats = flatWidth && sum(`${at}#in-pleats`, 'drapery/in-pleats', plus('drapery/flat-width', flatWidth), minus('drapery/finished-width', finishedWidth))
-  const pleat = inPleats && divided(`${at}#pleat`, 'drapery/pleat-size', plus('drapery/in-pleats', inPleats), plus('drapery/pleats', pleats))
+  const space = divided(
+    `${at}#space`,
+    'drapery/space',
+    plus('drapery/first-to-last', firstToLast),
+    plus('drapery/spaces', spaces),
+  )
+  const finishedWidth = sum(
+    `${at}#finished-width`,
+    'drapery/finished-width',
+    plus('drapery/leading-flat', leadingFlat),
+    plus('drapery/first-to-last', firstToLast),
+    plus('drapery/return-width', back),
+  )
+  const inPleats =
+    flatWidth &&
+    sum(
+      `${at}#in-pleats`,
+      'drapery/in-pleats',
+      plus('drapery/flat-width', flatWidth),
+      minus('drapery/finished-width', finishedWidth),
+    )
+  const pleat =
+    inPleats && divided(`${at}#pleat`, 'drapery/pleat-size', plus('drapery/in-pleats', inPleats), plus('drapery/pleats', pleats))
   const hooks = hooksOf(pleats.value, leadingFlat.value, firstToLast.value, finishedWidth.value)
-  return { working: [spaces, space, finishedWidth, ...(inPleats && pleat ? [inPleats, pleat] : [])], hooks, space, finishedWidth, pleat }
+  return {
+    working: [spaces, space, finishedWidth, ...(inPleats && pleat ? [inPleats, pleat] : [])],
+    hooks,
+    space,
+    finishedWidth,
+    pleat,
+  }
 }
 
 function hooksOf(pleats: number, leadingFlat: Length, firstToLast: Length, finishedWidth: Length): readonly HookAcross[] {
   const at = spread(firstToLast, Math.max(1, pleats - 1))
   return [
     { n: 1, on: 'leading-edge', across: 0 as Length },
-    ...Array.from({ length: pleats }, (_, i): HookAcross => ({ n: i + 2, on: 'pleat', pleat: i + 1, across: (leadingFlat + (at[i] ?? 0)) as Length })),
+    ...Array.from(
+      { length: pleats },
+      (_, i): HookAcross => ({ n: i + 2, on: 'pleat', pleat: i + 1, across: (leadingFlat + (at[i] ?? 0)) as Length }),
+    ),
     { n: pleats + 2, on: 'outer-edge', across: finishedWidth },
   ]
 }
 
 /** What a panel covers of the rod, leading edge to last pleat, less its share of it. Positive: there is cloth to spare; negative: a gap. */
-export const coverLess = (at: string, leadingFlat: Known<Length>, firstToLast: Known<Length>, share: LengthReckoning): LengthReckoning =>
-  sum(`${at}#cover-less`, 'drapery/cover-less', plus('drapery/leading-flat', leadingFlat), plus('drapery/first-to-last', firstToLast), minus('drapery/share', share))
+export const coverLess = (
+  at: string,
+  leadingFlat: Known<Length>,
+  firstToLast: Known<Length>,
+  share: LengthReckoning,
+): LengthReckoning =>
+  sum(
+    `${at}#cover-less`,
+    'drapery/cover-less',
+    plus('drapery/leading-flat', leadingFlat),
+    plus('drapery/first-to-last', firstToLast),
+    minus('drapery/share', share),
+  )
 
 /** A return against the projection to where the hooks bear. Positive: wider than the projection. */
 export const returnLess = (name: string, back: Known<Length>, projection: Known<Length>): LengthReckoning =>
