@@ -77,7 +77,7 @@ export const wallHoles = rule({
   })
 })
 
-/** Mark the wall angles last of the marks, and hook the returns last of the hooks. */
+/** The wall angles are the last marks and the last holes, drilled when the hem has proven the height; then the returns are hooked. */
 export const work = rule({ id: 'work', on: addition, needs: { holes }, gives: { steps, parts, entries } }).run(
   ({ mine }, facts) => {
     const own = facts.holes.filter((hole) => hole.on === 'return')
@@ -96,7 +96,16 @@ export const work = rule({ id: 'work', on: addition, needs: { holes }, gives: { 
         cautions: ['drapery/caution-ladder'],
         tools: ['drapery/tape', 'drapery/pencil'],
       },
-      { id: 'hook', stage: 'hang', after: ['hang'], code: 'returns/hook', values: { count } },
+      {
+        id: 'fix',
+        stage: 'true-up',
+        after: ['all-screws'],
+        code: 'returns/fix',
+        values: { count },
+        cautions: ['drapery/caution-drill', 'drapery/caution-dust', 'drapery/caution-ladder'],
+        tools: ['drapery/drill-tool', 'drapery/goggles'],
+      },
+      { id: 'hook', stage: 'true-up', after: ['fix'], code: 'returns/hook', values: { count } },
     ]
     const some = ends.some((side) => mine?.[side])
     return {

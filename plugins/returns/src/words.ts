@@ -19,6 +19,11 @@ const en: Words = {
   'returns/mark': one('Pencil the {count, plural, one {cross of the wall angle} other {crosses of the wall angles}}.'),
   'returns/mark.why': one('Behind the ring that parks outside the bracket, level with the hook.'),
   'returns/mark.done': one('Wall angles are marked'),
+  'returns/fix': one('Drill and screw the {count, plural, one {wall angle} other {wall angles}}.'),
+  'returns/fix.why': one(
+    'The hem is proven, so the height of its hook is. {count, plural, one {This is the last hole} other {These are the last holes}}.',
+  ),
+  'returns/fix.done': one('Wall angles are on'),
   'returns/hook': one('Take the last hook of each return to its wall angle.'),
   'returns/hook.why': one('It closes the side to the wall. It needs no ring.'),
   'returns/hook.done': one('Returns are hooked'),
