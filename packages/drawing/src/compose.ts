@@ -4,9 +4,9 @@ import { details } from './details.ts'
 import { pageBox } from './fit.ts'
 import { type Gathered, gather, only } from './gather.ts'
 import { ground } from './ground.ts'
-import { heightLabels } from './heights.ts'
+import { type HeightLabel, type HeightSide, heightLabels, sideOf } from './heights.ts'
 import { inReadingOrder, labelsOf } from './labels.ts'
-import { bladeOf, type Laid, lay, type Work, walls } from './layout.ts'
+import { bladesOf, type Laid, lay, type Work, walls } from './layout.ts'
 import { markBounds } from './mark/index.ts'
 import type { Layer } from './marks.ts'
 import { type Arranged, placeCaptions, placeFindings, placeHeights, placeInside, placeRows } from './placing.ts'
@@ -29,19 +29,37 @@ const emptyScene = ({ view, sizes, width, height: tall }: ComposeOptions, leftOu
   leftOut,
 })
 
+/** A tape stands left of every wall, and right of it where heights are read there. */
+const tapesFor = (heights: readonly HeightLabel[], hasElevation: boolean): readonly HeightSide[] =>
+  (['left', 'right'] as const).filter(
+    (side) => heights.some(({ mark }) => sideOf(mark) === side) || (side === 'left' && hasElevation),
+  )
+
+const onTheLeft = (gathered: Gathered): Gathered => ({
+  ...gathered,
+  marks: gathered.marks.map((mark) => (mark.kind === 'height' ? { ...mark, side: 'left' as const } : mark)),
+})
+
 function workOf(gathered: Gathered, options: ComposeOptions): Work | undefined {
   const content = options.bounds ?? unionOf(gathered.marks.map(markBounds))
   if (!content) return undefined
-  const heights =
-    options.view === 'elevation' || options.view === 'marks' ? heightLabels(only(gathered.marks, 'height'), options) : []
+  const isElevation = options.view === 'elevation' || options.view === 'marks'
+  const heights = isElevation ? heightLabels(only(gathered.marks, 'height'), options) : []
   const hasWall = gathered.marks.some((mark) => 'role' in mark && walls.has(mark.role))
-  return {
-    gathered,
-    content,
-    heights,
-    hasTape: heights.length > 0 || (hasWall && (options.view === 'elevation' || options.view === 'marks')),
-    options,
-  }
+  const tapes = tapesFor(heights, hasWall && isElevation)
+  return { gathered, content, heights, tapes, options }
+}
+
+/** The least part of a page's width that columns on both sides may leave to the wall. */
+const leastWall = 0.25
+
+/** On a page too narrow for two columns all heights stand in the left one, where each says which it is. */
+function settled(work: Work): { readonly work: Work; readonly laid: Laid } {
+  const laid = lay(work)
+  const { gathered, options, tapes } = work
+  const alone =
+    tapes.includes('right') && laid.room < leastWall * options.width ? workOf(onTheLeft(gathered), options) : undefined
+  return alone ? { work: alone, laid: lay(alone) } : { work, laid }
 }
 
 const crossBoxes = (items: readonly Placed[]): readonly Box[] =>
@@ -54,12 +72,12 @@ function arrange(work: Work, laid: Laid): Arranged {
   const { crowds, calm } = crowdsOf(gathered, options.sizes.crowd / frame.scale)
   const marks = [...gathered.marks, ...calm]
   const shapes = shapesOf(marks, frame, laid.content, options)
-  const blade = bladeOf(work, laid)
-  const heights = placeHeights(work, laid, blade)
+  const blades = bladesOf(work, laid)
+  const heights = placeHeights(work, laid, blades)
   const margin = ground(
     pageBox(options),
-    ...[...(blade ? [blade] : []), ...heights.items].flatMap(labelsOf).map(({ box }) => box),
-    ...(blade ? [blade.box] : []),
+    ...[...blades, ...heights.items].flatMap(labelsOf).map(({ box }) => box),
+    ...blades.map(({ box }) => box),
   )
   const rows = placeRows(laid, margin, options)
   const free = ground(common(boxOf(frame, content), pageBox(options)), ...crossBoxes(shapes), ...margin.taken)
@@ -74,7 +92,7 @@ function arrange(work: Work, laid: Laid): Arranged {
   const captions = placeCaptions(only(marks, 'caption'), laid, free, options)
   const figures = inReadingOrder([...rows.items, ...heights.items, ...inside.items])
   return {
-    items: [...shapes, ...(blade ? [blade] : []), ...captions.items, ...figures, ...findings.items, ...enlarged.items],
+    items: [...shapes, ...blades, ...captions.items, ...figures, ...findings.items, ...enlarged.items],
     leftOut: [...gathered.leftOut, ...[rows, heights, findings, enlarged, inside, captions].flatMap((each) => each.leftOut)],
   }
 }
@@ -85,9 +103,9 @@ function arrange(work: Work, laid: Laid): Arranged {
  */
 export function compose(layers: readonly Layer[], options: ComposeOptions): Scene {
   const gathered = gather(layers, options.view, options.state)
-  const work = workOf(gathered, options)
-  if (!work) return emptyScene(options, gathered.leftOut)
-  const laid = lay(work)
+  const first = workOf(gathered, options)
+  if (!first) return emptyScene(options, gathered.leftOut)
+  const { work, laid } = settled(first)
   const { items, leftOut } = arrange(work, laid)
   const drawn = touchesApart(linesClear(items))
   const { view, width, height, sizes } = options

@@ -7,9 +7,13 @@ import { tagOf } from './tag.ts'
 import { cut, type Type } from './text.ts'
 import { wordsAt } from './words.ts'
 
+export type HeightSide = NonNullable<Height['side']>
+export const sideOf = ({ side = 'left' }: Height): HeightSide => side
+
 /** A height's label before it has a place: everything from the right end of the column and the label's middle. */
 export interface HeightLabel {
   readonly mark: Height
+  /** The caption as it is spoken. */
   readonly what: string
   readonly tag: Tag
   readonly tagAt: At
@@ -20,7 +24,7 @@ export interface HeightLabel {
   readonly width: number
 }
 
-/** The caption of a height; of two with the same caption, which of them, since both stand in one column. */
+/** The caption of a height; of two with the same caption, which of them. */
 function heightCaption(mark: Height, all: readonly Height[], { say }: ComposeOptions): string {
   const caption = say(mark.figure.what)
   const twins = all.filter((other) => other.figure.what === mark.figure.what)
@@ -50,14 +54,14 @@ const lookOf = (mark: Height, { sizes }: ComposeOptions): Look => {
 }
 
 /** Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. */
-function labelOf(mark: Height, what: string, options: ComposeOptions): HeightLabel {
+function labelOf(mark: Height, what: string, shown: string, options: ComposeOptions): HeightLabel {
   const { framed, number, caption: type, pad } = lookOf(mark, options)
   const { sizes } = options
   const tag = tagOf(mark.figure, number, options)
   const isPlain = tag.state === 'ordered' || tag.state === 'computed'
   // A plain number has room of its own at both ends; its caption ends where its digits do.
   const end = isPlain ? 0.25 * number.size : 0
-  const text = cut(what, type, Math.max(sizes.column[1] - 2 * pad, tag.box.width - 2 * end))
+  const text = cut(shown, type, Math.max(sizes.column[1] - 2 * pad, tag.box.width - 2 * end))
   const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
   const tall = top + tag.box.height + (framed && !isPlain ? 0.2 * number.size : 0)
   const tagAt: At = [-pad - tag.box.x - tag.box.width + end, -tall / 2 + top - tag.box.y]
@@ -83,8 +87,12 @@ export interface Column {
   readonly leftOut: readonly LeftOut[]
 }
 
+/** The labels of all heights. Each says which of two it is, shown only where both stand in one column. */
 export const heightLabels = (marks: readonly Height[], options: ComposeOptions): readonly HeightLabel[] =>
-  marks.map((mark) => labelOf(mark, heightCaption(mark, marks, options), options))
+  marks.map((mark) => {
+    const column = marks.filter((other) => sideOf(other) === sideOf(mark))
+    return labelOf(mark, heightCaption(mark, marks, options), heightCaption(mark, column, options), options)
+  })
 /** As wide as the widest number needs, and never narrower than a column looks like one. */
 export const columnWidth = (labels: readonly HeightLabel[], { column: [least] }: ComposeOptions['sizes']): number =>
   Math.max(least, ...labels.map((label) => label.width))
@@ -101,7 +109,9 @@ function chosen(labels: readonly HeightLabel[], room: number): ReadonlySet<Heigh
   return kept
 }
 
-const placed = (label: HeightLabel, right: number, y: number, width: number): HeightSpot => {
+/** `end`: x of the column's end at the blade. Left of the blade labels end there, right of it they begin there. */
+const placed = (label: HeightLabel, end: number, y: number, width: number): HeightSpot => {
+  const right = sideOf(label.mark) === 'left' ? end : end + (label.framed ? width : -label.box.x)
   const by: At = [right, y]
   const frame = label.framed ? { x: right - width, y: y - label.box.height / 2, width, height: label.box.height } : undefined
   const captions = label.caption
@@ -114,15 +124,15 @@ const placed = (label: HeightLabel, right: number, y: number, width: number): He
     captions,
     box: frame ?? moved(label.box, by),
     ...(frame ? { frame } : {}),
-    middle: by,
+    middle: [end, y],
   }
 }
 
-/** Fans the labels out in a column that ends at `right`, in order of height, between `top` and `bottom`. `readingOf`: where a height is read on the tape. */
+/** Fans the labels out in a column whose end at the blade is `end`, in order of height, between `top` and `bottom`. `readingOf`: where a height is read on the tape. */
 export function column(
   labels: readonly HeightLabel[],
   readingOf: (mark: Height) => number,
-  right: number,
+  end: number,
   [top, bottom]: readonly [number, number],
   options: ComposeOptions,
 ): Column {
@@ -137,5 +147,5 @@ export function column(
   const leftOut = labels
     .filter((label) => !kept.has(label))
     .map(({ mark }): LeftOut => ({ what: mark.figure.what, of: mark.figure.of, why: 'crowded' }))
-  return { spots: new Map(order.map((label, n) => [label.mark, placed(label, right, places[n] as number, width)])), leftOut }
+  return { spots: new Map(order.map((label, n) => [label.mark, placed(label, end, places[n] as number, width)])), leftOut }
 }

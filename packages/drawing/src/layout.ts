@@ -1,6 +1,6 @@
 import { fitted, larger, type Margins } from './fit.ts'
 import { type Gathered, only } from './gather.ts'
-import { columnWidth, type HeightLabel } from './heights.ts'
+import { columnWidth, type HeightLabel, type HeightSide, sideOf } from './heights.ts'
 import { markBounds } from './mark/index.ts'
 import type { Dimension, Role } from './marks.ts'
 import { row, type Side, type Spot } from './rows.ts'
@@ -20,19 +20,30 @@ export interface Work {
   readonly gathered: Gathered
   readonly content: Bounds
   readonly heights: readonly HeightLabel[]
-  readonly hasTape: boolean
+  /** Sides of the wall on which a tape stands. */
+  readonly tapes: readonly HeightSide[]
   readonly options: ComposeOptions
 }
 
-/** Left of the drawing: the column of heights, the fan, the blade. */
-const leftOf = ({ heights, hasTape, options: { sizes } }: Work): number =>
-  (heights.length > 0 ? columnWidth(heights, sizes) + sizes.fan : 0) + (hasTape ? sizes.blade : 0)
+/** The heights that stand on one side of the wall. */
+export const heightsOn = ({ heights }: Work, side: HeightSide): readonly HeightLabel[] =>
+  heights.filter(({ mark }) => sideOf(mark) === side)
+const bladeOn = ({ tapes, options: { sizes } }: Work, side: HeightSide): number => (tapes.includes(side) ? sizes.blade : 0)
+/** Beside the wall: the blade, the fan, the column of heights. */
+function beside(work: Work, side: HeightSide): number {
+  const { sizes } = work.options
+  const labels = heightsOn(work, side)
+  return (labels.length > 0 ? columnWidth(labels, sizes) + sizes.fan : 0) + bladeOn(work, side)
+}
 
 export interface Laid {
   readonly frame: Frame
   readonly content: Box
   readonly rows: ReadonlyMap<Dimension, Spot>
-  readonly blade: number
+  /** x of each blade's edge at the wall. */
+  readonly edges: Readonly<Record<HeightSide, number>>
+  /** What rows and columns beside the wall leave to it of the page's width. */
+  readonly room: number
 }
 
 /** All rows at one scale, and the margins that they would need. */
@@ -43,19 +54,25 @@ function rowsAt(work: Work, frame: Frame): { readonly laid: Laid; readonly margi
     caption: { size },
   } = options.sizes
   const content = grown(boxOf(frame, work.content), hatchDepth * size)
+  const end = content.x + content.width
+  // A row on the right stands outside of the column there; on the left, where the tape always stands, inside.
+  const within = (side: Side): Box => (side === 'right' ? { ...content, width: content.width + beside(work, 'right') } : content)
   const dimensions = only(gathered.marks, 'dimension')
   const found = new Map(
     sides.map((side) => {
       const limits =
         side === 'above' || side === 'below'
-          ? ([content.x - (work.hasTape ? options.sizes.blade : 0), options.width - edge] as const)
+          ? ([
+              content.x - bladeOn(work, 'left'),
+              work.tapes.includes('right') ? end + bladeOn(work, 'right') : options.width - edge,
+            ] as const)
           : ([edge, options.height - edge] as const)
       return [
         side,
         row(
           dimensions.filter((mark) => mark.side === side),
           side,
-          content,
+          within(side),
           frame,
           limits,
           options,
@@ -66,13 +83,14 @@ function rowsAt(work: Work, frame: Frame): { readonly laid: Laid; readonly margi
   const reach = (side: Side): number => found.get(side)?.reach ?? 0
   const around = hatchDepth * size + edge
   const margins = {
-    left: reach('left') + leftOf(work) + around,
+    left: reach('left') + beside(work, 'left') + around,
     top: reach('above') + around,
-    right: reach('right') + around,
+    right: reach('right') + beside(work, 'right') + around,
     bottom: reach('below') + around,
   }
   const rows = new Map([...found.values()].flatMap(({ spots }) => spots))
-  return { laid: { frame, content, rows, blade: content.x - reach('left') }, margins }
+  const edges = { left: content.x - reach('left'), right: end }
+  return { laid: { frame, content, rows, edges, room: options.width - margins.left - margins.right }, margins }
 }
 
 /** What one tier on each side that has dimensions would need: where the search begins. */
@@ -86,9 +104,9 @@ function oneTier(work: Work): Margins {
   const has = (side: Side): number => (only(work.gathered.marks, 'dimension').some((mark) => mark.side === side) ? gap : 0)
   const around = hatchDepth * caption.size + edge
   return {
-    left: leftOf(work) + around + has('left'),
+    left: beside(work, 'left') + around + has('left'),
     top: has('above') + around,
-    right: has('right') + around + (has('right') && size),
+    right: beside(work, 'right') + around + has('right') + (has('right') && size),
     bottom: has('below') + around,
   }
 }
@@ -105,20 +123,14 @@ export function lay(work: Work): Laid {
   return settle(oneTier(work), 0)
 }
 
-/** The blade stands on what the leftmost height is measured from, or on the level line, and reaches the top of the wall. */
-export function bladeOf(work: Work, { frame, content, blade }: Laid): PlacedTape | undefined {
-  if (!work.hasTape) return undefined
-  const first = [...only(work.gathered.marks, 'height')].sort((a, b) => a.at[0] - b.at[0])[0]
-  const room =
-    unionOf(work.gathered.marks.filter((mark) => 'role' in mark && walls.has(mark.role)).map(markBounds)) ?? work.content
-  const top = Math.min(room.top, work.options.bounds?.top ?? room.top)
-  const foot = frame.y - (first?.base ?? 0) * frame.scale
-  return tape(
-    blade,
-    foot,
-    Math.max(content.y, frame.y - top * frame.scale),
-    frame.scale,
-    work.options.write(0 as never).unit,
-    work.options.sizes,
-  )
+/** A blade stands on what its column's outermost height is measured from, or on the level line, and reaches the top of the wall. */
+function bladeOf(work: Work, { frame, content, edges }: Laid, side: HeightSide): PlacedTape {
+  const { gathered, options } = work
+  const own = only(gathered.marks, 'height').filter((mark) => sideOf(mark) === side)
+  const outermost = own.sort((a, b) => a.at[0] - b.at[0]).at(side === 'left' ? 0 : -1)
+  const room = unionOf(gathered.marks.filter((mark) => 'role' in mark && walls.has(mark.role)).map(markBounds)) ?? work.content
+  const top = Math.max(content.y, frame.y - Math.min(room.top, options.bounds?.top ?? room.top) * frame.scale)
+  const foot = frame.y - (outermost?.base ?? 0) * frame.scale
+  return tape({ side, edge: edges[side], foot, top }, frame.scale, options.write(0 as never).unit, options.sizes)
 }
+export const bladesOf = (work: Work, laid: Laid): readonly PlacedTape[] => work.tapes.map((side) => bladeOf(work, laid, side))

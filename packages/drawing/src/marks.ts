@@ -104,7 +104,7 @@ export interface Dimension {
   readonly side: 'above' | 'below' | 'left' | 'right' | 'inside'
   readonly figure: Figure
 }
-/** A height above the floor at a point, read off the tape that stands left of every elevation. */
+/** A height above the floor at a point, read off a tape: the one that stands left of every elevation, or one of its own on the right. */
 export interface Height {
   readonly kind: 'height'
   readonly role: 'dimension' | 'mark' /** Of the drawing, where its label goes: left when absent. */

@@ -1,7 +1,7 @@
 import type { Ground } from './ground.ts'
 import { column } from './heights.ts'
 import { insideSpot, lieOf, lineBox } from './inside.ts'
-import type { Laid, Work } from './layout.ts'
+import { heightsOn, type Laid, type Work } from './layout.ts'
 import { caption } from './mark/caption.ts'
 import { dimension } from './mark/dimension.ts'
 import { finding } from './mark/finding.ts'
@@ -19,23 +19,26 @@ export interface Arranged {
   readonly leftOut: readonly LeftOut[]
 }
 
-/** The labels of all heights, fanned out left of the blade. */
-export function placeHeights(work: Work, { frame, content }: Laid, blade: PlacedTape | undefined): Arranged {
-  if (!blade) return { items: [], leftOut: [] }
+/** The labels of one side's heights, fanned out beyond the blade. */
+function placeColumn(work: Work, { frame, content }: Laid, { side, box, foot }: PlacedTape): Arranged {
   const { options } = work
-  const { edge } = options.sizes
-  const { foot } = blade
+  const { edge, fan } = options.sizes
   const fanned = column(
-    work.heights,
+    heightsOn(work, side),
     (mark) => foot - riseOf(mark) * frame.scale,
-    blade.box.x - options.sizes.fan,
+    side === 'left' ? box.x - fan : box.x + box.width + fan,
     [edge, options.height - edge],
     options,
   )
   const items = [...fanned.spots].map(([mark, spot]) =>
-    height.place(mark, { frame, within: content, options, spot: { ...spot, blade: blade.box, foot } }),
+    height.place(mark, { frame, within: content, options, spot: { ...spot, blade: box, foot } }),
   )
   return { items, leftOut: fanned.leftOut }
+}
+/** The labels of all heights, each beyond the blade of its side. */
+export function placeHeights(work: Work, laid: Laid, blades: readonly PlacedTape[]): Arranged {
+  const columns = blades.map((blade) => placeColumn(work, laid, blade))
+  return { items: columns.flatMap(({ items }) => items), leftOut: columns.flatMap(({ leftOut }) => leftOut) }
 }
 
 const crowded = (mark: Dimension | Height): LeftOut => ({ what: mark.figure.what, of: mark.figure.of, why: 'crowded' })

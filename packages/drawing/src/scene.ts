@@ -1,5 +1,5 @@
 import type { Glyphs } from './figure.ts'
-import type { Figure, Layer, NumberState, Role, Segment } from './marks.ts'
+import type { Figure, Height, Layer, NumberState, Role, Segment } from './marks.ts'
 import type { At, Box } from './space.ts'
 import type { Weight } from './text.ts'
 
@@ -116,6 +116,8 @@ export interface PlacedHeight extends InScene {
 }
 export interface PlacedTape extends InScene {
   readonly kind: 'tape'
+  /** Of the wall. */
+  readonly side: NonNullable<Height['side']>
   readonly box: Box /** y where the blade begins to count. */
   readonly foot: number
   readonly ticks: readonly Stroke[]

@@ -1,4 +1,5 @@
 import type { ReadingUnit } from '@evenhem/length'
+import type { HeightSide } from './heights.ts'
 import type { PlacedTape, Stroke, Words } from './scene.ts'
 import type { Sizes } from './sizes.ts'
 import { type Box, holds } from './space.ts'
@@ -44,35 +45,49 @@ const most = 2000
 const multiples = (every: number, top: number): readonly number[] =>
   Array.from({ length: Math.min(most, Math.max(0, Math.floor(top / every + 1e-9))) }, (_, n) => (n + 1) * every)
 
-/** A tape's blade that stands on the floor at `foot` and reaches `top`, both y in the scene, its right edge at `right`; true to the drawing's scale. */
-export function tape(right: number, foot: number, top: number, scale: number, unit: ReadingUnit, sizes: Sizes): PlacedTape {
-  const box: Box = { x: right - sizes.blade, y: Math.min(top, foot), width: sizes.blade, height: Math.abs(foot - top) }
+/** Where a blade stands: its edge at the wall is at x `edge`, it stands on the floor at y `foot` and reaches y `top`, all in the scene. */
+export interface Stand {
+  readonly side: HeightSide
+  readonly edge: number
+  readonly foot: number
+  readonly top: number
+}
+
+/** A tape's blade, true to the drawing's scale; its ticks are at the wall. */
+export function tape({ side, edge, foot, top }: Stand, scale: number, unit: ReadingUnit, sizes: Sizes): PlacedTape {
+  const outward = side === 'left' ? -1 : 1
+  const x = side === 'left' ? edge - sizes.blade : edge
+  const box: Box = { x, y: Math.min(top, foot), width: sizes.blade, height: Math.abs(foot - top) }
   const { ticks, numbered } = graduations[unit]
   const shown = ticks.filter(({ every }, n) => n === ticks.length - 1 || every * scale >= apart * sizes.caption.size)
   const coarsest = ticks.at(-1) as (typeof ticks)[number]
   const yOf = (mm: number): number => foot - mm * scale
   const reach = box.height / scale
   const numbers = multiples(coarsest.every, reach)
-    .map((mm) => numberAt(numbered(mm), box, yOf(mm), sizes))
+    .map((mm) => numberAt(numbered(mm), side, box, yOf(mm), sizes))
     .filter((words) => words !== undefined)
   const free = sizes.blade - Math.max(0, ...numbers.map((words) => words.box.width)) - 0.4 * sizes.tapeNumber.size
   const strokes = shown.flatMap(({ every, length }, n): readonly Stroke[] =>
     multiples(every, reach)
       .filter((mm) => shown.slice(n + 1).every((coarser) => !isMultiple(mm, coarser.every)))
       .map((mm) => [
-        [right, yOf(mm)],
-        [right - Math.min(length * sizes.blade, every === coarsest.every ? free : Infinity), yOf(mm)],
+        [edge, yOf(mm)],
+        [edge + outward * Math.min(length * sizes.blade, every === coarsest.every ? free : Infinity), yOf(mm)],
       ]),
   )
-  return { kind: 'tape', box, foot, ticks: strokes, numbers: thinned(numbers) }
+  return { kind: 'tape', side, box, foot, ticks: strokes, numbers: thinned(numbers) }
 }
 
 const isMultiple = (mm: number, every: number): boolean => Math.abs(mm / every - Math.round(mm / every)) < 1e-6
 
-/** A number beside its tick, when all of it lies on the blade. */
-function numberAt(text: string, box: Box, y: number, { tapeNumber: type, blade }: Sizes): Words | undefined {
-  const left = Math.min(0.12 * blade, (blade - textWidth(text, type)) / 2)
-  const words = wordsAt(text, [box.x + left, y + 0.335 * type.size], type)
+/** A number beside its tick, at the edge away from the wall, when all of it lies on the blade. */
+function numberAt(text: string, side: HeightSide, box: Box, y: number, { tapeNumber: type, blade }: Sizes): Words | undefined {
+  const inset = Math.min(0.12 * blade, (blade - textWidth(text, type)) / 2)
+  const baseline = y + 0.335 * type.size
+  const words =
+    side === 'left'
+      ? wordsAt(text, [box.x + inset, baseline], type)
+      : wordsAt(text, [box.x + blade - inset, baseline], type, 'end')
   return holds(box, words.box) ? words : undefined
 }
 

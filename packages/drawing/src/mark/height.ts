@@ -1,5 +1,5 @@
 import { element, strokeData } from '../element.ts'
-import type { HeightSpot } from '../heights.ts'
+import { type HeightSpot, sideOf } from '../heights.ts'
 import { labelAt } from '../label.ts'
 import type { Height } from '../marks.ts'
 import type { PlacedHeight } from '../scene.ts'
@@ -22,15 +22,19 @@ export const height: MarkTable<Height, PlacedHeight, HeightPlace> = {
     const { blade, foot, middle } = spot
     const at = toScene(frame, mark.at)
     const y = foot - riseOf(mark) * frame.scale
-    const [first, last] = [middle[0] + 0.15 * options.sizes.fan, blade.x - 0.12 * options.sizes.fan]
+    const { fan } = options.sizes
+    const isLeft = sideOf(mark) === 'left'
+    const [outer, inner] = isLeft ? [blade.x, blade.x + blade.width] : [blade.x + blade.width, blade.x]
+    const outward = isLeft ? -1 : 1
+    const [first, last] = [middle[0] - outward * 0.15 * fan, outer + outward * 0.12 * fan]
     return {
       kind: 'height',
       role: mark.role,
       at,
-      foot: [blade.x, foot],
-      reading: [blade.x, y],
-      leader: [middle, [first, middle[1]], [last, y], [blade.x, y]],
-      ...(mark.role === 'mark' ? { dotted: [[blade.x + blade.width, y], at] } : {}),
+      foot: [outer, foot],
+      reading: [outer, y],
+      leader: [middle, [first, middle[1]], [last, y], [outer, y]],
+      ...(mark.role === 'mark' ? { dotted: [[inner, y], at] } : {}),
       label: labelAt(mark.figure, mark.role, spot, options),
     }
   },

@@ -2,7 +2,7 @@ import { element, rectOf, strokeData } from '../element.ts'
 import type { PlacedTape } from '../scene.ts'
 import { wordsSvg } from './words.ts'
 
-/** The tape along the wall, which stands left of an elevation. */
+/** A tape along the wall. */
 export const tapeSvg = ({ box, ticks, numbers }: PlacedTape): string =>
   element(
     'g',

@@ -82,10 +82,11 @@ const dimension = (width: number, height: number): fc.Arbitrary<Dimension> =>
 
 const other = (width: number, height: number): fc.Arbitrary<Mark> =>
   fc.oneof(
-    fc.record({ x: place(width), y: place(height), drawn, isMark: fc.boolean() }).map(
-      ({ x, y, drawn: look, isMark }): Mark => ({
+    fc.record({ x: place(width), y: place(height), drawn, isMark: fc.boolean(), side: fc.constantFrom('left', 'right') }).map(
+      ({ x, y, drawn: look, isMark, side }): Mark => ({
         kind: 'height',
         role: isMark ? 'mark' : 'dimension',
+        side,
         at: [x, y],
         figure: figure(look, y),
       }),
