@@ -7,6 +7,7 @@ import {
   figuresOf,
   type Layer,
   type Mark,
+  type PlacedDetail,
   type PlacedHeight,
   type PlacedTape,
   type Scene,
@@ -103,6 +104,48 @@ test('the tape stands on what the leftmost height is measured from, and reaches 
   expect(box.height / scene.scale).toBeCloseTo(2510, 1)
   expect(foot).toBeCloseTo(box.y + box.height)
 })
+const bothSides = [
+  layer([wall, height(2000, 'top hole', 100), { ...height(2010, 'top hole', 1900, -10), side: 'right' } as Mark]),
+]
+const heightsOf = (scene: Scene) => scene.items.filter((item): item is PlacedHeight => item.kind === 'height')
+const tapesOf = (scene: Scene) => scene.items.filter((item): item is PlacedTape => item.kind === 'tape')
+
+test('heights for the right stand in a column there, on a tape of their own whose zero is what they are measured from', () => {
+  const scene = compose(bothSides, onTablet())
+  const [left, right] = heightsOf(scene).toSorted((a, b) => a.at[0] - b.at[0]) as [PlacedHeight, PlacedHeight]
+  const [, own] = tapesOf(scene) as [PlacedTape, PlacedTape]
+  expect(left.label.box.x + left.label.box.width).toBeLessThan(left.at[0])
+  expect(right.at[0]).toBeLessThan(own.box.x)
+  expect(right.label.box.x).toBeGreaterThan(own.box.x + own.box.width)
+  expect(own.foot - (tapesOf(scene)[0] as PlacedTape).foot).toBeCloseTo(10 * scene.scale, 6)
+})
+test('the dotted stroke of a height on the right goes level from its tape to its cross', () => {
+  const right = heightsOf(compose(bothSides, onTablet())).find(({ label }) => label.figure.value === 2020e6)
+  expect(right?.dotted?.[0]?.[1]).toBeCloseTo(right?.at[1] ?? 0, 6)
+  expect(right?.dotted?.[0]?.[0]).toBeGreaterThan(right?.at[0] ?? 0)
+})
+test('the column says on which side a height is, and only who cannot see it is told in words', () => {
+  const scene = compose(bothSides, onTablet())
+  expect(figuresOf(scene).map((label) => label.captions[0]?.text)).toEqual(['top hole', 'top hole'])
+  expect(scene.words.map((words) => words.split(':')[0])).toEqual(['top hole, left', 'top hole, right'])
+})
+test('on a page too narrow for two columns all heights stand in the left one and say which they are', () => {
+  const scene = compose(bothSides, onTablet({ width: 400 }))
+  expect(tapesOf(scene)).toHaveLength(1)
+  expect(figuresOf(scene).map((label) => label.captions[0]?.text)).toEqual(['top hole, right', 'top hole, left'])
+})
+test('a row on the right stands outside of the column there', () => {
+  const up: Mark = {
+    ...across(0, 0, 'wall'),
+    side: 'right',
+    from: [2000, 0],
+    to: [2000, 2500],
+    figure: figure(2500, 'wall'),
+  } as Mark
+  const scene = compose([...bothSides, layer([up])], onTablet())
+  const ends = heightsOf(scene).map(({ label }) => label.box.x + label.box.width)
+  expect(figuresOf(scene).find((label) => label.figure.what === 'wall')?.box.x).toBeGreaterThan(Math.max(...ends))
+})
 test('the tape is numbered every foot, or every quarter of a metre', () => {
   const numbers = (tape = tapes.sixteenths) =>
     tapeOf(compose([layer([wall])], onTablet({}, tape))).numbers.map((words) => words.text)
@@ -121,6 +164,17 @@ test('crosses that crowd are enlarged, true to scale, with what was offered for 
   if (seven?.kind !== 'dimension') throw new Error('Unexpected: no dimension of 7')
   expect(Math.abs(seven.to[0] - seven.from[0]) / (scene.scale * detail.factor)).toBeCloseTo(7 * 25.4, 1)
   expect(detail.panel.width / detail.source.width).toBeCloseTo(detail.factor, 6)
+})
+test('two places that are enlarged stand side by side, alike and as far from the middle between them', () => {
+  const crosses = [300, 1700].flatMap((x) =>
+    [2000, 2020].map((y): Mark => ({ kind: 'cross', role: 'mark', at: [x, y], of: '/x' })),
+  )
+  const scene = compose([layer([wall, ...crosses])], onTablet())
+  const [a, b] = scene.items.filter((item): item is PlacedDetail => item.kind === 'detail') as [PlacedDetail, PlacedDetail]
+  expect([a.letter, a.factor, a.panel.y]).toEqual(['A', b.factor, b.panel.y])
+  const middle = (a.source.x + b.source.x + b.source.width) / 2
+  expect(middle - a.panel.x).toBeCloseTo(b.panel.x + b.panel.width - middle, 6)
+  expect(a.panel.x + a.panel.width).toBeLessThan(b.panel.x)
 })
 test('crosses that crowd are enlarged also when nothing was offered', () => {
   const crosses = [1000, 1020].map((y): Mark => ({ kind: 'cross', role: 'mark', at: [300, y], of: '/x' }))
