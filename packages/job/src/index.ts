@@ -1,4 +1,5 @@
 export * from './lay.ts'
+export { placeInWords } from './place-words.ts'
 export * from './places.ts'
 export type * from './types.generated.ts'
 export * from './windows.ts'

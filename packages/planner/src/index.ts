@@ -1,3 +1,4 @@
+export { asMeasured, settle } from './measured.ts'
 export type { CheckFact } from './outcome.ts'
 export * from './plan.ts'
 export type { Planner, PlannerOptions } from './planner.ts'

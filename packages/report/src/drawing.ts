@@ -1,8 +1,7 @@
 import { compose, figuresOf, type Layer, type Mark, paper as paperSizes, type Scene, type Sizes } from '@evenhem/drawing'
 import type { Place, Readings } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
-import type { WindowPlan } from '@evenhem/planner'
-import { asMeasured } from './measured.ts'
+import { asMeasured, type WindowPlan } from '@evenhem/planner'
 import { narrow, type Paper, papers } from './paper.ts'
 import type { NumberPiece, Voice } from './voice.ts'
 

@@ -1,7 +1,6 @@
 export type { Drawing, Key } from './drawing.ts'
 export { fontsFor } from './fonts.ts'
 export { pageOf, type ReportPage } from './html.ts'
-export { asMeasured } from './measured.ts'
 export type { Point } from './open.ts'
 export {
   type Line,

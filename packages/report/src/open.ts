@@ -1,7 +1,6 @@
-import type { Job } from '@evenhem/job'
+import { type Job, placeInWords } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Verdict } from '@evenhem/plugin'
-import { placeInWords } from './places.ts'
 import type { Said, Voice } from './voice.ts'
 
 /** Something that was checked, or that nobody could check yet. */

@@ -1,10 +1,9 @@
 import { words as drawingWords, type Layer } from '@evenhem/drawing'
 import type { Job, Place, PlacedWindow, Room, Window } from '@evenhem/job'
 import { type Length, type ReadingUnit, type Reckoning, type Tape, tapes, type Written, writeLength } from '@evenhem/length'
-import type { WindowPlan } from '@evenhem/planner'
+import { asMeasured, type WindowPlan } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
 import type { Planned } from '../worker.ts'
-import { asMeasured } from './measured.ts'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
 
@@ -60,7 +59,7 @@ export function readSheet({ ordered, readings, found, planned: { plan, words }, 
     place: found.place,
     room: found.room,
     window: found.window,
-    layers: asMeasured(plan.layers, { ordered, readings, reckonings }),
+    layers: asMeasured(plan.layers, readings, plan.reckonings),
     write: (length) => writeLength(length, tape),
   }
 }

@@ -1,5 +1,6 @@
 import { type Job, type Place, tokens, valueAt } from '@evenhem/job'
 import type { From, How, Reckoning, Term, Unit } from '@evenhem/length'
+import { settle } from '@evenhem/planner'
 import type { Reading } from './served.ts'
 
 /** Where a number comes from. A reading wins over the order that it is a reading of. */
@@ -18,16 +19,9 @@ export interface Ground {
   readonly reckonings: ReadonlyMap<string, Reckoning>
 }
 
-/** A reckoning that only takes one number over stands for that number: nobody needs to open it. */
-export function settle(from: From, ground: Ground): From {
-  const found = ground.reckonings.get(from)
-  const only = found?.how === 'given' ? found.terms[0] : undefined
-  return only ? settle(only.from, ground) : from
-}
-
 /** Where the number at `from` comes from. */
 export function originOf(from: From, ground: Ground): Origin {
-  const place = settle(from, ground)
+  const place = settle(from, ground.reckonings)
   if (ground.reckonings.has(place)) return { kind: 'sum', name: place }
   if (place.startsWith('number:')) return { kind: 'number' }
   if (place.startsWith('trade:')) return { kind: 'trade', name: place.slice('trade:'.length) }
@@ -82,7 +76,7 @@ const lineOf = (reckoning: Reckoning, term: Term, n: number, ground: Ground): Li
   what: term.what,
   value: term.value,
   unit: unitOf(term, n, reckoning, ground),
-  of: settle(term.from, ground),
+  of: settle(term.from, ground.reckonings),
   origin: originOf(term.from, ground),
 })
 
@@ -93,7 +87,8 @@ export const linesOf = (reckoning: Reckoning, ground: Ground): readonly Line[] =
 /** The terms of a reckoning. A sum that goes on from another sum begins with that one's lines, as one would add up on paper. */
 function terms(reckoning: Reckoning, ground: Ground): readonly Line[] {
   const [first, ...rest] = reckoning.terms
-  const before = first?.sign === 1 && isRunning(reckoning) ? ground.reckonings.get(settle(first.from, ground)) : undefined
+  const before =
+    first?.sign === 1 && isRunning(reckoning) ? ground.reckonings.get(settle(first.from, ground.reckonings)) : undefined
   if (!first || !before || !isRunning(before)) return linesOf(reckoning, ground)
   const lines = terms(before, ground)
   return [

@@ -1,12 +1,13 @@
 import type { Figure, Mark } from '@evenhem/drawing'
+import { placeInWords } from '@evenhem/job'
 import type { From, Length, Reckoning, Unit } from '@evenhem/length'
+import { settle } from '@evenhem/planner'
 import { amountOf } from '../data/amount.ts'
 import { tellingPart } from '../data/apart.ts'
 import { factsOf } from '../data/facts.ts'
-import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
-import { type Line, ledger, linesOf, type Origin, originOf, settle } from '../data/working.ts'
+import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
 import type { ShownLine, Working } from '../elements/working-panel.ts'
 import { fill, words } from '../words.ts'
 
@@ -163,7 +164,7 @@ export function opened(sheet: Sheet, of: From, tall = picture.most): Omit<Workin
     const reckoning = sheet.reckonings.get(origin.name)
     return reckoning && reckoned(sheet, reckoning, tall)
   }
-  const known = seenAs(sheet, settle(of, sheet))
+  const known = seenAs(sheet, settle(of, sheet.reckonings))
   if (!known) return undefined
   return {
     title: capital(sheet.say(known.what)),

@@ -1,7 +1,7 @@
+import { placeInWords } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { factsOf, type Hole } from '../data/facts.ts'
-import { placeInWords } from '../data/places.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding } from '../elements/findings-row.ts'

@@ -1,9 +1,10 @@
-import { below, type Job, type Place, tokens, valueAt } from '@evenhem/job'
+import { below, type Place, tokens, valueAt } from './places.ts'
+import type { Job } from './types.generated.ts'
 
 const apart = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
 const single = (list: string): string => apart(list).replace(/s$/, '')
 
-/** A place in words, from below `within` on: “wall a, opening o, casing, width”. A list item goes by its name where it has one, an only one by what it is. */
+/** A place in words, from below `within` on: “Garden room, Window 1, panel left, finished length”. A list item goes by its name where it has one, an only one by what it is. */
 export function placeInWords(job: Job, place: Place, within: Place = ''): string {
   const all = tokens(place)
   const skipped = place.startsWith(`${within}/`) ? tokens(within).length : 0

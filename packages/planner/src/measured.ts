@@ -1,16 +1,19 @@
 import type { Figure, Layer, Mark } from '@evenhem/drawing'
-import type { Readings } from '@evenhem/job'
+import type { Place } from '@evenhem/job'
 import type { From, Reckoning } from '@evenhem/length'
 
-/** A reckoning that only takes one number over stands for that number. */
-function settle(from: From, reckonings: ReadonlyMap<string, Reckoning>): From {
+/** What was read at the window, by place. */
+type Read = Readonly<Record<Place, { readonly value?: unknown }>>
+
+/** Where a number comes from: a reckoning that only takes one number over stands for that number. */
+export function settle(from: From, reckonings: ReadonlyMap<string, Reckoning>): From {
   const found = reckonings.get(from)
   const only = found?.how === 'given' ? found.terms[0] : undefined
   return only ? settle(only.from, reckonings) : from
 }
 
-/** Layers in which every number that was read at the window lies on tape. A rule sees what is found, and not who read it. */
-export function asMeasured(layers: readonly Layer[], readings: Readings, all: readonly Reckoning[]): readonly Layer[] {
+/** Layers in which every number that was read at the window lies on tape: a rule sees what was found, but not that somebody read it. */
+export function asMeasured(layers: readonly Layer[], readings: Read, all: readonly Reckoning[]): readonly Layer[] {
   const reckonings = new Map(all.map((reckoning) => [reckoning.name, reckoning]))
   const onTape = (figure: Figure): Figure => {
     const isRead = figure.value !== undefined && readings[settle(figure.of, reckonings)]?.value !== undefined

@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest'
+import { type Job, placeInWords } from '../src/index.ts'
+
+const window = {
+  id: 'w1',
+  name: 'Window 1',
+  walls: [{ id: 'a', openings: [{ id: 'o', casing: { width: 1 } }] }],
+  treatments: [{ id: 'over', panels: [{ id: 'left', finishedLength: 84 }, { id: 'right' }], with: { returns: {} } }],
+}
+const job = { rooms: [{ id: 'garden', name: 'Garden room', windows: [window] }] } as unknown as Job
+const at = '/rooms/garden/windows/w1'
+const panel = `${at}/treatments/over/panels/left/finishedLength`
+
+test('a list item goes by its name, one of several without a name by its id, an only one by what it is', () => {
+  expect(placeInWords(job, panel)).toBe('Garden room, Window 1, treatment, panel left, finished length')
+  expect(placeInWords(job, `${at}/walls/a/openings/o/casing/width`, at)).toBe('wall, opening, casing, width')
+})
+test('a place is told from below another on, and in full when it lies elsewhere', () => {
+  expect(placeInWords(job, panel, at)).toBe('treatment, panel left, finished length')
+  expect(placeInWords(job, panel, '/rooms/den')).toBe('Garden room, Window 1, treatment, panel left, finished length')
+})
+test('a member that is not there yet has a name all the same, and parts of plugins go without “with”', () => {
+  expect(placeInWords(job, `${at}/treatments/over/panels/right/finishedLength`, at)).toBe(
+    'treatment, panel right, finished length',
+  )
+  expect(placeInWords(job, `${at}/treatments/over/with/returns/returnDepth`, at)).toBe('treatment, returns, return depth')
+})
