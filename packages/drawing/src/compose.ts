@@ -29,11 +29,9 @@ const emptyScene = ({ view, sizes, width, height: tall }: ComposeOptions, leftOu
   leftOut,
 })
 
-/** A tape stands left of every wall, and right of it where heights are read there. */
-const tapesFor = (heights: readonly HeightLabel[], hasElevation: boolean): readonly HeightSide[] =>
-  (['left', 'right'] as const).filter(
-    (side) => heights.some(({ mark }) => sideOf(mark) === side) || (side === 'left' && hasElevation),
-  )
+/** A tape stands where heights are read, and left of every wall that is to have one. */
+const tapesFor = (heights: readonly HeightLabel[], hasWall: boolean): readonly HeightSide[] =>
+  (['left', 'right'] as const).filter((side) => heights.some(({ mark }) => sideOf(mark) === side) || (side === 'left' && hasWall))
 
 const onTheLeft = (gathered: Gathered): Gathered => ({
   ...gathered,
@@ -46,7 +44,7 @@ function workOf(gathered: Gathered, options: ComposeOptions): Work | undefined {
   const isElevation = options.view === 'elevation' || options.view === 'marks'
   const heights = isElevation ? heightLabels(only(gathered.marks, 'height'), options) : []
   const hasWall = gathered.marks.some((mark) => 'role' in mark && walls.has(mark.role))
-  const tapes = tapesFor(heights, hasWall && isElevation)
+  const tapes = tapesFor(heights, hasWall && isElevation && options.hasTape !== false)
   return { gathered, content, heights, tapes, options }
 }
 

@@ -21,6 +21,8 @@ export interface ComposeOptions extends Voice {
   readonly sizes: Sizes
   /** `of` of the figure that is selected. */
   readonly touched?: string
+  /** False: a wall that no heights are read at stands without a tape. Absent: a tape stands left of every wall. */
+  readonly hasTape?: boolean
   /** The part of the wall to show, in mm. Absent: all that is drawn. */
   readonly bounds?: Bounds
 }

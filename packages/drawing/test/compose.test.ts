@@ -153,6 +153,10 @@ test('the tape is numbered every foot, or every quarter of a metre', () => {
   expect(numbers(tapes.wholeMillimetres as never)).toEqual(['250', '500', '750', '1000', '1250', '1500', '1750', '2000', '2250'])
   expect(numbers(tapes.feetAndEighths as never)[0]).toBe('1 ft')
 })
+test('a drawing without a tape is asked for, and has one all the same where heights are read', () => {
+  expect(kinds(compose([layer([wall])], onTablet({ hasTape: false })))).not.toContain('tape')
+  expect(kinds(compose([layer([wall, height(2000)])], onTablet({ hasTape: false })))).toContain('tape')
+})
 test('no tape stands beside a plan', () =>
   expect(kinds(compose([layer([wall, across(0, 500)], { view: 'plan' })], onTablet({ view: 'plan' })))).not.toContain('tape'))
 

@@ -23,7 +23,7 @@ export interface Drawing {
   readonly note: string
 }
 
-/** What is pencilled, drilled and enlarged is the installer's; the customer's drawing shows what hangs and how large it is. */
+/** What is pencilled, drilled, enlarged and read off a tape is the installer's; the customer's drawing shows what hangs and how large it is. */
 const isForTheCustomer = (mark: Mark): boolean =>
   mark.kind !== 'cross' &&
   mark.kind !== 'height' &&
@@ -47,6 +47,7 @@ export function drawingOf(plan: WindowPlan, readings: Readings, name: string, pa
     compose(layers, {
       view: 'elevation',
       state: 'drawn',
+      hasTape: false,
       ...size,
       sizes,
       write: (length) => voice.number(length).written,

@@ -89,10 +89,10 @@ test('readings of several days name the first and the last', () => {
   )
 })
 
-test('the drawing is for the customer: no holes, no crosses, no enlargements', () => {
+test('the drawing is for the customer: no holes, no crosses, no enlargements, no tape along the wall', () => {
   const { page } = planned(example('tern-hollow-found'))
   const kinds = new Set(page.drawing?.scene.items.map(({ kind }) => kind))
-  expect(['cross', 'height', 'detail'].filter((kind) => kinds.has(kind as never))).toEqual([])
+  expect(['cross', 'height', 'detail', 'tape'].filter((kind) => kinds.has(kind as never))).toEqual([])
   expect(page.drawing?.scene.items.some((item) => 'role' in item && item.role === 'fabric')).toBe(true)
 })
 
