@@ -24,14 +24,16 @@ const views: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   hooks: (page) => go(page, 'Hooks'),
 }
 
+const wcag = ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']
+
 describe('axe finds nothing', () => {
   test.each(lights)('in %s', (light) =>
     using({ light, job: found }, async ({ page }) => {
       for (const [view, lead] of Object.entries(views)) {
         await lead(page)
-        const { violations } = await new AxeBuilder({ page: page as unknown as AxePage })
-          .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-          .analyze()
+        const axe = new AxeBuilder({ page: page as unknown as AxePage })
+        // Only colours differ between the lights, so all else is asked once.
+        const { violations } = await (light === 'paper' ? axe.withTags(wcag) : axe.withRules('color-contrast')).analyze()
         expect(
           violations.map(({ id, nodes }) => `${view}: ${id} ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
         ).toEqual([])
