@@ -131,7 +131,8 @@ export class WorkingPanel extends LitElement {
     )}</ol></nav>`
   }
 
-  private line(line: ShownLine) {
+  private line(given: ShownLine) {
+    const line = taken(given)
     const { before, after } = inColumns(line.amount, line.kind === 'term' ? 500 : 700)
     const name =
       `${line.sign === '−' ? words.less : ''} ${line.what}, ${spoken(line.amount)}${line.from ? `, ${line.from}` : ''}`.trim()
@@ -182,6 +183,12 @@ function arrow({ x, from, to, broken }: Stair) {
   return svg`<path class=${down ? 'down' : 'up'} d="${shaft}M${x - 6} ${back}L${x} ${to}L${x + 6} ${back}" />${
     broken ? svg`<path class="break" d="M${x - 9} ${middle + 13}l18 -8M${x - 9} ${middle - 5}l18 -8" />` : nothing
   }`
+}
+
+/** Adding what is below zero is said as taking it away: one sign, not two. */
+function taken(line: ShownLine): ShownLine {
+  const other = { '+': '−', '−': '+' }[line.sign]
+  return other && line.amount.negative ? { ...line, sign: other, amount: { ...line.amount, negative: false } } : line
 }
 
 /** Left of the arrow: beside a long one, above a short one, where the dotted line does not pass. */
