@@ -9,6 +9,8 @@ import { extensions } from '../tools/examples.ts'
 import { jobOf } from '../tools/jobs.ts'
 import { best, line } from './measure.ts'
 import { plainValidation } from './plain.ts'
+import { servedShare } from './served.ts'
+import { viewerSizes } from './sizes.ts'
 
 setFlagsFromString('--expose-gc')
 const collect = runInNewContext('gc') as () => void
@@ -90,3 +92,14 @@ console.log(
     limit: Number.POSITIVE_INFINITY,
   }),
 )
+
+console.log('\nserver, the read job against a static file of the same bytes')
+for (const windows of sizes)
+  console.log(
+    line({ what: `${windows} windows, requests`, is: 100 * (await servedShare(windows)), unit: '%', limit: 70, way: 'least' }),
+  )
+
+console.log('\nviewer, compressed script')
+const { first, whole: all } = viewerSizes()
+console.log(line({ what: 'before the first paint', is: first, unit: 'kB', limit: 60 }))
+console.log(line({ what: 'all, with the worker that plans', is: all, unit: 'kB', limit: 120 }))
