@@ -9,6 +9,7 @@ import { extensions } from '../tools/examples.ts'
 import { jobOf } from '../tools/jobs.ts'
 import { best, line } from './measure.ts'
 import { plainValidation } from './plain.ts'
+import { readyTimes } from './ready.ts'
 import { servedShare } from './served.ts'
 import { viewerSizes } from './sizes.ts'
 
@@ -103,3 +104,10 @@ console.log('\nviewer, compressed script')
 const { first, whole: all } = viewerSizes()
 console.log(line({ what: 'before the first paint', is: first, unit: 'kB', limit: 60 }))
 console.log(line({ what: 'all, with the worker that plans', is: all, unit: 'kB', limit: 120 }))
+
+const { empty, sheet } = await readyTimes([12, 300, 3000])
+console.log(`\nviewer ready, against an empty page of the same framework (${empty.toFixed(0)} ms)`)
+const times = (windows: number) => sheet.get(windows) ?? Number.NaN
+console.log(line({ what: '12 windows', is: times(12) / empty, unit: '×', limit: 1.5, note: `(${times(12).toFixed(0)} ms)` }))
+console.log(line({ what: '300 windows', is: times(300) / empty, unit: '×', limit: 2, note: `(${times(300).toFixed(0)} ms)` }))
+console.log(line({ what: '3,000 windows', is: times(3000), unit: 'ms', limit: 400 }))
