@@ -38,6 +38,7 @@ export default defineConfig({
   root,
   test: {
     // Left to itself vitest keeps one core free, which on two cores is half of them.
+    pool: 'threads',
     maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [...packages, ...plugins, project('viewer', 'viewer/test/**/*.test.ts'), ...across, browser, ...long, ...corpora],
   },

@@ -1,53 +1,15 @@
 // A stranger's plugin: a rail with fixed pegs along its lower edge. Written from public entries alone; nothing in Evenhem names it.
 import { box, check, filled, long, member, mm, openingOf, windowOf } from '@evenhem/drapery'
 import { floorAt, fromCasing, fromFloor, holeHeight, topOfRod as railTop, topOfPlate } from '@evenhem/drapery/arithmetic'
-import {
-  bearingDrop,
-  coverage,
-  floor,
-  type Hole,
-  type HookPlace,
-  hangLine,
-  heldAtWall,
-  holes,
-  hookMap,
-  makeUp,
-  projection,
-  topOfRod,
-} from '@evenhem/drapery/facts'
+import * as trade from '@evenhem/drapery/facts'
 import { count, inch, type Known, type Length, minus, number, plus } from '@evenhem/length'
 import { checks, entries, type Kind, layers, type Plugin, parts, reckonings, rule, steps } from '@evenhem/plugin'
+import schema from './peg-rail.schema.json' with { type: 'json' }
 
-const length = { $ref: 'https://evenhem.example/job/1/length.schema.json' }
-interface PegRail {
-  readonly name: string
-  readonly pegs?: number
-  readonly pegDrop?: Length
-  readonly standsOut?: Length
-  readonly high?: Length
-  readonly screwDown?: Length
-}
+const { bearingDrop, coverage, floor, hangLine, heldAtWall, holes, hookMap, makeUp, projection, topOfRod } = trade
+type PegRail = { readonly name: string; readonly pegs?: number } & Partial<Record<'pegDrop' | 'standsOut' | 'high' | 'screwDown', Length>>
 
-const rail: Kind<PegRail, never> = {
-  kind: 'peg-rail',
-  schema: {
-    $schema: 'https://json-schema.org/draft/2020-12/schema',
-    $id: 'https://stranger.example/peg-rail.schema.json',
-    title: 'PegRail',
-    description: 'A rail with fixed pegs.',
-    $ref: 'https://evenhem.example/job/1/job.schema.json#/$defs/hardware',
-    type: 'object',
-    properties: {
-      kind: { const: 'peg-rail', description: 'A rail with fixed pegs.' },
-      pegs: { type: 'integer', minimum: 2, maximum: 500, description: 'How many pegs it has.' },
-      pegDrop: { ...length, description: 'From the top of the rail down to where a hook bears on a peg.' },
-      standsOut: { ...length, description: 'From the wall to the pegs.' },
-      high: { ...length, description: 'How high the rail is.' },
-      screwDown: { ...length, description: 'From the top of the rail down to its screws.' },
-    },
-    unevaluatedProperties: false,
-  },
-}
+const rail: Kind<PegRail, never> = { kind: 'peg-rail', schema }
 const ends = ['left', 'right'] as const
 
 const bearing = rule({ id: 'bearing', on: rail, needs: {}, gives: { projection, bearingDrop } }).run(({ hardware, hardwareAt }) =>
@@ -60,12 +22,10 @@ const bearing = rule({ id: 'bearing', on: rail, needs: {}, gives: { projection, 
   ),
 )
 
-const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives: { topOfRod, reckonings } }).run(
-  ({ at }, facts) => {
-    const height = railTop(at, facts.hangLine.hangLine, facts.bearingDrop, 'peg-rail/peg-drop')
-    return { topOfRod: height, reckonings: [height] }
-  },
-)
+const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives: { topOfRod, reckonings } }).run(({ at }, facts) => {
+  const height = railTop(at, facts.hangLine.hangLine, facts.bearingDrop, 'peg-rail/peg-drop')
+  return { topOfRod: height, reckonings: [height] }
+})
 
 const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor }, gives: { holes, reckonings } }).run(
   ({ hardware, hardwareAt, at, window }, facts) => {
@@ -81,7 +41,7 @@ const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor
           const x = facts.coverage[side]
           const ground = floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
           const height = holeHeight(`${at}#screw-${side}`, plate, down)
-          const hole: Hole = {
+          const hole: trade.Hole = {
             id: `screw-${side}`,
             on: 'bracket',
             what: 'peg-rail/screw',
@@ -108,19 +68,14 @@ const map = rule({
   const places = facts.makeUp.panels.flatMap((panel) => {
     const outward = panel.outer === 'left' ? -1 : 1
     const wall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer)
-    return panel.hooks.map((hook): HookPlace => {
-      const x = (facts.coverage.meets.value +
-        outward * Math.min(hook.across, facts.coverage.shares[0]?.width.value ?? hook.across)) as Length
+    return panel.hooks.map((hook): trade.HookPlace => {
+      const x = (facts.coverage.meets.value + outward * Math.min(hook.across, facts.coverage.shares[0]?.width.value ?? hook.across)) as Length
       return hook.on === 'outer-edge' && wall
         ? { panel: panel.panel, hook, to: 'peg-rail/wall', drawn: x, stacked: x }
         : { panel: panel.panel, hook, to: 'peg-rail/peg', number: hook.n, drawn: x, stacked: x }
     })
   })
-  const pegs = count(
-    `${at}#pegs`,
-    'peg-rail/pegs-needed',
-    plus('peg-rail/peg', number(places.filter((place) => place.number !== undefined).length)),
-  )
+  const pegs = count(`${at}#pegs`, 'peg-rail/pegs-needed', plus('peg-rail/peg', number(places.filter((place) => place.number !== undefined).length)))
   return { hookMap: { places, bearers: pegs, threading: [] }, reckonings: [pegs] }
 })
 
@@ -132,12 +87,7 @@ const enough = rule({
   codes: ['peg-rail/enough'],
 }).run(({ hardware, hardwareAt, at }, facts) =>
   filled({ pegs: member(hardwareAt, ['pegs'], hardware.pegs) }, ({ pegs }) => {
-    const over = count(
-      `${at}#pegs-over`,
-      'peg-rail/pegs-over',
-      plus('peg-rail/pegs-there', pegs),
-      minus('peg-rail/pegs-needed', facts.hookMap.bearers),
-    )
+    const over = count(`${at}#pegs-over`, 'peg-rail/pegs-over', plus('peg-rail/pegs-there', pegs), minus('peg-rail/pegs-needed', facts.hookMap.bearers))
     const values = { pegs: { count: pegs.value }, needed: { count: facts.hookMap.bearers.value } }
     return {
       checks: [check('peg-rail/enough', over.value < 0 ? 'fail' : 'pass', hardwareAt, values, 'drill')],
@@ -152,25 +102,18 @@ const shown = rule({
   needs: { coverage, topOfRod, hookMap },
   gives: { layers, steps, parts, entries },
 }).run(({ hardware, hardwareAt }, facts) =>
-  filled(
-    { high: member(hardwareAt, ['high'], hardware.high), drop: member(hardwareAt, ['pegDrop'], hardware.pegDrop) },
-    ({ high, drop }) => {
-      const [y, left, right] = [mm(facts.topOfRod.value), mm(facts.coverage.left.value), mm(facts.coverage.right.value)]
-      const pegs = facts.hookMap.places
-        .filter((place) => place.number !== undefined)
-        .map(
-          (place) => ({ kind: 'circle', role: 'ring', at: [mm(place.drawn), y - mm(drop.value)], radius: mm(inch / 4) }) as const,
-        )
-      return {
-        layers: [{ view: 'elevation' as const, depth: 40, marks: [box('rod', [left, y - mm(high.value)], [right, y]), ...pegs] }],
-        steps: [{ id: 'fix', stage: 'mount' as const, code: 'peg-rail/fix', cautions: ['drapery/caution-ladder'] }],
-        parts: [{ what: 'peg-rail/rail', count: 1, hardware: hardwareAt }],
-        entries: [
-          { section: 'what-hangs-here' as const, code: 'peg-rail/entry', values: { rail: hardware.name, high: long(high) } },
-        ],
-      }
-    },
-  ),
+  filled({ high: member(hardwareAt, ['high'], hardware.high), drop: member(hardwareAt, ['pegDrop'], hardware.pegDrop) }, ({ high, drop }) => {
+    const [y, left, right] = [mm(facts.topOfRod.value), mm(facts.coverage.left.value), mm(facts.coverage.right.value)]
+    const pegs = facts.hookMap.places
+      .filter((place) => place.number !== undefined)
+      .map((place) => ({ kind: 'circle', role: 'ring', at: [mm(place.drawn), y - mm(drop.value)], radius: mm(inch / 4) }) as const)
+    return {
+      layers: [{ view: 'elevation' as const, depth: 40, marks: [box('rod', [left, y - mm(high.value)], [right, y]), ...pegs] }],
+      steps: [{ id: 'fix', stage: 'mount' as const, code: 'peg-rail/fix', cautions: ['drapery/caution-ladder'] }],
+      parts: [{ what: 'peg-rail/rail', count: 1, hardware: hardwareAt }],
+      entries: [{ section: 'what-hangs-here' as const, code: 'peg-rail/entry', values: { rail: hardware.name, high: long(high) } }],
+    }
+  }),
 )
 
 const one = (says: string) => ({ says })
@@ -195,14 +138,6 @@ const en = {
   'peg-rail/entry': one('Rail: {rail}, {high} high'),
 }
 
+const rules = [bearing, top, screws, map, enough, shown]
 /** The stranger's plugin. */
-export const pegRail: Plugin = {
-  contract: 1,
-  id: 'peg-rail',
-  format: 1,
-  kinds: [rail],
-  additions: [],
-  upgrades: [],
-  rules: [bearing, top, screws, map, enough, shown],
-  words: { en },
-}
+export const pegRail: Plugin = { contract: 1, id: 'peg-rail', format: 1, kinds: [rail], additions: [], upgrades: [], rules, words: { en } }

@@ -7,16 +7,13 @@ import { checkReckonings, createPlanner } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
 import { conformance } from '@evenhem/plugin/kit'
 import { plugins } from '@evenhem/plugins'
+import { reportOf } from '@evenhem/report'
 import { expect, test } from 'vitest'
 import { exampleOf } from '../tools/examples.ts'
 import { pegRail } from './peg-rail.ts'
 
 const all = [...plugins, pegRail]
-const { found, ordered, places, read } = exampleOf(
-  'cabin',
-  readFileSync(new URL('job.json', import.meta.url), 'utf8'),
-  extensionsOf(all),
-)
+const { found, ordered, places, read } = exampleOf('cabin', readFileSync(new URL('job.json', import.meta.url), 'utf8'), extensionsOf(all))
 const plan = createPlanner(all).window(found, ordered, places[0]!)
 const { say } = createSay({ words: wordsOf(all), language: 'en', tape: tapes.sixteenths })
 
@@ -51,6 +48,20 @@ test('its screws and the wall angles have marks, steps and drawings', () => {
   expect(svg).toContain('wall angle')
   expect(plan.steps.map((step) => step.id)).toEqual(expect.arrayContaining(['mark-left', 'mark', 'fix', 'hang', 'hook']))
 })
+test('it takes at most 150 lines', () => expect(readFileSync(new URL('peg-rail.ts', import.meta.url), 'utf8').split('\n').length).toBeLessThanOrEqual(150))
+test('the report tells of it', () => {
+  const { html } = reportOf({
+    ordered,
+    readings: read.readings,
+    planner: createPlanner(all),
+    words: wordsOf(all),
+    language: 'en',
+    tape: tapes.sixteenths,
+    paper: 'a4',
+  })
+  expect(html).toContain('Larch rail with pegs')
+  expect(html).toContain('pegs for')
+})
 test('without its plugin the job is kept and told of, and what is shared still plans', () => {
   const without = exampleOf('cabin', readFileSync(new URL('job.json', import.meta.url), 'utf8'))
   expect(without.read.diagnostics.map((each) => each.severity)).toEqual(expect.arrayContaining(['info']))
@@ -82,9 +93,5 @@ conformance(pegRail, {
 })
 
 function few(pegs: number | undefined = 3) {
-  return exampleOf(
-    'few',
-    JSON.stringify({ ...JSON.parse(read.text), hardware: [{ ...JSON.parse(read.text).hardware[0], pegs }] }),
-    extensionsOf(all),
-  ).ordered
+  return exampleOf('few', JSON.stringify({ ...JSON.parse(read.text), hardware: [{ ...JSON.parse(read.text).hardware[0], pegs }] }), extensionsOf(all)).ordered
 }
