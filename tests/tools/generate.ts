@@ -9,11 +9,11 @@ const code = (value: unknown): string => JSON.stringify(value, null, 2)
 const from = (source: string): string => `// Generated from ${source} by \`npm run generate\`.\n`
 
 /** What packages/job holds of the format. */
-function ofTheFormat(): ReadonlyMap<string, string> {
+async function ofTheFormat(): Promise<ReadonlyMap<string, string>> {
   const job = schemaFile('job.schema.json')
   const constant = (name: string, value: unknown) => `export const ${name}: Readonly<Record<string, unknown>> = ${code(value)}\n`
   return new Map([
-    ['packages/job/src/types.generated.ts', `${from('schema/job/1')}${declarations(job, 'Job')}`],
+    ['packages/job/src/types.generated.ts', `${from('schema/job/1')}${await declarations(job, 'Job')}`],
     [
       'packages/job/src/lists.generated.ts',
       `${from('schema/job/1')}// Where the format has lists, as patterns of places.\nexport const lists: readonly string[] = ${code(lists(job))}\n`,
@@ -29,10 +29,10 @@ const pascal = (name: string): string => name.replaceAll(/(?:^|-)([a-z0-9])/g, (
 const camel = (name: string): string => name.replaceAll(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase())
 
 /** `plugins/returns/src/part.schema.json` → `part.generated.ts` beside it: the constant `partSchema`, and its types. */
-function ofPlugin(folder: string, file: string): readonly [string, string] {
+async function ofPlugin(folder: string, file: string): Promise<readonly [string, string]> {
   const name = file.slice(0, -'.schema.json'.length)
   const schema: Schema = JSON.parse(readFileSync(`${root}${folder}/${file}`, 'utf8'))
-  const types = declarations(schema, pascal(name))
+  const types = await declarations(schema, pascal(name))
   return [
     `${folder}/${name}.generated.ts`,
     `${from(`${folder}/${file}`)}${types}\nexport const ${camel(name)}Schema = ${code(schema)} as const\n`,
@@ -48,7 +48,7 @@ const ofPlugins = sources.flatMap((folder) =>
     .sort()
     .map((file) => ofPlugin(folder, file)),
 )
-const all = [...ofTheFormat(), ...ofPlugins]
+const all = [...(await ofTheFormat()), ...(await Promise.all(ofPlugins))]
 const changed = all.filter(([file, text]) => !existsSync(root + file) || readFileSync(root + file, 'utf8') !== text)
 if (process.argv.includes('--compare')) {
   for (const [file] of changed) console.error(`${file} is not what its schema gives; run \`npm run generate\` and commit it`)

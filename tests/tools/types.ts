@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { compile, type JSONSchema } from 'json-schema-to-typescript'
 
 /** A schema as parsed; only this file and generate.ts look inside one so freely. */
 export interface Schema {
@@ -27,17 +28,12 @@ const silent =
   /^(\$schema|\$id|\$defs|title|description|default|examples|pattern|format|(min|max)(Length|Items)|uniqueItems|minimum|maximum|exclusive(Minimum|Maximum)|multipleOf|x-evenhem-.+)$/
 const typed = /^(\$ref|type|const|enum|properties|required|additionalProperties|unevaluatedProperties|items)$/
 
-const literal = (value: unknown): string =>
-  typeof value === 'string' ? `'${value.replaceAll(/['\\]/g, '\\$&')}'` : JSON.stringify(value)
 const capital = (name: string): string => name.replaceAll(/(?:^|-)([a-z0-9])/g, (_, letter: string) => letter.toUpperCase())
-const member = (name: string): string => (/^[A-Za-z_$][\w$]*$/.test(name) ? name : literal(name))
-const comment = (text: string | undefined, indent: string): string =>
-  text ? `${indent}/** ${text.replaceAll('*/', '*\\/')} */\n` : ''
 
-/** TypeScript declarations of a schema and of everything it leads to, in the order in which they are met. */
-export function declarations(schema: Schema, name: string): string {
-  const made = new Map<string, { readonly of: Schema; text: string }>()
+/** What the writer of types understands: it knows nothing of what stands beside a `$ref`, of `unevaluatedProperties` and of other files. */
+function lowered(schema: Schema, name: string): JSONSchema {
   const documents = new Map([[schema.$id ?? '', schema]])
+  const named = new Map<string, { readonly of: Schema; readonly plain: JSONSchema }>()
 
   const follow = ($ref: string, from: Schema): { readonly to: Schema; readonly document: Schema; readonly key: string } => {
     const [file = '', path = ''] = $ref.startsWith('#') ? ['', $ref.slice(1)] : $ref.split('#')
@@ -50,69 +46,83 @@ export function declarations(schema: Schema, name: string): string {
     return { to: to as Schema, document, key: steps.at(-1) ?? '' }
   }
 
-  /** Gives a schema its own declaration, once. */
-  const declare = (of: Schema, called: string, write: () => string): string => {
-    const before = made.get(called)
+  // A title is the name of one type. The writer would number a second one.
+  const lower = (of: Schema, document: Schema, title = of.title): JSONSchema => {
+    const before = named.get(title ?? '')
     if (before && JSON.stringify(before.of) !== JSON.stringify(of))
-      throw new Error(`Two schemas are called ${called}; give one of them another title`)
-    if (!before) {
-      const entry = { of, text: '' }
-      made.set(called, entry)
-      entry.text = comment(of.description, '') + write()
-    }
-    return called
+      throw new Error(`Two schemas are called ${title}; give one of them another title`)
+    if (before) return before.plain
+    const plain: JSONSchema = {}
+    if (title) named.set(title, { of, plain })
+    return Object.assign(plain, title && { title }, of.description && { description: of.description }, shape(of, document))
   }
 
-  const members = (of: Schema, document: Schema, called: string): ReadonlyMap<string, string> => {
-    const all = new Map<string, string>()
-    if (of.$ref) {
-      const { to, document: other, key } = follow(of.$ref, document)
-      for (const [name, line] of members(to, other, capital(key))) all.set(name, line)
-    }
-    for (const [name, item] of Object.entries(of.properties ?? {})) {
-      const optional = of.required?.includes(name) || (all.has(name) && !all.get(name)?.includes('?:')) ? '' : '?'
-      all.set(
-        name,
-        `${comment(item.description, '  ')}  readonly ${member(name)}${optional}: ${type(item, document, called + capital(name))}\n`,
-      )
-    }
-    return all
-  }
-
-  const type = (of: Schema, document: Schema, called: string): string => {
-    const strange = Object.keys(of).find((key) => !silent.test(key) && !typed.test(key))
+  const shape = (of: Schema, document: Schema): JSONSchema => {
+    const said = Object.keys(of).filter((key) => !silent.test(key))
+    const strange = said.find((key) => !typed.test(key))
     if (strange)
-      throw new Error(`Unexpected keyword ${strange} in ${called}; teach tests/tools/types.ts what it means for a type`)
-    if ('const' in of) return literal(of.const)
-    if (of.enum) return of.enum.map(literal).join(' | ')
-    if (of.properties)
-      return declare(
-        of,
-        of.title ?? called,
-        () => `export interface ${of.title ?? called} {\n${[...members(of, document, of.title ?? called).values()].join('')}}\n`,
-      )
-    if (of.$ref?.endsWith('length.schema.json')) return 'Length'
-    if (of.$ref) {
-      const { to, document: other, key } = follow(of.$ref, document)
-      const named = to.title ?? capital(key)
-      const written = type(to, other, named)
-      return written === named ? named : declare(to, named, () => `export type ${named} = ${written}\n`)
-    }
-    if (Array.isArray(of.type)) return of.type.map((one) => type({ ...of, type: one }, document, called)).join(' | ')
-    if (of.type === 'array') return `readonly ${grouped(of.items ? type(of.items, document, `${called}Item`) : 'unknown')}[]`
-    if (of.type === 'object')
-      return typeof of.additionalProperties === 'object'
-        ? `{ readonly [name: string]: ${type(of.additionalProperties, document, `${called}Item`)} }`
-        : 'object'
-    return of.type === 'integer' ? 'number' : typeof of.type === 'string' ? of.type : 'unknown'
+      throw new Error(`Unexpected keyword ${strange} beside ${said}; teach tests/tools/types.ts what it means for a type`)
+    if (of.$ref?.endsWith('length.schema.json')) return { tsType: 'Length' }
+    if (of.$ref) return referred(of.$ref, said.length > 1 ? of : undefined, document)
+    if (said.length === 0) return { tsType: 'unknown' }
+    return of.type === 'object' && !of.properties && !of.required && typeof of.additionalProperties !== 'object'
+      ? { tsType: 'object' }
+      : members(of, document)
   }
-  const grouped = (written: string): string => (written.includes('|') ? `(${written})` : written)
 
-  type(schema, schema, schema.title ?? name)
-  const text = [...made.values()].map((entry) => entry.text).join('\n')
-  return (
-    (/\bLength\b/.test(text.replaceAll(/\/\*\*.*\*\//g, '')) ? "import type { Length } from '@evenhem/length'\n\n" : '') + text
-  )
+  // What says nothing of its own is the type referred to; what does has its members, and its own instead where both have one.
+  const referred = ($ref: string, beside: Schema | undefined, document: Schema): JSONSchema => {
+    const { to, document: other, key } = follow($ref, document)
+    const referredTo = lower(to, other, to.title ?? capital(key))
+    if (!beside) return { allOf: [referredTo] }
+    const { title, description, ...inherited } = referredTo
+    const own = members(beside, document)
+    const required = [inherited.required, own.required].flatMap((names) => (Array.isArray(names) ? names : []))
+    return { ...inherited, ...own, properties: { ...inherited.properties, ...own.properties }, required }
+  }
+
+  // The writer leaves the description of a type with a name away where the type is used.
+  const member = (of: Schema, document: Schema): JSONSchema => {
+    const plain = lower(of, document)
+    return of.title && of.description ? { description: of.description, allOf: [plain] } : plain
+  }
+
+  const members = (of: Schema, document: Schema): JSONSchema => {
+    const { type, enum: choices, required, properties, items, additionalProperties: more = of.unevaluatedProperties } = of
+    const each = Object.entries(properties ?? {}).map(([key, item]) => [key, member(item, document)] as const)
+    return {
+      ...(type && { type }),
+      ...('const' in of && { const: of.const }),
+      ...(choices && { enum: choices }),
+      ...(required && { required }),
+      ...(properties && { properties: Object.fromEntries(each) }),
+      ...(items && { items: lower(items, document) }),
+      ...(more !== undefined && { additionalProperties: typeof more === 'object' ? lower(more, document) : more }),
+    } as JSONSchema
+  }
+
+  return lower(schema, schema, schema.title ?? name)
+}
+
+// The writer knows no readonly. A list that this does not reach is refused.
+function unchangeable(text: string): string {
+  const list = /(?<=[:=] )(\w+|\([^()]*\))\[\]$/gm
+  const missed = /^.*\[\]/m.exec(text.replaceAll(/\/\*\*.*?\*\//gs, '').replaceAll(list, ''))
+  if (missed) throw new Error(`Unexpected "${missed[0].trim()}", expected a list of a type with a name; give its items a title`)
+  return text
+    .replaceAll(/\/\*\*\n *\* (.*)\n *\*\//g, '/** $1 */')
+    .replaceAll(/}\n(?=\/\*\*|export)/g, '}\n\n')
+    .replaceAll(/^ +(?=([\w$]+|'[^']+'|\[k: string\])\??:)/gm, '$&readonly ')
+    .replaceAll(list, 'readonly $&')
+}
+
+const style = { semi: false, singleQuote: true, printWidth: 130 }
+
+/** TypeScript declarations of a schema and of everything it leads to. A keyword that might change a type unseen is refused. */
+export async function declarations(schema: Schema, name: string): Promise<string> {
+  const written = await compile(lowered(schema, name), name, { additionalProperties: false, bannerComment: '', style })
+  const text = unchangeable(written)
+  return (/^( +readonly|export type) .*\bLength\b/m.test(text) ? "import type { Length } from '@evenhem/length'\n\n" : '') + text
 }
 
 // Where the format has lists, as patterns of places: /rooms, /rooms/*/windows, … Below hardware and `with`, plugins say.

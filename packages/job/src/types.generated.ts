@@ -1,6 +1,9 @@
 // Generated from schema/job/1 by `npm run generate`.
 import type { Length } from '@evenhem/length'
 
+/** A short name, unique in its list: small letters, digits and hyphens. */
+export type Id = string
+
 /** One drapery job: what the workroom made, where it goes, and how it is meant to hang. */
 export interface Job {
   /** Where an editor finds this schema. */
@@ -8,7 +11,10 @@ export interface Job {
   /** The name and the version of this format. */
   readonly format: 'evenhem-job/1'
   /** The plugins that this job needs, each with the version of its part of the format. */
-  readonly uses?: { readonly [name: string]: number }
+  readonly uses?: {
+    /** The version of this plugin's part. */
+    readonly [k: string]: number
+  }
   /** What a length without a unit is in. */
   readonly units: 'in' | 'mm' | 'cm'
   /** What is said once about the whole job. */
@@ -20,7 +26,9 @@ export interface Job {
   /** The rooms, in walking order. */
   readonly rooms: readonly Room[]
   /** Readings already taken, by the place that they are a reading of. A reading takes the place of what was ordered; the order stays as it is. */
-  readonly found?: { readonly [name: string]: Reading }
+  readonly found?: {
+    readonly [k: string]: Reading
+  }
   /** What plugins add to the job. */
   readonly with?: With
 }
@@ -117,9 +125,6 @@ export interface Fabric {
   readonly with?: With
 }
 
-/** A short name, unique in its list: small letters, digits and hyphens. */
-export type Id = string
-
 /** A fibre and its share. */
 export interface Fibre {
   /** The fibre. */
@@ -129,7 +134,9 @@ export interface Fibre {
 }
 
 /** Parts that plugins add, by the name of the plugin. */
-export type With = { readonly [name: string]: object }
+export interface With {
+  readonly [k: string]: object
+}
 
 /** An entry of hardware. What else it holds depends on its kind. */
 export interface Hardware {
@@ -324,12 +331,10 @@ export interface Heading {
 }
 
 /** What was found at this treatment that the order cannot hold. */
-export interface TreatmentFound {
-}
+export interface TreatmentFound {}
 
 /** What was found at this window that the order cannot hold. */
-export interface WindowFound {
-}
+export interface WindowFound {}
 
 /** A value read at the window. */
 export interface Reading {

@@ -1,6 +1,9 @@
 // Generated from plugins/rod-and-ring/src/hardware.schema.json by `npm run generate`.
 import type { Length } from '@evenhem/length'
 
+/** A short name, unique in its list: small letters, digits and hyphens. */
+export type Id = string
+
 /** A decorative rod with rings on brackets. */
 export interface RodAndRing {
   /** The short name by which treatments use this hardware. */
@@ -18,9 +21,6 @@ export interface RodAndRing {
   /** The finials. */
   readonly finial?: Finial
 }
-
-/** A short name, unique in its list: small letters, digits and hyphens. */
-export type Id = string
 
 /** The rod. */
 export interface Rod {
