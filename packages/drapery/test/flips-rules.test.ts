@@ -92,12 +92,18 @@ test.each([
   ).toEqual({ code }),
 )
 
-test('the floor’s points may be told in any order, and the right end counts as the left does', () => {
-  const plan = planned(({ window }) => window.floor.reverse())
-  expect([inchesOf(plan, '#floor-bracket-left'), inchesOf(plan, '#floor-bracket-right')]).toEqual([0, -0.375])
-  const high = planned(({ window }) => Object.assign(window.floor[2], { y: '1/4' }))
-  expect([inchesOf(high, '#highest-floor'), inchesOf(high, '#hang-line')]).toEqual([0.25, 89.25])
-})
+test.each([[[0, 1, 2]], [[1, 2, 0]], [[2, 1, 0]], [[1, 0, 2]], [[2, 0, 1]]])(
+  'the floor’s points may be told in the order %j',
+  (order) => {
+    const points = [
+      { id: 'left', x: '-9', y: '0' },
+      { id: 'middle', x: '31', y: '-1/4' },
+      { id: 'right', x: '71', y: '-3/4' },
+    ]
+    const plan = planned(({ window }) => Object.assign(window, { floor: order.map((n) => points[n]) }))
+    expect([inchesOf(plan, '#floor-bracket-left'), inchesOf(plan, '#floor-bracket-right')]).toEqual([-0.0125, -0.725])
+  },
+)
 
 test.each([
   ['3 3/8', 'pass'],
