@@ -122,6 +122,10 @@ test('a wall angle whose hole is not known is asked for', () => {
   const plan = planned(({ over }) => delete over.with.returns.right.hole)
   expect(plan.asks.map((each) => each.at)).toContain(`${at}/with/returns/right/hole`)
 })
+test('the floor at the right end lifts the drapery as the left does', () => {
+  const plan = planned(({ window }) => Object.assign(window.floor[2], { y: '1/4' }))
+  expect([inchesOf(plan, '#highest-floor'), inchesOf(plan, '#hang-line')]).toEqual([0.25, 89.25])
+})
 test('a return on one side takes the ring of that side only', () => {
   const plan = planned(({ over }) => delete over.with.returns.right)
   expect([comesTo(plan, '#rings-left'), comesTo(plan, '#rings-right')]).toEqual([12, 13])
