@@ -85,6 +85,9 @@ test.each([
   ['finial-does-not-fit', { 'rod-and-ring/wall-space': 'fail' }],
   ['pin-setting-forgotten', { 'drapery/rod-height': 'fail' }],
   ['panels-do-not-meet', { 'drapery/panel-width': 'warn' }],
+  ['pair-unlike', { 'drapery/hems-alike': 'fail' }],
+  ['panels-came-wrong', { 'drapery/hems-alike': 'warn' }],
+  ['returns-not-said', { 'drapery/return-held': 'warn' }],
   ['rod-above-casing', { 'drapery/rod-height': 'pass' }],
 ] as const)('%s shows %o', (name, expected) => expect(verdicts(planned(name))).toMatchObject(expected))
 test('nothing is drilled while a return is too narrow', () => {
@@ -106,4 +109,21 @@ test('what is not measured is asked for in walking order, and its checks are not
     '/treatments/over/with/rod-and-ring/rings',
   ])
   expect(plan.checks.filter((check) => check.verdict !== 'unknown').map((check) => check.code)).toEqual([])
+})
+
+test('each difference of the panels that came leads somewhere', () => {
+  const checks = planned('panels-came-wrong').checks.filter((check) => check.code === 'drapery/as-ordered')
+  expect(checks.map(({ at, verdict, stops }) => [at.split('/').slice(-2).join('/'), verdict, stops])).toEqual([
+    ['left/finishedLength', 'fail', 'mark'],
+    ['right/firstToLast', 'pass', undefined],
+    ['right/pin', 'warn', undefined],
+  ])
+})
+test('a pin setting that was forgotten is named', () => {
+  const check = planned('pin-setting-forgotten').checks.find((each) => each.code === 'drapery/rod-height')
+  expect(check?.values).toMatchObject({ way: 'short', apart: { length: inch / 2 }, cause: { code: 'drapery/pin.forgotten' } })
+})
+test('a reading is expected to be what was ordered, not what was read', () => {
+  const step = planned('tern-hollow-found').steps.find((each) => each.id === 'measure-panels')
+  expect(step?.captures?.map((capture) => capture.expected)).toEqual([{ length: 89 * inch }, { length: 89 * inch }])
 })

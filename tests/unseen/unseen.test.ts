@@ -25,8 +25,10 @@ test('it is planned without a fault, and every number has its working', () => {
 test('the shared checks, the returns and its own check judge it', () => {
   expect(plan.checks.map((check) => `${check.code} ${check.verdict}`).sort()).toEqual([
     'drapery/coverage pass',
+    'drapery/hems-alike pass',
     'drapery/panel-width pass',
     'drapery/panel-width pass',
+    'drapery/return-held pass',
     'drapery/rod-height pass',
     'peg-rail/enough pass',
     'returns/return pass',

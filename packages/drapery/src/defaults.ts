@@ -19,6 +19,12 @@ export const defaults = {
     basis: 'read',
     source: 'UFGS 12 22 00, paragraph 2.2.1.1, US Department of Defense: plus or minus 1/4 in (6 mm) after tabling',
   },
+  pinRange: {
+    value: eighths(4),
+    basis: 'memory',
+    source: 'pins on rods with rings between 1/4 and 3/4 in; from memory, no source',
+  },
+  pinOff: { value: (inch / 16) as Length, basis: 'common practice', source: 'no source' },
   pairOff: { value: eighths(1), basis: 'common practice', source: 'no source' },
 } as const satisfies Readonly<Record<string, Default>>
 export type RuleName = keyof typeof defaults

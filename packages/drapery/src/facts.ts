@@ -109,7 +109,10 @@ export interface HangLine {
   readonly hem: LengthReckoning
   readonly top: LengthReckoning
   readonly hangLine: LengthReckoning
-  readonly panels: readonly { readonly panel: string; readonly hem: LengthReckoning }[]
+  /** The panel that needs the highest hang line and so sets it. */
+  readonly sets: string
+  /** The hem of each panel above the level line, and how far it clears the highest floor. */
+  readonly panels: readonly { readonly panel: string; readonly hem: LengthReckoning; readonly clears: LengthReckoning }[]
 }
 export const hangLine = one<HangLine, 'treatment'>(
   'drapery/hang-line@1',
@@ -119,7 +122,8 @@ export const hangLine = one<HangLine, 'treatment'>(
     hem: reckoning,
     top: reckoning,
     hangLine: reckoning,
-    panels: array(object({ panel: text, hem: reckoning })),
+    sets: text,
+    panels: array(object({ panel: text, hem: reckoning, clears: reckoning })),
   }),
 )
 

@@ -3,6 +3,7 @@ import { marksPicture } from './pictures/marks.ts'
 import { coveragePicture, panelsPicture } from './pictures/panels.ts'
 import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, makeUpRule, panelWidth } from './rules/along.ts'
+import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
 import { floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { arrival, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
@@ -27,6 +28,9 @@ export const drapery: Plugin = {
     coverageCheck,
     panelWidth,
     rodHeight,
+    hemsAlike,
+    asOrdered,
+    returnHeld,
     arrival,
     marking,
     hanging,

@@ -66,6 +66,13 @@ const names: Words = {
   'drapery/rod-top-order': one('height in the order'),
   'drapery/above-casing': one('above the casing in the order'),
   'drapery/meant-top-of-rod': one('top of rod, as ordered'),
+  'drapery/above-level': one('above the level line'),
+  'drapery/meant-over-floor': one('top of rod above the floor, as ordered'),
+  'drapery/rod-over-floor': one('top of rod above the floor'),
+  'drapery/clears-panel': one('hem above the highest floor'),
+  'drapery/hems-apart': one('hems apart'),
+  'drapery/width-allowed': one('allowed'),
+  'drapery/hundred': one('hundred'),
   'drapery/heights-apart': one('apart'),
   'drapery/pleats': one('pleats'),
   'drapery/spaces': one('spaces'),
@@ -123,7 +130,7 @@ const checkWords: Words = {
     'Measure it again, first pleat to last. If it stays short, call the workroom: the pair would not close.',
   ),
   'drapery/panel-width.unknown': one('Not known yet whether the panels fill the rod.'),
-  'drapery/rod-height': one('The rod is as high as it was ordered: {worked} from the panels, {meant} in the order.'),
+  'drapery/rod-height': one('The rod is as high as it was ordered: {worked} from the panels, {meant} by the order.'),
   'drapery/rod-height.fail': one(
     'The panels put the top of the rod at {worked}, the order at {meant}: {apart} apart, allowed {near}.',
     'The panels are {way} by {apart}. {cause} Settle it with the workroom before anything is marked.',
@@ -132,9 +139,36 @@ const checkWords: Words = {
     'The order does not say how high the rod is meant to be, so its height cannot be checked another way.',
     'Ask the workroom, or compare with the rod in the customer’s mind: above the casing, below the ceiling.',
   ),
-  'drapery/no-cause': one('No single deduction explains it.'),
+  'drapery/hems-alike': one('The two hems hang alike, {left} and {right} above the floor.'),
+  'drapery/hems-alike.warn': one(
+    'The two hems hang {apart} apart: {left} above the highest floor on the left, {right} on the right; allowed {near}.',
+    'Set the pins of one panel so that the hems meet.',
+  ),
+  'drapery/hems-alike.fail': one(
+    'The two hems would hang {apart} apart: {left} above the highest floor on the left, {right} on the right; pins can take up {pins}.',
+    'Measure both panels and their pins again. If they stay unlike, call the workroom: one panel must go back before anything is marked.',
+  ),
+  'drapery/hems-alike.unknown': one('Not known yet whether the two hems hang alike.'),
+  'drapery/as-ordered': one('The {panel}, {size}: {measured}, ordered {ordered}; inside the tolerance.'),
+  'drapery/as-ordered.unknown': one('Not known yet whether the panels are as ordered.'),
+  'drapery/as-ordered.warn': one(
+    'The {panel}, {size}: {measured} measured, {ordered} ordered, {off} {way, select, over {more} other {less}} than ordered.',
+    'Reset the pins.',
+  ),
+  'drapery/as-ordered.fail': one(
+    'The {panel}, {size}: {measured} measured, {ordered} ordered, {off} {way, select, over {more} other {less}} than ordered.',
+    'Measure it again. If it stays so, call the workroom before anything is marked.',
+  ),
+  'drapery/return-held': one('{count, plural, one {The return is} other {Both returns are}} held at the wall.'),
+  'drapery/return-held.unknown': one('Not known yet whether the returns are held at the wall.'),
+  'drapery/return-held.warn': one(
+    'The {side} return is {return}, and the order does not say what holds it at the wall.',
+    'Ask the workroom: a wall angle, or no return at all.',
+  ),
+  'drapery/no-cause': one('No single allowance explains it.'),
+  'drapery/several-causes': one('More than one allowance is as large, so it cannot be told which was forgotten or taken twice.'),
   'drapery/pin.forgotten': one('That is the pin setting: it may have been forgotten.'),
-  'drapery/pin.twice': one('That is the pin setting: it may have been taken off twice.'),
+  'drapery/pin.twice': one('That is the pin setting: it may have been added twice.'),
   'drapery/eye-drop.forgotten': one('That is the eye drop: it may have been forgotten.'),
   'drapery/eye-drop.twice': one('That is the eye drop: it may have been taken off twice.'),
   'drapery/clearance.forgotten': one('That is the clearance: it may have been forgotten.'),
@@ -204,7 +238,7 @@ const cautionWords: Words = {
 
 const reportWords: Words = {
   'drapery/entry-lead': one(
-    'A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and clear the floor by {clearance}.',
+    'A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and {even, select, yes {clear the floor by {clearance}} other {clear the floor by at least {clearance}}}.',
   ),
   'drapery/entry-lead.short': one(
     'A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. They are meant to clear the floor by {clearance}.',
@@ -213,7 +247,8 @@ const reportWords: Words = {
   'drapery/entry-length': one('Length, {side}: {length}'),
   'drapery/entry-fabric': one('Fabric: {fabric}{fibres, select, none {} other { ({fibres})}}'),
   'drapery/entry-lining': one('Lining: {lining}'),
-  'drapery/entry-hem': one('Hem: {hem} above the floor'),
+  'drapery/entry-hem': one('Hem: {hem}'),
+  'drapery/entry-hem-side': one('Hem, {side}: {hem}'),
   'drapery/entry-care': one(
     'Draw the panels by the leading edge, near the top. Dust them with a soft brush. Ask a cleaner who knows lined draperies before anything is washed.',
   ),

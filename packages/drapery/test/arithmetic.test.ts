@@ -158,12 +158,23 @@ test('a stack is never less than its rings side by side', () => {
   expect(inInches(stackOfPair('/t', at(12), 12, at(0.25)).at(-1)!)).toBe(3)
 })
 
-test('a difference of the pin setting is explained by it', () => {
-  const deductions = { pin: inches(0.5), eye: inches(2.125) }
-  expect(explained(inches(0.5), deductions, inches(0.0625))).toEqual({ what: 'pin', how: 'forgotten' })
-  expect(explained(inches(-2.125), deductions, inches(0.0625))).toEqual({ what: 'eye', how: 'twice' })
-  expect(explained(inches(1), deductions, inches(0.0625))).toBeUndefined()
+const allowances = {
+  pin: { value: inches(0.5), put: 'on' },
+  eye: { value: inches(2.125), put: 'off' },
+} as const
+test('a deduction that was forgotten makes a panel long by it, one taken twice short', () => {
+  expect(explained(inches(2.125), allowances, inches(0.0625))).toEqual([{ what: 'eye', how: 'forgotten' }])
+  expect(explained(inches(-2.125), allowances, inches(0.0625))).toEqual([{ what: 'eye', how: 'twice' }])
+  expect(explained(inches(1), allowances, inches(0.0625))).toEqual([])
 })
+test('the pin setting is put on: forgotten it makes a panel short by it, added twice long', () => {
+  expect(explained(inches(-0.5), allowances, inches(0.0625))).toEqual([{ what: 'pin', how: 'forgotten' }])
+  expect(explained(inches(0.5), allowances, inches(0.0625))).toEqual([{ what: 'pin', how: 'twice' }])
+})
+test('equal allowances cannot be told apart', () =>
+  expect(
+    explained(inches(0.5), { pin: allowances.pin, clearance: { value: inches(0.5), put: 'off' } }, inches(0.0625)).length,
+  ).toBe(2))
 
 const range = { deeper: inches(0.25), shallower: inches(0.25) }
 test('a finished length within a quarter goes on', () =>

@@ -61,11 +61,11 @@ test('a rod ordered above the floor stands above its highest point', () =>
   expect(inInches(meantFromFloor('/t', rise(0.25), at(91)))).toBe(91.25))
 
 test('a deduction explains a difference that is off by just as much as allowed, and one as small as that explains nothing', () => {
-  const deductions = { eye: inches(2.125) }
-  expect(explained(inches(2.1875), deductions, inches(0.0625))).toEqual({ what: 'eye', how: 'forgotten' })
-  expect(explained(inches(-2.0625), deductions, inches(0.0625))).toEqual({ what: 'eye', how: 'twice' })
-  expect(explained(inches(2.25), deductions, inches(0.0625))).toBeUndefined()
-  expect(explained(inches(0.0625), { small: inches(0.0625) }, inches(0.0625))).toBeUndefined()
+  const deductions = { eye: { value: inches(2.125), put: 'off' } } as const
+  expect(explained(inches(2.1875), deductions, inches(0.0625))).toEqual([{ what: 'eye', how: 'forgotten' }])
+  expect(explained(inches(-2.0625), deductions, inches(0.0625))).toEqual([{ what: 'eye', how: 'twice' }])
+  expect(explained(inches(2.25), deductions, inches(0.0625))).toEqual([])
+  expect(explained(inches(0.0625), { small: { value: inches(0.0625), put: 'off' } }, inches(0.0625))).toEqual([])
 })
 
 const { hooks } = makeUp('/t', {

@@ -14,6 +14,6 @@ export const grid = 176
 /** The drawing on a telephone. */
 export const narrow = { width: 92, height: 100 }
 export const papers: Readonly<Record<Paper, PaperSizes>> = {
-  a4: { name: 'A4', width: 210, height: 297, side: 17, drawing: { width: 121, height: 119 } },
-  letter: { name: 'letter', width: 215.9, height: 279.4, side: 19.95, drawing: { width: 121, height: 100 } },
+  a4: { name: 'A4', width: 210, height: 297, side: 17, drawing: { width: 121, height: 116 } },
+  letter: { name: 'letter', width: 215.9, height: 279.4, side: 19.95, drawing: { width: 121, height: 98 } },
 }

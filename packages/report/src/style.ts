@@ -44,7 +44,7 @@ const parts = `.head,.foot{display:flex;justify-content:space-between;gap:8mm;fo
 .head{border-top:.3mm solid var(--ink)}
 .foot{border-top:.25mm solid var(--faint);margin-top:10mm}
 .head span+span,.foot span+span{text-align:right}
-.plate{display:grid;grid-template-columns:121mm 1fr;column-gap:4mm;margin-top:5mm;align-items:start}
+.plate{display:grid;grid-template-columns:121mm 1fr;column-gap:4mm;margin-top:4mm;align-items:start}
 figure{display:contents}
 .narrow{display:none}
 figure .drawing{max-width:100%;height:auto}
@@ -55,11 +55,11 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .measured .number{position:relative;background:var(--tape);color:var(--tapeink);padding:.4mm 1.2mm .4mm 1.9mm;margin-left:.3mm}
 .measured .number::before{content:"";position:absolute;left:0;top:-.2mm;bottom:-.8mm;width:.75mm;background:var(--tapehook)}
 .unknown .question{border:.35mm dashed var(--ink);border-radius:.5mm;padding:0 2mm;font-weight:700;color:var(--ink)}
-.facts section+section{margin-top:6mm}
+.facts section+section{margin-top:4.4mm}
 .facts h2{margin-bottom:1mm}
-.facts div{display:grid;grid-template-columns:20.6mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:1.2mm 0;line-height:1.28}
+.facts div{display:grid;grid-template-columns:20.6mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 .facts dt{color:var(--ink2)}
-.facts p{border-top:.25mm solid var(--faint);padding:1.2mm 0;line-height:1.28}
+.facts p{border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 .notes{display:grid;grid-template-columns:1.3fr 1fr 1fr;gap:5mm 7.4mm;margin-top:5mm}
 .notes h2,.points h2{margin-bottom:.8mm}
 .open{margin-top:5mm}
@@ -67,7 +67,7 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .points ul{list-style:none;padding:0;margin-top:1.4mm}
 .points li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;padding:.7mm 0}
 .points svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
-.checked{font-size:9pt;line-height:1.45}
+.checked{font-size:9pt;line-height:1.38}
 .checked ul{margin:0}.checked li,.checked li div,.checked li p{display:inline}.checked li{padding:0;margin-right:3mm}
 .checked svg{width:3mm;height:3mm;margin:0 1.2mm -.45mm 0}
 .about{display:grid;grid-template-columns:1.45fr 1fr 1fr 1fr;gap:4mm 6mm;margin-top:5mm}

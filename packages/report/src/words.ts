@@ -11,7 +11,7 @@ const en: Words = {
   'report/job': one('Job {number}'),
   'report/page': one('{page} of {pages}'),
   'report/what-hangs-here': one('What hangs here'),
-  'report/set-on-the-day': one('Heights, as planned'),
+  'report/set-on-the-day': one('Planned, above the floor'),
   'report/care': one('Care'),
   'report/safe-use': one('Safe use'),
   'report/drawing': one('Front view of {window}.'),

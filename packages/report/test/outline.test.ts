@@ -48,7 +48,8 @@ test('a fact stands under its name, its number apart', () => {
     ['Rings', '24'],
   ])
   expect(set?.of.map(({ name, says }) => [text(name), text(says[0])])).toEqual([
-    ['Hem', '1/2 above the floor'],
+    ['Hem, left', '1/2'],
+    ['Hem, right', '5/8'],
     ['Top of rod', '91 1/4'],
   ])
 })
@@ -129,7 +130,7 @@ test('when all is well the report says so, and lists what was checked', () => {
     before: ['This is a draft. Nobody has signed for this window yet.', 'Nothing that was checked is open.'],
     of: [],
   })
-  expect(page.checked.of.map(({ verdict }) => verdict)).toEqual(Array(8).fill('pass'))
+  expect(page.checked.of.map(({ verdict }) => verdict)).toEqual(Array(10).fill('pass'))
 })
 
 test('what fails stands before what wants a look, with what to do', () => {
@@ -142,7 +143,7 @@ test('what fails stands before what wants a look, with what to do', () => {
     ],
     [
       'warn',
-      'The right panel is 1/4 short of its share of the rod, 39.',
+      'The right panel is 3/4 over its share of the rod, 39.',
       'Within 1/2 it can be dressed; watch that the pair closes in the middle.',
     ],
   ])

@@ -30,7 +30,7 @@ test('language, title and headings are there, in order', () => {
   expect([...page.html.matchAll(/<h(\d)>([^<]*)</g)].map(([, level, text]) => `${level} ${text}`)).toEqual([
     '1 Garden room, Window 1',
     '2 What hangs here',
-    '2 Heights, as planned',
+    '2 Planned, above the floor',
     '2 Care',
     '2 Safe use',
     '2 Still open',

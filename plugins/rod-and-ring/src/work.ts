@@ -1,6 +1,6 @@
 import { filled, long, member } from '@evenhem/drapery'
-import { hookMap, topOfRod } from '@evenhem/drapery/facts'
-import { minus, plus, sum } from '@evenhem/length'
+import { hangLine, hookMap, topOfRod } from '@evenhem/drapery/facts'
+import { type Length, minus, plus, sum } from '@evenhem/length'
 import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
@@ -57,7 +57,7 @@ export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, 
 )
 
 /** What the customer is told about the rod. */
-export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, topOfRod }, gives: { entries } }).run(
+export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, topOfRod, hangLine }, gives: { entries } }).run(
   ({ hardware, hardwareAt }, facts) =>
     filled({ diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter) }, ({ diameter }) => {
       const list: readonly Entry[] = [
@@ -67,7 +67,11 @@ export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, top
           code: 'rod-and-ring/entry-rings',
           values: { rings: { count: facts.hookMap.bearers.value } },
         },
-        { section: 'set-on-the-day', code: 'rod-and-ring/entry-height', values: { top: long(facts.topOfRod) } },
+        {
+          section: 'set-on-the-day',
+          code: 'rod-and-ring/entry-height',
+          values: { top: { length: (facts.topOfRod.value - facts.hangLine.highestFloor.value) as Length } },
+        },
       ]
       return { entries: list }
     }),

@@ -12,6 +12,8 @@ export interface Heights {
   readonly hem: LengthReckoning
   readonly top: LengthReckoning
   readonly hangLine: LengthReckoning
+  /** The panel that needs the highest hang line and so sets it; the first of those that are equal. */
+  readonly sets: string
   /** The hem of each panel when all hang from one line. */
   readonly panels: readonly { readonly panel: string; readonly hem: LengthReckoning }[]
 }
@@ -49,7 +51,14 @@ export function heights(at: string, floor: LengthReckoning, clearance: Known<Len
       minus('drapery/finished-length', finishedLength),
     ),
   }))
-  return { working: [hem, ...bearings, hangLine, top, ...hems.map((each) => each.hem)], hem, top, hangLine, panels: hems }
+  return {
+    working: [hem, ...bearings, hangLine, top, ...hems.map((each) => each.hem)],
+    hem,
+    top,
+    hangLine,
+    sets: highest.panel,
+    panels: hems,
+  }
 }
 
 /** The top of the rod: the hooks bear in the eye of a ring, an eye drop below it (or a carrier drop on a track). */
@@ -79,40 +88,51 @@ export const returnHoleHeight = (name: string, hangLine: LengthReckoning, hole: 
 /** Where the order means the top of the rod to be, above the level line: from the highest floor, or from the top of the casing. */
 export const meantFromFloor = (at: string, floor: LengthReckoning, height: Known<Length>): LengthReckoning =>
   sum(
-    `${at}#meant-top-of-rod`,
+    `${at}#meant-from-floor`,
     'drapery/meant-top-of-rod',
     plus('drapery/highest-floor', floor),
     plus('drapery/rod-top-order', height),
   )
 export const meantFromCasing = (at: string, casingTop: Known<Length>, above: Known<Length>): LengthReckoning =>
   sum(
-    `${at}#meant-top-of-rod`,
+    `${at}#meant-from-casing`,
     'drapery/meant-top-of-rod',
     plus('drapery/casing-top', casingTop),
     plus('drapery/above-casing', above),
   )
 
 /** The two ways to the rod's height, compared: from the panels less as ordered. Positive: the panels ask for a higher rod than meant. */
-export const heightsApart = (at: string, worked: LengthReckoning, meant: LengthReckoning): LengthReckoning =>
-  sum(
-    `${at}#heights-apart`,
-    'drapery/heights-apart',
-    plus('drapery/top-of-rod', worked),
-    minus('drapery/meant-top-of-rod', meant),
-  )
+export const heightsApart = (name: string, worked: LengthReckoning, meant: LengthReckoning): LengthReckoning =>
+  sum(name, 'drapery/heights-apart', plus('drapery/top-of-rod', worked), minus('drapery/meant-top-of-rod', meant))
+
+/** What goes into a finished length when it is worked out from the rod: taken off (clearance, eye drop) or put on (pin setting). */
+export interface Allowance {
+  readonly value: Length
+  readonly put: 'on' | 'off'
+}
 
 /**
- * Which deduction explains panels that are long or short by `apart`: one that was forgotten makes a panel long by it,
- * one taken twice makes it short by it (trade rule; a difference of at most `near` still counts).
+ * Which allowances explain panels that are long or short by `apart`. Finished length = rod − clearance − eye drop + pin setting, so a
+ * deduction that was forgotten makes a panel long by it and one taken twice makes it short; of the pin setting, which is put on, the
+ * reverse (a difference of at most `near` still counts). Several may explain it: equal allowances can't be told apart.
  */
 export function explained(
   apart: Length,
-  deductions: Readonly<Record<string, Length>>,
+  allowances: Readonly<Record<string, Allowance>>,
   near: Length,
-): { readonly what: string; readonly how: 'forgotten' | 'twice' } | undefined {
-  const found = Object.entries(deductions).find(([, value]) => value > near && Math.abs(Math.abs(apart) - value) <= near)
-  return found && { what: found[0], how: apart > 0 ? 'forgotten' : 'twice' }
+): readonly { readonly what: string; readonly how: 'forgotten' | 'twice' }[] {
+  return Object.entries(allowances)
+    .filter(([, { value }]) => value > near && Math.abs(Math.abs(apart) - value) <= near)
+    .map(([what, { put }]) => ({ what, how: apart > 0 === (put === 'off') ? 'forgotten' : 'twice' }))
 }
+
+/** The hems of a pair: the left one's clearance less the right one's. */
+export const hemsApart = (at: string, left: LengthReckoning, right: LengthReckoning): LengthReckoning =>
+  sum(`${at}#hems-apart`, 'drapery/hems-apart', plus('drapery/clears-panel', left), minus('drapery/clears-panel', right))
+
+/** A height above the highest floor under the drapery. */
+export const overFloor = (name: string, what: string, height: LengthReckoning, highest: LengthReckoning): LengthReckoning =>
+  sum(name, what, plus('drapery/above-level', height), minus('drapery/highest-floor', highest))
 
 /** The three marks at a second bracket, and whether they agree. */
 export interface ThreeMarks {

@@ -81,7 +81,12 @@ export function ringsNeeded(
 
 /** Rings ordered less rings needed: negative stops the work, positive is spare. */
 export const ringsOver = (at: string, ordered: Known<number>, needed: Reckoning): Reckoning =>
-  count(`${at}#rings-over`, 'drapery/rings-over', plus('drapery/rings-ordered', ordered), minus('drapery/rings-needed', needed))
+  count(
+    `${at}#rings-to-spare`,
+    'drapery/rings-over',
+    plus('drapery/rings-ordered', ordered),
+    minus('drapery/rings-needed', needed),
+  )
 
 /**
  * How wide a panel of a pair stacks: an estimate, a sixth of the rod (Drapery Education, Drapery Stacking Space Requirements, trade article; read; case stack-03),

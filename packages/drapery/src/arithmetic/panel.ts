@@ -1,6 +1,8 @@
 import {
   count,
   divided,
+  given,
+  inch,
   type Known,
   type Length,
   type LengthReckoning,
@@ -102,6 +104,12 @@ export const coverLess = (
     plus('drapery/first-to-last', firstToLast),
     minus('drapery/share', share),
   )
+
+/** How much wider than its share a panel may be: `allowed` for a share up to 72 in, beyond that a hundredth of it (common practice, no source). */
+export const widthAllowed = (at: string, share: LengthReckoning, allowed: Known<Length>): LengthReckoning =>
+  share.value <= 72 * inch
+    ? given(`${at}#width-allowed`, 'drapery/width-allowed', plus('drapery/width-allowed', allowed))
+    : divided(`${at}#width-allowed`, 'drapery/width-allowed', plus('drapery/share', share), plus('drapery/hundred', number(100)))
 
 /** A return against the projection to where the hooks bear. Positive: wider than the projection. */
 export const returnLess = (name: string, back: Known<Length>, projection: Known<Length>): LengthReckoning =>

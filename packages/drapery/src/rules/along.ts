@@ -1,5 +1,5 @@
 import { checks, reckonings, rule } from '@evenhem/plugin'
-import { coverLess, makeUp as makeUpOf, pairCoverage, pastCasing } from '../arithmetic/index.ts'
+import { coverLess, makeUp as makeUpOf, pairCoverage, pastCasing, widthAllowed } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
 import { coverage, makeUp } from '../facts.ts'
 import { check, filled, long, magnitude, member, openingOf, outerSide, panelAt, perhaps, windowOf } from '../given.ts'
@@ -99,14 +99,14 @@ export const panelWidth = rule({
   gives: { checks, reckonings },
   codes: ['drapery/panel-width'],
 }).run(({ it, at, job }, facts) => {
-  const off = ruleOf(job, 'widthOff')
   const each = it.panels.flatMap((panel) => {
     const place = panelAt(at, panel.id)
     const made = facts.makeUp.panels.find((one) => one.panel === panel.id)
     const share = facts.coverage.shares.find((one) => one.panel === panel.id)
     if (!made || !share) return []
     const less = coverLess(place, made.leadingFlat, made.firstToLast, share.width)
-    const verdict = less.value < -off.value ? 'fail' : less.value < 0 || less.value > off.value ? 'warn' : 'pass'
+    const off = widthAllowed(place, share.width, ruleOf(job, 'widthOff'))
+    const verdict = less.value < 0 ? 'fail' : less.value > off.value ? 'warn' : 'pass'
     const values = {
       panel: { code: `drapery/panel-${share.outer}` },
       share: long(share.width),
@@ -114,7 +114,7 @@ export const panelWidth = rule({
       off: long(off),
       way: less.value < 0 ? 'short' : 'over',
     }
-    return [{ less, check: check('drapery/panel-width', verdict, place, values, 'hang') }]
+    return [{ working: [off, less], check: check('drapery/panel-width', verdict, place, values, 'hang') }]
   })
-  return { checks: each.map((one) => one.check), reckonings: each.map((one) => one.less) }
+  return { checks: each.map((one) => one.check), reckonings: each.flatMap((one) => one.working) }
 })

@@ -1,7 +1,16 @@
 import { below } from '@evenhem/job'
-import { type Known, type Length, type LengthReckoning, number } from '@evenhem/length'
+import type { Known, Length, LengthReckoning } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
-import { explained, heights, heightsApart, highestFloor, meantFromCasing, meantFromFloor } from '../arithmetic/index.ts'
+import {
+  type Allowance,
+  explained,
+  heights,
+  heightsApart,
+  highestFloor,
+  meantFromCasing,
+  meantFromFloor,
+  overFloor,
+} from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
 import { bearingDrop, coverage, floor, hangLine, makeUp, topOfRod } from '../facts.ts'
 import { check, filled, long, magnitude, member, openingOf, perhaps, windowOf } from '../given.ts'
@@ -33,13 +42,18 @@ export const hangLineRule = rule({
       known(facts.coverage.right),
     )
     const { working, ...rest } = heights(at, highest, clearance, facts.makeUp.panels)
-    return { hangLine: { highestFloor: highest, ...rest }, reckonings: [leftEnd, rightEnd, highest, ...working] }
+    const clears = rest.panels.map(({ panel, hem }) => overFloor(`${at}#clears-${panel}`, 'drapery/clears-panel', hem, highest))
+    const panels = rest.panels.map((panel, i) => ({ ...panel, clears: clears[i] as LengthReckoning }))
+    return {
+      hangLine: { highestFloor: highest, ...rest, panels },
+      reckonings: [leftEnd, rightEnd, highest, ...working, ...clears],
+    }
   }),
 )
 
 const known = (reckoning: LengthReckoning): Known<Length> => ({ value: reckoning.value, from: reckoning.name })
 
-/** The rod's height both ways: from the panels, and as the order means it. */
+/** The rod's height both ways: from the panels, and as the order means it, by each height that the order gives. */
 export const rodHeight = rule({
   id: 'rod-height',
   on: 'treatment',
@@ -52,36 +66,46 @@ export const rodHeight = rule({
   const above = perhaps(member(at, ['rod', 'aboveCasing'], it.rod?.aboveCasing))
   const casingTop = member(openingAt, ['casing', 'top'], opening.casing?.top)
   if (!fromFloor && !above) return { checks: [check('drapery/rod-height', 'unknown', at, { worked: long(facts.topOfRod) })] }
-  if (!fromFloor && casingTop.value === undefined) return { ask: [casingTop.from] }
-  const meant = fromFloor
-    ? meantFromFloor(at, facts.hangLine.highestFloor, fromFloor)
-    : meantFromCasing(at, casingTop as Known<Length>, above as Known<Length>)
-  const apart = heightsApart(at, facts.topOfRod, meant)
+  if (above && casingTop.value === undefined) return { ask: [casingTop.from] }
+  const { highestFloor: highest } = facts.hangLine
+  const meant = [
+    ...(fromFloor ? [meantFromFloor(at, highest, fromFloor)] : []),
+    ...(above ? [meantFromCasing(at, casingTop as Known<Length>, above)] : []),
+  ]
   const near = ruleOf(job, 'heightsAgree')
-  const pin = facts.makeUp.panels[0]?.pin ?? (number(0) as Known<Length>)
-  const cause = explained(
-    apart.value,
-    { 'drapery/pin': pin.value, 'drapery/eye-drop': facts.bearingDrop.value, 'drapery/clearance': it.clearance ?? (0 as Length) },
-    (near.value / 2) as Length,
-  )
-  const verdict = Math.abs(apart.value) <= near.value ? 'pass' : 'fail'
-  return {
-    checks: [
-      check(
-        'drapery/rod-height',
-        verdict,
-        at,
-        {
-          worked: long(facts.topOfRod),
-          meant: long(meant),
-          apart: magnitude(apart),
-          near: long(near),
-          way: apart.value > 0 ? 'long' : 'short',
-          cause: cause ? { code: `${cause.what}.${cause.how}` } : { code: 'drapery/no-cause' },
-        },
-        'mark',
-      ),
-    ],
-    reckonings: [meant, apart],
+  const setter = facts.makeUp.panels.find((panel) => facts.hangLine.sets === panel.panel)
+  const allowances: Readonly<Record<string, Allowance>> = {
+    'drapery/pin': { value: setter?.pin.value ?? (0 as Length), put: 'on' },
+    'drapery/eye-drop': { value: facts.bearingDrop.value, put: 'off' },
+    'drapery/clearance': { value: it.clearance ?? (0 as Length), put: 'off' },
   }
+  const each = meant.map((one) => compared(at, facts.topOfRod, one, highest, near, allowances))
+  return { checks: each.map((one) => one.check), reckonings: [...meant, ...each.flatMap((one) => one.working)] }
 })
+
+/** One of the order's heights against the panels'; people are told both from the highest floor, as the order says them. */
+function compared(
+  at: string,
+  worked: LengthReckoning,
+  meant: LengthReckoning,
+  highest: LengthReckoning,
+  near: Known<Length>,
+  allowances: Readonly<Record<string, Allowance>>,
+) {
+  const apart = heightsApart(`${meant.name}-apart`, worked, meant)
+  const floor = overFloor(`${meant.name}-over-floor`, 'drapery/meant-over-floor', meant, highest)
+  const top = overFloor(`${meant.name}-rod-over-floor`, 'drapery/rod-over-floor', worked, highest)
+  const causes = explained(apart.value, allowances, (near.value / 2) as Length)
+  const [cause] = causes
+  const code = causes.length > 1 ? 'drapery/several-causes' : cause ? `${cause.what}.${cause.how}` : 'drapery/no-cause'
+  const values = {
+    worked: long(top),
+    meant: long(floor),
+    apart: magnitude(apart),
+    near: long(near),
+    way: apart.value > 0 ? 'long' : 'short',
+    cause: { code },
+  }
+  const verdict = Math.abs(apart.value) <= near.value ? ('pass' as const) : ('fail' as const)
+  return { check: check('drapery/rod-height', verdict, at, values, 'mark'), working: [apart, floor, top] }
+}

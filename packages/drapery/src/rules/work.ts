@@ -2,55 +2,58 @@ import { below, type Fabric } from '@evenhem/job'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
 import { pastCasing } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, type Hole, hangLine, holes, hookMap, makeUp } from '../facts.ts'
+import { coverage, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp } from '../facts.ts'
 import { filled, long, member, openingOf, panelAt, windowOf } from '../given.ts'
+import { lengthAllowed } from './check-in.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
 const ladder = 'drapery/caution-ladder'
 
 /** Unpack on a clean cover and count, then lay the tape on the panels and the window, before anything is marked. */
-export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: { steps } }).run(({ it, at, job, window }) => {
-  const lengthOff = ruleOf(job, 'lengthOff')
-  const { openingAt } = openingOf(window, windowOf(at))
-  const panels = it.panels.map(
-    (panel): Capture => ({
-      at: below(panelAt(at, panel.id), 'finishedLength'),
-      as: 'length',
-      ...(panel.finishedLength === undefined ? {} : { expected: { length: panel.finishedLength } }),
-      tolerance: { length: lengthOff.value },
-    }),
-  )
-  const floor = (window.floor ?? []).map(
-    (point): Capture => ({ at: below(windowOf(at), 'floor', point.id, 'y'), as: 'length', expected: { length: point.y } }),
-  )
-  const list: readonly Step[] = [
-    {
-      id: 'unpack',
-      stage: 'unpack',
-      code: 'drapery/unpack',
-      values: { count: { count: it.panels.length }, bags: it.panels.map((panel) => panel.bag ?? panel.id).join(', ') },
-      cautions: ['drapery/caution-lift'],
-      tools: ['drapery/clean-cover'],
-    },
-    {
-      id: 'measure-panels',
-      stage: 'check-in',
-      code: 'drapery/measure-panels',
-      values: { off: long(lengthOff) },
-      tools: ['drapery/tape'],
-      captures: panels,
-    },
-    {
-      id: 'measure-window',
-      stage: 'check-in',
-      after: ['measure-panels'],
-      code: 'drapery/measure-window',
-      tools: ['drapery/tape', 'drapery/level'],
-      captures: [{ at: below(openingAt, 'casing', 'width'), as: 'length' }, ...floor],
-    },
-  ]
-  return { steps: list }
-})
+export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: { steps } }).run(
+  ({ it, ordered, at, job, window }) => {
+    const lengthOff = ruleOf(job, 'lengthOff')
+    const { openingAt } = openingOf(window, windowOf(at))
+    const panels = ordered.panels.map(
+      (panel): Capture => ({
+        at: below(panelAt(at, panel.id), 'finishedLength'),
+        as: 'length',
+        ...(panel.finishedLength === undefined ? {} : { expected: { length: panel.finishedLength } }),
+        tolerance: { length: lengthAllowed(job, panel.finishedLength ?? lengthOff.value) },
+      }),
+    )
+    const floor = (window.floor ?? []).map(
+      (point): Capture => ({ at: below(windowOf(at), 'floor', point.id, 'y'), as: 'length', expected: { length: point.y } }),
+    )
+    const list: readonly Step[] = [
+      {
+        id: 'unpack',
+        stage: 'unpack',
+        code: 'drapery/unpack',
+        values: { count: { count: it.panels.length }, bags: it.panels.map((panel) => panel.bag ?? panel.id).join(', ') },
+        cautions: ['drapery/caution-lift'],
+        tools: ['drapery/clean-cover'],
+      },
+      {
+        id: 'measure-panels',
+        stage: 'check-in',
+        code: 'drapery/measure-panels',
+        values: { off: long(lengthOff) },
+        tools: ['drapery/tape'],
+        captures: panels,
+      },
+      {
+        id: 'measure-window',
+        stage: 'check-in',
+        after: ['measure-panels'],
+        code: 'drapery/measure-window',
+        tools: ['drapery/tape', 'drapery/level'],
+        captures: [{ at: below(openingAt, 'casing', 'width'), as: 'length' }, ...floor],
+      },
+    ]
+    return { steps: list }
+  },
+)
 
 const bySide = (all: readonly Hole[], side: 'left' | 'right') => all.filter((hole) => hole.side === side && hole.on === 'bracket')
 
@@ -142,15 +145,16 @@ const about = (fabric: Fabric): readonly Entry[] => [
 ]
 
 /** How the report begins: what hangs, how far it passes the casing closed, and how it clears the floor. */
-export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage }, gives: { entries } }).run(
-  ({ it, at, window, fabric }, facts) => {
+export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage, hangLine }, gives: { entries } }).run(
+  ({ at, window, fabric }, facts) => {
     const { opening, openingAt } = openingOf(window, windowOf(at))
     return filled(
       {
         casing: member(openingAt, ['casing', 'width'], opening.casing?.width),
-        clearance: member(at, ['clearance'], it.clearance),
       },
-      ({ casing, clearance }) => {
+      ({ casing }) => {
+        const clears = facts.hangLine.panels.map((panel) => panel.clears.value)
+        const clearance = { value: Math.min(...clears) }
         const past = pastCasing(at, facts.coverage.left, facts.coverage.right, casing)
         const sides = past.left.value === past.right.value ? 'alike' : 'apart'
         const values = {
@@ -159,6 +163,7 @@ export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage }, giv
           left: long(past.left),
           right: long(past.right),
           clearance: long(clearance),
+          even: Math.max(...clears) === clearance.value ? 'yes' : 'no',
         }
         const isShort = past.left.value < 0 || past.right.value < 0
         const list: readonly Entry[] = [
@@ -169,6 +174,18 @@ export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage }, giv
     )
   },
 )
+
+/** How far the hems clear the floor: said once when they are alike. */
+function hems(hung: HangLine['panels'], made: MakeUp['panels']): readonly Entry[] {
+  const [first] = hung
+  if (first && hung.every((panel) => panel.clears.value === first.clears.value))
+    return [{ section: 'set-on-the-day', code: 'drapery/entry-hem', values: { hem: long(first.clears) } }]
+  return hung.map((panel, i) => ({
+    section: 'set-on-the-day',
+    code: 'drapery/entry-hem-side',
+    values: { side: code(made[i]?.outer ?? 'left'), hem: long(panel.clears) },
+  }))
+}
 
 /** What the customer is told about the draperies. */
 export const hangsHere = rule({ id: 'hangs-here', on: 'treatment', needs: { makeUp, hangLine }, gives: { entries } }).run(
@@ -188,7 +205,7 @@ export const hangsHere = rule({ id: 'hangs-here', on: 'treatment', needs: { make
         }),
       ),
       ...(fabric ? about(fabric) : []),
-      { section: 'set-on-the-day', code: 'drapery/entry-hem', values: { hem: long(facts.hangLine.hem) } },
+      ...hems(facts.hangLine.panels, panels),
       { section: 'care', code: 'drapery/entry-care', values: {} },
       { section: 'safe-use', code: 'drapery/entry-safe', values: {} },
     ]

@@ -317,6 +317,22 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "How far a finished length may differ from the order. Default 1/4 in."
         },
+        "pinRange": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far pins can move a hem, from the shallowest to the deepest. Default 1/2 in."
+        },
+        "pinOff": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far pins may differ from their setting. Default 1/16 in."
+        },
         "pairOff": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {

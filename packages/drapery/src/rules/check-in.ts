@@ -1,0 +1,111 @@
+import { below, type JobHead, type Panel } from '@evenhem/job'
+import { inch, type Length } from '@evenhem/length'
+import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
+import {
+  type Comparison,
+  compareFinishedLength,
+  compareFirstToLast,
+  comparePin,
+  compareReturn,
+  hemsApart,
+} from '../arithmetic/index.ts'
+import { ruleOf } from '../defaults.ts'
+import { hangLine, heldAtWall, makeUp } from '../facts.ts'
+import { check, long, magnitude, outerSide, panelAt } from '../given.ts'
+
+/** The hems of the two panels as they would hang: unlike lengths and unlike pins show here. Pins can take up a little, the workroom the rest. */
+export const hemsAlike = rule({
+  id: 'hems-alike',
+  on: 'treatment',
+  needs: { hangLine, makeUp },
+  gives: { checks, reckonings },
+  codes: ['drapery/hems-alike'],
+}).run(({ at, job }, facts) => {
+  const [left, right] = facts.hangLine.panels
+  if (!left || !right) return {}
+  const apart = hemsApart(at, left.clears, right.clears)
+  const [near, pins] = [ruleOf(job, 'pairOff'), ruleOf(job, 'pinRange')]
+  const off = Math.abs(apart.value)
+  const verdict = off <= near.value ? 'pass' : off <= pins.value ? 'warn' : 'fail'
+  const values = {
+    left: long(left.clears),
+    right: long(right.clears),
+    apart: magnitude(apart),
+    near: long(near),
+    pins: long(pins),
+  }
+  return { checks: [check('drapery/hems-alike', verdict, at, values, 'mark')], reckonings: [apart] }
+})
+
+type Size = 'finishedLength' | 'firstToLast' | 'return' | 'pin'
+const sizes: readonly Size[] = ['finishedLength', 'firstToLast', 'return', 'pin']
+const sizeCodes: Readonly<Record<Size, string>> = {
+  finishedLength: 'drapery/finished-length',
+  firstToLast: 'drapery/first-to-last',
+  return: 'drapery/return-width',
+  pin: 'drapery/pin',
+}
+
+/** How far a finished length may be off: the workroom's or the trade's 1/4 in, over 108 in twice as much (common practice, no source). */
+export const lengthAllowed = (job: JobHead, ordered: Length): Length =>
+  (ruleOf(job, 'lengthOff').value * (ordered > 108 * inch ? 2 : 1)) as Length
+
+function compared(size: Size, ordered: Length, measured: Length, job: JobHead): Comparison {
+  const halfRange = (ruleOf(job, 'pinRange').value / 2) as Length
+  switch (size) {
+    case 'finishedLength':
+      return compareFinishedLength(ordered, measured, lengthAllowed(job, ordered), { deeper: halfRange, shallower: halfRange })
+    case 'firstToLast':
+      return compareFirstToLast(ordered, measured, ruleOf(job, 'widthOff').value, (72 * inch) as Length)
+    case 'return':
+      return compareReturn(ordered, measured, (inch / 8) as Length, (inch / 2) as Length)
+    case 'pin':
+      return comparePin(ordered, measured, ruleOf(job, 'pinOff').value)
+  }
+}
+
+function checkOf(at: string, outer: 'left' | 'right', size: Size, ordered: Panel, found: Panel, job: JobHead): readonly Check[] {
+  const [was, is] = [ordered[size], found[size]]
+  if (was === undefined || is === undefined || was === is) return []
+  const { within, leads, difference } = compared(size, was, is, job)
+  const values = {
+    panel: { code: `drapery/panel-${outer}` },
+    size: { code: sizeCodes[size] },
+    ordered: { length: was },
+    measured: { length: is },
+    off: magnitude({ value: difference }),
+    way: difference > 0 ? 'over' : 'under',
+  }
+  const verdict = within ? 'pass' : leads === 'reset pins' ? 'warn' : 'fail'
+  return [check('drapery/as-ordered', verdict, below(at, size), values, 'mark')]
+}
+
+/** What the tape said of each panel against the order, and what a difference leads to. */
+export const asOrdered = rule({
+  id: 'as-ordered',
+  on: 'treatment',
+  needs: {},
+  gives: { checks },
+  codes: ['drapery/as-ordered'],
+}).run(({ it, ordered, at, job }) => ({
+  checks: it.panels.flatMap((panel) => {
+    const was = ordered.panels.find((each) => each.id === panel.id)
+    return was ? sizes.flatMap((size) => checkOf(panelAt(at, panel.id), outerSide(it, panel.id), size, was, panel, job)) : []
+  }),
+}))
+
+/** A return that was made is held at the wall by something that the order names. */
+export const returnHeld = rule({
+  id: 'return-held',
+  on: 'treatment',
+  needs: { makeUp, held: heldAtWall },
+  gives: { checks },
+  codes: ['drapery/return-held'],
+}).run(({ at }, facts) => {
+  const returned = facts.makeUp.panels.filter((panel) => panel.return.value > 0)
+  const loose = returned.find((panel) => !facts.held.some((one) => one.side === panel.outer))
+  const shown = loose ?? returned[0]
+  if (!shown) return {}
+  const values = { side: { code: `drapery/${shown.outer}` }, return: long(shown.return), count: { count: returned.length } }
+  return { checks: [check('drapery/return-held', loose ? 'warn' : 'pass', loose ? loose.return.from : at, values)] }
+})
