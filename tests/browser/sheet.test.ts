@@ -161,6 +161,12 @@ describe('the sheet', () => {
       expect(await panel.locator('h2').textContent()).toBe(title)
     }))
 
+  test('says on the marks too that nothing is marked behind a stop', () =>
+    using({ job: example('pin-setting-forgotten') }, async ({ page }) => {
+      await go(page, 'Marks')
+      expect(await page.locator('hole-list .closed').textContent()).toContain('The panels put the top of the rod at 90 1/2')
+    }))
+
   test('says what to measure when too little is known to draw', () =>
     using({ job: example('not-measured-yet') }, async ({ page }) => {
       await page.locator('findings-row button').first().click()

@@ -1,8 +1,9 @@
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { words } from '../words.ts'
 import { figure, figureStyle } from './figure.ts'
+import { sentence, sentenceStyle } from './sentence.ts'
 import { base, tell } from './shared.ts'
 
 interface Number {
@@ -24,12 +25,17 @@ export interface HoleSide {
 @customElement('hole-list')
 export class HoleList extends LitElement {
   @property({ attribute: false }) sides: readonly HoleSide[] = []
+  /** Why nothing is marked or drilled yet, when a check closes that. */
+  @property() closed?: string
 
   static override readonly styles = [
     base,
     figureStyle,
+    sentenceStyle,
     css`
       :host { background: var(--panel); container-type: inline-size; overflow: auto }
+      .closed { margin: 14px 20px 0; border-left: 5px solid var(--fail); padding-left: 10px; font-size: 18px }
+      .closed b { color: var(--fail) }
       section { display: grid; grid-template-columns: 1fr 1fr; height: 100%; align-content: start }
       table { border-collapse: collapse; width: 100% }
       .side { padding: 12px 16px 14px 20px }
@@ -49,7 +55,7 @@ export class HoleList extends LitElement {
   ]
 
   override render() {
-    return html`<section>${this.sides.map(
+    return html`${this.closed ? html`<p class="closed" role="status"><b>${words.closed}</b> ${sentence(this.closed)}</p>` : nothing}<section>${this.sides.map(
       ({ name, holes }) => html`<div class="side"><table><caption>${name}</caption>
         <thead><tr><th scope="col">${words.hole}</th><th scope="col">${words.fromFloor}</th><th scope="col">${words.fromCasing}</th></tr></thead>
         <tbody>${holes.map(({ what, fromFloor, fromCasing }) => html`<tr><th scope="row">${what}</th>${this.number(fromFloor)}${this.number(fromCasing)}</tr>`)}</tbody></table></div>`,

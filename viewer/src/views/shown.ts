@@ -28,6 +28,12 @@ export const shownFinding =
 const optional = <K extends string>(name: K, value: string | undefined): Partial<Record<K, string>> =>
   value === undefined ? {} : ({ [name]: value } as Record<K, string>)
 
+/** Why nothing is marked or drilled yet: what closes the first such step that is closed. */
+export const marksClosedBy = (sheet: Sheet): string => {
+  const step = sheet.plan.steps.find((each) => (each.stage === 'mark' || each.stage === 'drill') && each.closed.length > 0)
+  return step ? closedBy(sheet, step) : ''
+}
+
 /** Why a step is closed: the sentences of the checks that close it. */
 const closedBy = (sheet: Sheet, step: Step): string =>
   sheet.plan.checks

@@ -13,7 +13,7 @@ import type { Working } from '../elements/working-panel.ts'
 import { fill, unitNames, words } from '../words.ts'
 import { opened } from './opened.ts'
 import type { RoomDrawing } from './room-drawing.ts'
-import { holeSides, idOf, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
+import { holeSides, idOf, marksClosedBy, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
 import { layout } from './window-sheet.css.ts'
 import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
@@ -113,7 +113,9 @@ export class WindowSheet extends LitElement {
   /** Below the drawing, or beside a wide one: what was checked, or the holes. */
   private beside() {
     if (this.way.view === 'drawing') return this.findings()
-    return this.way.view === 'marks' ? html`<hole-list .sides=${holeSides(this.sheet)}></hole-list>` : nothing
+    return this.way.view === 'marks'
+      ? html`<hole-list .sides=${holeSides(this.sheet)} .closed=${marksClosedBy(this.sheet)}></hole-list>`
+      : nothing
   }
 
   private findings() {
