@@ -39,6 +39,8 @@ export default defineConfig({
   test: {
     // Left to itself vitest keeps one core free, which on two cores is half of them.
     pool: 'threads',
+    // Nothing here keeps anything between files, and packages need not be loaded anew for each.
+    isolate: false,
     maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [...packages, ...plugins, project('viewer', 'viewer/test/**/*.test.ts'), ...across, browser, ...long, ...corpora],
   },

@@ -31,6 +31,7 @@ export const plan: Command = {
       const windows = options.window === undefined ? windowsOf(found) : [windowNamed(found, options.window)]
       const sheets = windows.map((window) => ({ window, plan: planner.window(found, ordered, window.place) }))
       const plans = sheets.map(({ plan }) => plan)
+      if (windows.length === 0) streams.err('There is no window in this job, so there is nothing to plan.\n')
       const speech = speechFor(tapeFor(found, unitIn(options)))
       if (!('json' in options)) streams.out(sheets.map(({ window, plan }) => sheetOf(found, window, plan, speech)).join('\n'))
       else streams.out(options.window === undefined ? all(plans) : plans.map(planText).join(''))

@@ -19,6 +19,8 @@ export const defaults = {
     basis: 'read',
     source: 'UFGS 12 22 00, paragraph 2.2.1.1, US Department of Defense: plus or minus 1/4 in (6 mm) after tabling',
   },
+  returnUnder: { value: eighths(1), basis: 'common practice', source: 'no source' },
+  returnWider: { value: eighths(4), basis: 'common practice', source: 'no source' },
   pinRange: {
     value: eighths(4),
     basis: 'memory',

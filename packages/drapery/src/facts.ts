@@ -1,5 +1,6 @@
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
 import type { Fact, JsonSchema } from '@evenhem/plugin'
+import type { Hook } from './arithmetic/panel.ts'
 
 const one = <T, L extends 'window' | 'treatment'>(id: `drapery/${string}@1`, of: L, schema: JsonSchema) =>
   ({ id, of, many: false, schema }) as const as Fact<T, L> & { readonly many: false }
@@ -52,13 +53,7 @@ export const coverage = one<Coverage, 'treatment'>(
   }),
 )
 
-/** One hook of a panel. `across`: from the leading edge, along the flat heading, to the hook. */
-export interface Hook {
-  readonly n: number
-  readonly on: 'leading-edge' | 'pleat' | 'outer-edge'
-  readonly pleat?: number
-  readonly across: Length
-}
+export type { Hook } from './arithmetic/panel.ts'
 /** How a panel is made: its hooks from the leading edge outward, and the sizes that follow. */
 export interface PanelMakeUp {
   readonly panel: string

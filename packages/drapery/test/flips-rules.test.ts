@@ -233,3 +233,24 @@ test('a fabric is told with its fibres, with shares where they are known', () =>
   expect(fibres([{ fibre: 'linen', percent: 55 }, { fibre: 'cotton' }])).toBe('linen 55\u00a0%, cotton')
   expect(fibres(undefined)).toBe('none')
 })
+
+test('a rod ordered by both heights is compared with both, and the one that disagrees is told', () => {
+  const plan = planned(({ over }) => Object.assign(over.rod, { aboveCasing: '4' }))
+  const both = plan.checks.filter((each) => each.code === 'drapery/rod-height')
+  expect(both.map((each) => [each.verdict, each.values.meant])).toEqual([
+    ['pass', long(91.125)],
+    ['fail', long(90.25)],
+  ])
+})
+test('allowances of one size cannot be told apart', () =>
+  expect(
+    checked(
+      planned(({ over }) => Object.assign(over.rod, { top: '91 5/8' })),
+      'drapery/rod-height',
+    ).values.cause,
+  ).toEqual({ code: 'drapery/several-causes' }))
+test('on a floor that is not 0 the order is quoted as it is written', () => {
+  const floor = [{ id: 'all', x: '31', y: '1/4' }]
+  const plan = planned(({ window }) => Object.assign(window, { floor }))
+  expect(checked(plan, 'drapery/rod-height').values).toMatchObject({ meant: long(91.125), worked: long(91.125) })
+})

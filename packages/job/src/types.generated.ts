@@ -97,6 +97,10 @@ export interface Rules {
   readonly widthOff?: Length
   /** How far a finished length may differ from the order. Default 1/4 in. */
   readonly lengthOff?: Length
+  /** How much narrower than ordered a return may measure. Default 1/8 in. */
+  readonly returnUnder?: Length
+  /** How much wider than ordered a return may measure. Default 1/2 in. */
+  readonly returnWider?: Length
   /** How far pins can move a hem, from the shallowest to the deepest. Default 1/2 in. */
   readonly pinRange?: Length
   /** How far pins may differ from their setting. Default 1/16 in. */

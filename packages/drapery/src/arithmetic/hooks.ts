@@ -11,13 +11,13 @@ import {
   type Reckoning,
   spread,
 } from '@evenhem/length'
-import type { HookAcross } from './panel.ts'
+import type { Hook } from './panel.ts'
 
 type Side = 'left' | 'right'
 export interface RingPanel {
   readonly panel: string
   readonly outer: Side
-  readonly hooks: readonly HookAcross[]
+  readonly hooks: readonly Hook[]
   readonly leadingFlat: Length
   /** The outer edge is held at the wall: its hook needs no ring. */
   readonly atWall: boolean
@@ -25,7 +25,7 @@ export interface RingPanel {
 /** Where one hook goes: a numbered ring, counted from the leading edge, or the wall. x from the left edge of the casing. */
 export interface RingPlace {
   readonly panel: string
-  readonly hook: HookAcross
+  readonly hook: Hook
   readonly ring?: number
   readonly parksOutside: boolean
   readonly drawn: Length

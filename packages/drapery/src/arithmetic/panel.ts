@@ -23,7 +23,8 @@ export interface PanelOrder {
   readonly return: Known<Length>
   readonly flatWidth?: Known<Length> | undefined
 }
-export interface HookAcross {
+/** One hook of a panel. `across`: from the leading edge, along the flat heading, to the hook. */
+export interface Hook {
   readonly n: number
   readonly on: 'leading-edge' | 'pleat' | 'outer-edge'
   readonly pleat?: number
@@ -31,7 +32,7 @@ export interface HookAcross {
 }
 export interface PanelSizes {
   readonly working: readonly Reckoning[]
-  readonly hooks: readonly HookAcross[]
+  readonly hooks: readonly Hook[]
   readonly space: LengthReckoning
   readonly finishedWidth: LengthReckoning
   /** What one pleat takes of the cloth; undefined when the order does not give the flat width. */
@@ -78,13 +79,13 @@ export function makeUp(at: string, { pleats, leadingFlat, firstToLast, return: b
   }
 }
 
-function hooksOf(pleats: number, leadingFlat: Length, firstToLast: Length, finishedWidth: Length): readonly HookAcross[] {
+function hooksOf(pleats: number, leadingFlat: Length, firstToLast: Length, finishedWidth: Length): readonly Hook[] {
   const at = spread(firstToLast, Math.max(1, pleats - 1))
   return [
     { n: 1, on: 'leading-edge', across: 0 as Length },
     ...Array.from(
       { length: pleats },
-      (_, i): HookAcross => ({ n: i + 2, on: 'pleat', pleat: i + 1, across: (leadingFlat + (at[i] ?? 0)) as Length }),
+      (_, i): Hook => ({ n: i + 2, on: 'pleat', pleat: i + 1, across: (leadingFlat + (at[i] ?? 0)) as Length }),
     ),
     { n: pleats + 2, on: 'outer-edge', across: finishedWidth },
   ]

@@ -58,7 +58,7 @@ function compared(size: Size, ordered: Length, measured: Length, job: JobHead): 
     case 'firstToLast':
       return compareFirstToLast(ordered, measured, ruleOf(job, 'widthOff').value, (72 * inch) as Length)
     case 'return':
-      return compareReturn(ordered, measured, (inch / 8) as Length, (inch / 2) as Length)
+      return compareReturn(ordered, measured, ruleOf(job, 'returnUnder').value, ruleOf(job, 'returnWider').value)
     case 'pin':
       return comparePin(ordered, measured, ruleOf(job, 'pinOff').value)
   }

@@ -317,6 +317,22 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "How far a finished length may differ from the order. Default 1/4 in."
         },
+        "returnUnder": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How much narrower than ordered a return may measure. Default 1/8 in."
+        },
+        "returnWider": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How much wider than ordered a return may measure. Default 1/2 in."
+        },
         "pinRange": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {

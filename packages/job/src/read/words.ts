@@ -107,6 +107,9 @@ export const jobWords = {
   'job/type-object': { says: 'Unexpected {got}, expected members between braces; write it so.' },
   'job/type-list': { says: 'Unexpected {got}, expected a list between square brackets; put it in square brackets.' },
   'job/type-length': { says: 'Unexpected {got}, expected a length; write it like "86 1/2" or 86.5.' },
+  'job/choice-one': {
+    says: 'Unexpected {got}, expected {allowed}; nothing else can be planned in this version.',
+  },
   'job/choice': { says: 'Unexpected {got}, expected one of {allowed}; write one of them.' },
   'job/choice-near': { says: 'Unexpected {got}, expected {near}; write that if it is meant.', help: 'Known here: {allowed}.' },
   'job/id': { says: 'Unexpected {got}, expected an id of small letters, digits and hyphens; write one.' },
@@ -128,7 +131,7 @@ export const jobWords = {
   'job/too-large-or-equal': { says: 'Unexpected {got}, expected less than {limit}; look at the number.' },
   'job/step': { says: 'Unexpected {got}, expected a multiple of {step}; look at the number.' },
   'job/too-few': { says: 'Unexpected number of items, {got}, expected at least {limit}; add what is missing.' },
-  'job/too-many': { says: 'Unexpected number of items, {got}, expected at most {limit}; take out what is too much.' },
+  'job/too-many': { says: 'Unexpected number of items, {got}, expected at most {limit}; this version takes no more here.' },
   'job/refused': { says: 'Unexpected {got}, expected what the schema asks for with “{keyword}”: {message}; look at the schema.' },
 
   // Lengths and names.
