@@ -18,7 +18,7 @@ export const words = {
   open: '{n} open',
   noneOpen: 'nothing open',
   holes: '{n} holes',
-  hooksAndRings: '{n}, {m} rings',
+  hooksAndBearers: '{n} hooks, {m} on the rod',
   drawingTitle: '{window}, drawn to scale. {state}.',
   marksTitle: '{window}: what to pencil on the wall, drawn to scale.',
   draperyState: 'How the drapery is drawn',
@@ -104,7 +104,7 @@ export const words = {
   returnPart: 'return',
   headingSays: '{panel}, its heading laid flat, {n} hooks from the leading edge to the wall.',
   hooksCount: 'Hooks, both panels',
-  bearers: 'Rings, both panels',
+  bearers: '{what}, both panels',
   pins: 'Pins, from pin top to drapery top',
   need: 'need',
   ordered: 'ordered',
@@ -112,7 +112,8 @@ export const words = {
   spare: '{n} spare',
   short: '{n} short',
   beforeTheRodGoesUp: 'Before the rod goes up',
-  stays: '{n} hooks go to the {where} and take no ring.',
+  threadFirst: 'Thread it in the order shown: brackets and ends close the rod.',
+  stays: '{n} hooks go to the {where}, not to the rod.',
 
   // Instead of a sheet.
   drawingItself: 'The sheet is being drawn',
@@ -124,6 +125,9 @@ export const words = {
   noWindow: 'This job has no window',
   notYet: 'Not enough is known yet to draw this. To measure next:',
 } as const
+
+/** The first letter of a sentence or a title, large. */
+export const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1)
 
 /** Puts values into the holes of a sentence: `fill('step {n}', { n: 7 })`. */
 export const fill = (sentence: string, values: Readonly<Record<string, string | number>>): string =>

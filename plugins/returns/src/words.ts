@@ -17,7 +17,7 @@ const en: Words = {
   ),
   'returns/return.unknown': one('Not known yet whether the returns fit the projection.'),
   'returns/mark': one('Pencil the {count, plural, one {cross of the wall angle} other {crosses of the wall angles}}.'),
-  'returns/mark.why': one('Behind the ring that parks outside the bracket, level with the hook.'),
+  'returns/mark.why': one('Behind the ring that parks outside the bracket, so that the last hook bears level with the others.'),
   'returns/mark.done': one('Wall angles are marked'),
   'returns/fix': one('Drill and screw the {count, plural, one {wall angle} other {wall angles}}.'),
   'returns/fix.why': one(

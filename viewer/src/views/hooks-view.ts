@@ -10,7 +10,7 @@ import type { DrawnHeading } from '../elements/hook-picture.ts'
 import { sentence, sentenceStyle } from '../elements/sentence.ts'
 import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
-import { fill, words } from '../words.ts'
+import { capital, fill, words } from '../words.ts'
 import '../elements/hook-cards.ts'
 import '../elements/hook-picture.ts'
 import '../elements/threading-picture.ts'
@@ -117,10 +117,11 @@ export class HooksView extends LitElement {
     const stays = map.places.filter(({ number }) => number === undefined)
     return html`<section class="band">
       <div><h2>${words.hooksCount}</h2><div class="counts">${words.need}<b>${map.places.length}</b></div></div>
-      <div><h2>${words.bearers}</h2><div class="counts">${words.need}<button @click=${() => tell(this, 'open-number', map.bearers.name)}>${map.bearers.value}</button>${this.packed(map)}</div></div>
+      <div><h2>${fill(words.bearers, { what: capital(sheet.say(map.bearers.what)) })}</h2><div class="counts"><button @click=${() => tell(this, 'open-number', map.bearers.name)}>${map.bearers.value}</button>${this.packed(map)}</div></div>
       <div><h2>${words.pins}</h2><div class="counts"><button @click=${() => tell(this, 'open-number', panel.pin.from)}>${figure(sheet.write(panel.pin.value))}</button></div></div>
       <threading-picture .groups=${map.threading.map(({ what, count }) => ({ count, says: sheet.say(what) }))}></threading-picture>
       <div class="before"><h2>${words.beforeTheRodGoesUp}</h2>
+        ${map.threading.length > 0 ? html`<p>${words.threadFirst}</p>` : nothing}
         ${stays.length > 0 ? html`<p>${sentence(fill(words.stays, { n: stays.length, where: sheet.say(stays[0]?.to ?? '') }))}</p>` : nothing}</div>
     </section>`
   }

@@ -9,7 +9,7 @@ import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
 import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
 import type { ShownLine, Working } from '../elements/working-panel.ts'
-import { fill, words } from '../words.ts'
+import { capital, fill, words } from '../words.ts'
 
 const picture = { width: 340, most: 176 }
 
@@ -86,7 +86,6 @@ function namedApart(sheet: Sheet, what: string, name: string, others: readonly s
   )
   return part === '' ? sheet.say(what) : `${sheet.say(what)}, ${part}`
 }
-const capital = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1)
 
 function reckoned(sheet: Sheet, reckoning: Reckoning, tall: number): Omit<Working, 'trail'> {
   const lines = ledger(reckoning, sheet)

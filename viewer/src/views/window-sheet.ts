@@ -186,7 +186,7 @@ export class WindowSheet extends LitElement {
             {
               id: 'hooks',
               name: words.hooks,
-              state: fill(words.hooksAndRings, {
+              state: fill(words.hooksAndBearers, {
                 n: count(({ places }) => places.length),
                 m: count(({ bearers }) => bearers.value),
               }),
