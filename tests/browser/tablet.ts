@@ -71,6 +71,15 @@ async function contextFor(browser: Browser, { size = upright, light }: Where): P
   return context
 }
 
+/** Runs in the page: what the sheet draws is in it, or it says why there is none. */
+function isDrawn(): boolean {
+  const app = document.querySelector('evenhem-app')?.shadowRoot
+  const sheet = app?.querySelector('window-sheet')?.shadowRoot
+  const drawing = sheet?.querySelector('room-drawing')
+  if (!sheet) return app?.querySelector('state-page') != null
+  return sheet.querySelector('main') != null && (drawing == null || drawing.shadowRoot?.querySelector('svg .figure') != null)
+}
+
 async function visit(
   address: string,
   context: BrowserContext,
@@ -83,6 +92,7 @@ async function visit(
   page.on('console', (message) => message.type() === 'error' && faults.push(message.text()))
   await page.goto(address)
   await page.locator('window-sheet, state-page main h1').first().waitFor()
+  await page.waitForFunction(isDrawn)
   await page.evaluate(() => document.fonts.ready)
   const cut = async () => {
     await context.setOffline(true)

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto'
 import { existsSync, readFileSync } from 'node:fs'
 import { mkdir, rename, rm } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
@@ -44,9 +45,9 @@ async function fromNpm(): Promise<LaunchOptions> {
   }
 }
 
-/** Unpacks beside and renames: two test processes that start at once never see half a browser. */
+/** Unpacks beside and renames: two test files that start at once, in one process or two, never see half a browser. */
 async function unpack(folder: string): Promise<void> {
-  const beside = `${folder}.${process.pid}`
+  const beside = `${folder}.${randomUUID()}`
   await mkdir(beside, { recursive: true })
   // The package reads both when it is imported: where to unpack, and that its shared libraries are wanted too.
   await withEnvironment(
