@@ -47,10 +47,14 @@ export interface JobHead {
   readonly site?: Site
   /** Who made them, and by which rules. */
   readonly workroom?: Workroom
+  /** Who approved the order before it was made, and when. */
+  readonly approved?: Approved
   /** Who measured for the order, and when. */
   readonly measured?: Measured
   /** The day of the installation. */
   readonly install?: string
+  /** What is left with the customer, and what was agreed about it. */
+  readonly handOver?: HandOver
   /** What whoever opens this job should know first. */
   readonly note?: string
 }
@@ -71,6 +75,12 @@ export interface Site {
   readonly address?: string
   /** How to get in: keys, parking, pets. */
   readonly access?: string
+  /** Who opens the door. */
+  readonly contact?: Party
+  /** When the house was built. Paint from before 1978 may hold lead. */
+  readonly yearBuilt?: number
+  /** A public place: what people reach and what may burn follow other rules there. */
+  readonly public?: boolean
 }
 
 /** Who made the draperies, and the rules they work by. */
@@ -107,6 +117,42 @@ export interface Rules {
   readonly pinOff?: Length
   /** How far the two finished lengths of a pair may differ. Default 1/8 in. */
   readonly pairOff?: Length
+  /** How near an obstacle that names no distance of its own hardware and cloth may come. Default 0. */
+  readonly obstacleGap?: Length
+  /** How far hem and cloth keep from a hydronic heater that names no distance of its own. Default 6 in. */
+  readonly heaterGap?: Length
+  /** How far the cloth must pass in front of a stool that it hangs past. Default 1 in. */
+  readonly stoolGap?: Length
+  /** How far a bracket's plate must keep from the edge of a casing, wholly on it or wholly off it. Default 0. */
+  readonly bracketEdge?: Length
+  /** How much must be free above the rod to lift it into its brackets. Default 3/8 in. */
+  readonly liftIn?: Length
+  /** Spaces between pleats that are wider than this are looked at. Default 5 in. */
+  readonly spaceMost?: Length
+  /** How far the spaces of the two panels of a pair may differ. Default 1/4 in. */
+  readonly spacesAgree?: Length
+  /** How far rods and hems of one room may differ. Default 1/8 in. */
+  readonly roomHeights?: Length
+  /** How large a gap at the meeting point is looked at. Default 1/8 in. */
+  readonly drawnApart?: Length
+  /** How far from the middle of a support a splice may be. Default 2 in. */
+  readonly splicePlace?: Length
+  /** Work above this height takes two people or a tower. Default 10 ft. */
+  readonly ladderHeight?: Length
+  /** The shallowest pin setting. Default 1/4 in. */
+  readonly pinLeast?: Length
+  /** The deepest pin setting. Default 3/4 in. */
+  readonly pinMost?: Length
+  /** How far the inner layer keeps from the outer one. Default 2 in. */
+  readonly layerGap?: Length
+}
+
+/** Who approved the order before it was made, and when. */
+export interface Approved {
+  /** Who approved it. */
+  readonly by?: string
+  /** The day it was approved. */
+  readonly date?: string
 }
 
 /** Who measured for the order, and when. */
@@ -119,6 +165,22 @@ export interface Measured {
   readonly on?: 'finished floor' | 'carpet brushed flat' | 'subfloor'
 }
 
+/** What is left with the customer, and what was agreed about it. */
+export interface HandOver {
+  /**
+   * What is left as a spare, in words: two rings, a touch-up stick.
+   *
+   * Items: One thing that is left.
+   */
+  readonly spares?: readonly string[]
+  /** How many remote controls are handed over. */
+  readonly remotes?: number
+  /** Who may work the draperies, where not everybody may. */
+  readonly mayUse?: string
+  /** Who sees to the points that are left open. */
+  readonly openPoints?: string
+}
+
 /** A fabric of this job. */
 export interface Fabric {
   /** The short name by which treatments use this fabric. */
@@ -129,6 +191,20 @@ export interface Fabric {
   readonly fibres?: readonly Fibre[]
   /** What it is lined with; leave it out when it is not lined. */
   readonly lining?: string
+  /** What lies between fabric and lining; leave it out when nothing does. */
+  readonly interlining?: string
+  /** What it weighs by its area, such as `320 g/m2` or `9.5 oz/yd2`. */
+  readonly weight?: string
+  /** By how many per cent the cloth grows longer once it hangs. */
+  readonly settling?: number
+  /** The repeat of the pattern. */
+  readonly repeat?: Repeat
+  /** Which way its pile lies on the panels. */
+  readonly nap?: 'up' | 'down' | 'none'
+  /** The dye lot or batch. */
+  readonly lot?: string
+  /** The certificate that it came with, for instance of how it burns. */
+  readonly certificate?: string
   /** What plugins add to a fabric. */
   readonly with?: With
 }
@@ -139,6 +215,16 @@ export interface Fibre {
   readonly fibre: string
   /** Its share of the weight. */
   readonly percent?: number
+}
+
+/** The repeat of the pattern. */
+export interface Repeat {
+  /** From one motif to the next, upward. */
+  readonly vertical?: Length
+  /** From one motif to the next, sideways. */
+  readonly horizontal?: Length
+  /** The upward repeat of the cloth that came, where it was measured. */
+  readonly received?: Length
 }
 
 /** Parts that plugins add, by the name of the plugin. */
@@ -154,6 +240,18 @@ export interface Hardware {
   readonly kind: string
   /** What people call it. */
   readonly name: string
+  /** Where this entry was taken from. */
+  readonly catalogue?: Catalogue
+}
+
+/** Where this entry was taken from. */
+export interface Catalogue {
+  /** The name of the catalogue. */
+  readonly name: string
+  /** The number or name of the item in it. */
+  readonly item?: string
+  /** The day of the catalogue. */
+  readonly date?: string
 }
 
 /** A room. */
@@ -166,6 +264,14 @@ export interface Room {
   readonly ceiling?: Length
   /** What the floor is. */
   readonly floor?: 'wood' | 'tile' | 'stone' | 'vinyl' | 'carpet' | 'concrete' | 'unfinished'
+  /** How high the carpet's pile stands when it is brushed up. */
+  readonly pile?: Length
+  /**
+   * What may differ between the windows of this room; everything else is compared.
+   *
+   * Items: Something that is meant to differ.
+   */
+  readonly mayDiffer?: readonly ('rods' | 'hems' | 'patterns')[]
   /** The windows, from left to right as one walks. */
   readonly windows: readonly Window[]
   /** What plugins add to a room. */
@@ -178,11 +284,17 @@ export interface Window {
   readonly id: Id
   /** What people call it. */
   readonly name: string
-  /** The walls, from left to right. This version takes one. */
+  /** The walls, from left to right. All lengths along the wall run on from the left edge of the first casing, around corners too. */
   readonly walls: readonly Wall[]
   /** Points of the floor under the window. Without any, the floor is the level line. */
   readonly floor?: readonly FloorPoint[]
-  /** What hangs here, from the glass outward. This version takes one. */
+  /** What the points of the floor were measured on. */
+  readonly floorOn?: 'finished floor' | 'carpet brushed flat' | 'subfloor'
+  /** Points of the ceiling over the window. Without any, the room's ceiling holds. */
+  readonly ceiling?: readonly LevelPoint[]
+  /** What has to go first. */
+  readonly before?: Before
+  /** What hangs here, from the glass outward. */
   readonly treatments: readonly Treatment[]
   /** What was found at this window that the order cannot hold. */
   readonly found?: WindowFound
@@ -194,13 +306,25 @@ export interface Window {
 export interface Wall {
   /** A short name, unique in the window. */
   readonly id: Id
+  /** From its left end to its right end. */
+  readonly width?: Length
+  /** Where the wall begins, along the wall from the left edge of the casing: in a corner or at an edge. */
+  readonly left?: Length
+  /** The angle to the next wall, in degrees, seen from the room: 90 in an inside corner, 270 around an outside one. Left out: not measured. */
+  readonly corner?: number
   /** What is free at the height of the rod, from the casing outward. */
   readonly space?: WallSpace
   /** What the wall is made of, from the room inward. */
   readonly buildUp?: BuildUp
   /** The board along the floor. */
   readonly baseboard?: Baseboard
-  /** The openings, from left to right. This version takes one. */
+  /** The moulding where wall and ceiling meet. */
+  readonly crown?: Crown
+  /** Studs or blocking that are known. */
+  readonly studs?: readonly Stud[]
+  /** What is in the way or must stay clear. */
+  readonly obstacles?: readonly Obstacle[]
+  /** The openings, from left to right. A wall of a bay may have none. */
   readonly openings: readonly Opening[]
 }
 
@@ -220,6 +344,8 @@ export interface BuildUp {
   readonly board?: Length
   /** What is behind it where the brackets go. */
   readonly behind?: 'wood' | 'metal' | 'hollow' | 'masonry' | 'concrete' | 'unknown'
+  /** What is on the surface. */
+  readonly finish?: 'paint' | 'paper' | 'tile' | 'panelling' | 'bare'
 }
 
 /** The board along the floor. */
@@ -230,14 +356,82 @@ export interface Baseboard {
   readonly thickness?: Length
 }
 
+/** The moulding where wall and ceiling meet. */
+export interface Crown {
+  /** From the level line up to its lowest edge. */
+  readonly bottom?: Length
+  /** How far it stands out from the wall at its top. */
+  readonly projection?: Length
+}
+
+/** A stud or a piece of blocking. */
+export interface Stud {
+  /** A short name, unique on the wall. */
+  readonly id: Id
+  /** Its middle, along the wall from the left edge of the casing. */
+  readonly x: Length
+}
+
+/** Something on the wall, on the ceiling or in front of it that hardware and cloth must keep from. */
+export interface Obstacle {
+  /** A short name, unique on the wall. */
+  readonly id: Id
+  /** What it is. */
+  readonly kind:
+    | 'switch'
+    | 'thermostat'
+    | 'outlet'
+    | 'detector'
+    | 'sprinkler head'
+    | 'diffuser'
+    | 'grille'
+    | 'register'
+    | 'electric heater'
+    | 'hydronic heater'
+    | 'old hardware'
+    | 'door swing'
+    | 'pipe'
+    | 'other'
+  /** What people call it, where its kind does not say enough. */
+  readonly name?: string
+  /** Its left edge, along the wall from the left edge of the casing. */
+  readonly left?: Length
+  /** From the level line up to its lowest edge. */
+  readonly bottom?: Length
+  /** How wide it is. */
+  readonly width?: Length
+  /** How high it is. */
+  readonly height?: Length
+  /** How far it stands out from the wall. */
+  readonly depth?: Length
+  /** How far hardware and cloth must keep from it. */
+  readonly keepOff?: Length
+}
+
 /** A window or a door in the wall. */
 export interface Opening {
   /** A short name, unique in the wall. */
   readonly id: Id
+  /** Where its casing begins, from the left edge of the first casing. The first one's is 0 and is left out. */
+  readonly x?: Length
   /** The frame on the wall around the opening, measured outside. */
   readonly casing?: Casing
+  /** Points of the top edge of the casing, where it was read at more places than one. Without any, the casing's top holds all along. */
+  readonly head?: readonly LevelPoint[]
+  /** The opening between its jambs. */
+  readonly inside?: Inside
+  /** The glass that is seen. */
+  readonly glass?: Glass
   /** The stool below the sash. */
   readonly sill?: Sill
+  /** The board below the stool. */
+  readonly apron?: Apron
+  /** How the sash or the door opens. */
+  readonly opens?: 'not' | 'in' | 'out' | 'up' | 'sideways'
+  /** What of the opening comes into the room when it is open. */
+  readonly swing?: Swing
+  /** How far its handle stands out from the wall. */
+  readonly handle?: Length
 }
 
 /** The frame on the wall around the opening, measured outside. */
@@ -254,12 +448,56 @@ export interface Casing {
   readonly thickness?: Length
 }
 
+/** A height at a place along the wall. */
+export interface LevelPoint {
+  /** A short name, unique among the points. */
+  readonly id: Id
+  /** Along the wall from the left edge of the casing; to the left is negative. */
+  readonly x: Length
+  /** Above the level line. */
+  readonly y: Length
+}
+
+/** The opening between its jambs. */
+export interface Inside {
+  /** From the left edge of the casing to the left jamb. */
+  readonly fromLeft?: Length
+  /** From jamb to jamb. */
+  readonly width?: Length
+  /** From the level line up to the head. */
+  readonly top?: Length
+  /** From the level line up to the stool or the threshold. */
+  readonly bottom?: Length
+}
+
+/** The glass that is seen. */
+export interface Glass {
+  /** From the left edge of the casing to the visible glass. */
+  readonly fromLeft?: Length
+  /** Between its visible edges. */
+  readonly width?: Length
+}
+
 /** The stool below the sash. */
 export interface Sill {
   /** From the level line up to its top. */
   readonly top?: Length
   /** How far it stands out from the wall. */
   readonly depth?: Length
+}
+
+/** The board below the stool. */
+export interface Apron {
+  /** From the level line up to its lowest edge. */
+  readonly bottom?: Length
+}
+
+/** What of the opening comes into the room when it is open. */
+export interface Swing {
+  /** From the level line up to the top of what swings in. */
+  readonly top?: Length
+  /** From the level line up to the bottom of what swings in. */
+  readonly bottom?: Length
 }
 
 /** A point of the floor. */
@@ -272,6 +510,14 @@ export interface FloorPoint {
   readonly y: Length
 }
 
+/** What has to go first. */
+export interface Before {
+  /** The old treatment that is taken down. */
+  readonly remove?: string
+  /** Holes to patch, and who patches them. */
+  readonly patch?: string
+}
+
 /** Draperies on one rod. */
 export interface Treatment {
   /** A short name, unique in the window. */
@@ -280,14 +526,32 @@ export interface Treatment {
   readonly hardware: Id
   /** The entry under `fabrics` that it is made of. */
   readonly fabric?: Id
-  /** How it opens: a pair opens to both sides. */
-  readonly draw: 'pair'
+  /** How it opens. A pair opens to both sides; one-way left gathers at the left end; stationary panels stay where they hang. */
+  readonly draw: 'pair' | 'one-way left' | 'one-way right' | 'stationary'
+  /** Where the bracket at the leading end of a one-way draw stands: like the other one, so that the ends look alike, or further out, so that the cloth reaches the end of what it covers. Default symmetric. */
+  readonly leadingEnd?: 'symmetric' | 'reach'
+  /** What the brackets are fixed to. Default wall. */
+  readonly mount?: 'wall' | 'casing' | 'crown' | 'ceiling' | 'inside' | 'side walls'
+  /** What the hem is measured from: the floor; the top of the stool, above which it ends; the bottom of the apron, below which it ends. Default floor. */
+  readonly hemAt?: 'floor' | 'sill' | 'apron'
+  /** The customer wants cloth that lies on the floor also where it is drawn. */
+  readonly breakAgreed?: boolean
+  /**
+   * The ids of the openings that it covers. Left out: all of them.
+   *
+   * Items: An opening.
+   */
+  readonly openings?: readonly Id[]
   /** Where the rod is meant to be. */
   readonly rod?: RodOrder
-  /** From the floor up to the hem. */
+  /** From the wall to where the hooks bear, where the brackets of this treatment are set otherwise than the hardware says. */
+  readonly projection?: Projections
+  /** From the floor up to the hem; negative when the cloth breaks on it. At a sill: from the stool up to the hem. At an apron: from its bottom down to the hem. */
   readonly clearance?: Length
-  /** The panels, from left to right. A pair has two. */
+  /** The panels, from left to right. A pair has two, a one-way draw one. */
   readonly panels: readonly Panel[]
+  /** The hooks of the panels. */
+  readonly hooks?: Hooks
   /** What was found at this treatment that the order cannot hold. */
   readonly found?: TreatmentFound
   /** What plugins add to a treatment. */
@@ -296,22 +560,64 @@ export interface Treatment {
 
 /** Where the rod is meant to be. */
 export interface RodOrder {
-  /** What the closed drapery covers, from its left end to its right end. */
+  /** What the closed drapery covers, from its left end to its right end. It may be left out where it is said how far the rod passes the casing on both sides. */
   readonly width?: Length
   /** How far it reaches past the casing on the left. Left out: as far as on the right. */
   readonly pastLeft?: Length
+  /** How far it reaches past the casing on the right. */
+  readonly pastRight?: Length
+  /** Where a pair meets, from the left edge of the casing. Left out: in the middle of what is covered. */
+  readonly middle?: Length
   /** The intended height of the top of the rod above the floor, where the floor under the drapery is highest. */
   readonly top?: Length
   /** The intended height of the top of the rod above the top of the casing. */
   readonly aboveCasing?: Length
+  /** The intended distance from the ceiling down to the top of the rod. */
+  readonly belowCeiling?: Length
+  /** How long the rod was cut, without finials. */
+  readonly cut?: Length
+  /** Where the pieces of the rod meet. */
+  readonly splices?: readonly Splice[]
+  /** The supports between the end brackets. Left out: none. */
+  readonly supports?: readonly Support[]
+}
+
+/** A place where two pieces of the rod meet. */
+export interface Splice {
+  /** A short name, unique on this rod. */
+  readonly id: Id
+  /** From the left end of the rod to the splice. */
+  readonly fromLeft?: Length
+}
+
+/** A support between the end brackets. */
+export interface Support {
+  /** A short name, unique on this rod. */
+  readonly id: Id
+  /** Its middle, along the wall from the left edge of the casing. */
+  readonly x?: Length
+}
+
+/** From the wall to where the hooks bear, where the brackets of this treatment are set otherwise than the hardware says. */
+export interface Projections {
+  /** At the left end. */
+  readonly left?: Length
+  /** At the right end. */
+  readonly right?: Length
 }
 
 /** One panel, as the workroom made it. */
 export interface Panel {
   /** A short name, unique in the treatment. */
   readonly id: Id
+  /** On which side its outer edge is. Left out: the first of a pair on the left, the second on the right; of stationary panels those in the left half on the left. */
+  readonly outer?: 'left' | 'right'
   /** What its bag is labelled. */
   readonly bag?: string
+  /** How much of the rod it is meant to cover. Left out: what follows from the draw. */
+  readonly share?: Length
+  /** Where its outer edge hangs, for a stationary panel. Left out: at the end of the rod on its side. */
+  readonly at?: Length
   /** From header to hem along the leading edge, the panel lying flat. */
   readonly finishedLength?: Length
   /** How many pleats it has. */
@@ -322,10 +628,32 @@ export interface Panel {
   readonly leadingFlat?: Length
   /** From the last pleat to the edge at the wall; 0 when it has no return. */
   readonly return?: Length
+  /** From the last pleat to the outer edge of a panel without a return. */
+  readonly outerFlat?: Length
   /** The whole width of the panel before it is pleated. */
   readonly flatWidth?: Length
   /** The pin setting: from the top of the pin up to the top of the drapery. */
   readonly pin?: Length
+  /** How high the stiffening of its heading is. */
+  readonly buckram?: Length
+  /** How high the bottom hem is. */
+  readonly hem?: Length
+  /** How wide the side hems are. */
+  readonly sideHem?: Length
+  /** Which side of the cloth faces the room, and how one tells. */
+  readonly rightSide?: string
+  /** From the top of the drapery down to where the pattern's repeat begins. */
+  readonly patternStart?: Length
+  /**
+   * Where widths are sewn together, from the leading edge of the flat panel.
+   *
+   * Items: From the leading edge to the seam.
+   */
+  readonly seams?: readonly Length[]
+  /** What keeps the hem down. */
+  readonly weights?: 'none' | 'corners' | 'corners and seams' | 'chain'
+  /** What the panel weighs, such as `4.2 kg` or `9 lb`. */
+  readonly weight?: string
   /** The top of the panel. */
   readonly heading?: Heading
 }
@@ -333,16 +661,73 @@ export interface Panel {
 /** The top of the panel. */
 export interface Heading {
   /** The kind of pleat. */
-  readonly kind?: 'pinch pleat' | 'tack pleat' | 'box pleat' | 'goblet pleat' | 'cartridge pleat'
+  readonly kind?: 'pinch pleat' | 'tack pleat' | 'box pleat' | 'goblet pleat' | 'cartridge pleat' | 'inverted pleat' | 'pencil pleat'
   /** How high the heading is. */
   readonly height?: Length
 }
 
+/** The hooks of the panels. */
+export interface Hooks {
+  /** What sort. */
+  readonly kind?: 'pin-on' | 'slip-in' | 'sew-on' | 'clip'
+  /** How thick their wire is. */
+  readonly wire?: Length
+  /** How many more were packed than are needed. */
+  readonly spares?: number
+}
+
 /** What was found at this treatment that the order cannot hold. */
-export interface TreatmentFound {}
+export interface TreatmentFound {
+  /** Brackets, by the name of the bracket. */
+  readonly brackets?: {
+    readonly [k: string]: FoundBracket
+  }
+  /** How far the hem of a panel clears the floor, by panel. */
+  readonly hems?: {
+    /** From the floor up to the hem. */
+    readonly [k: string]: Length
+  }
+  /** How wide a panel stacks when it is drawn aside, by panel. */
+  readonly stacks?: {
+    /** From the outer edge to the leading edge when it is open. */
+    readonly [k: string]: Length
+  }
+}
+
+/** A bracket as it was found. */
+export interface FoundBracket {
+  /** The height of its top hole above the level line. */
+  readonly hole?: Length
+  /** Whether it is fixed for good. */
+  readonly fixed?: boolean
+}
 
 /** What was found at this window that the order cannot hold. */
-export interface WindowFound {}
+export interface WindowFound {
+  /** Steps that are done, by plugin and step. */
+  readonly done?: {
+    /** The steps of one plugin, each done or not. */
+    readonly [k: string]: {
+      /** Whether this step is done. */
+      readonly [k: string]: boolean
+    }
+  }
+  /** Stops that somebody lifted, by the code of the check, each with the reason. */
+  readonly overrides?: {
+    /** Why the work went on. */
+    readonly [k: string]: string
+  }
+  /** Notes, each under a name of its own. */
+  readonly notes?: {
+    /** The note. */
+    readonly [k: string]: string
+  }
+  /** Photos, each under the hash of its content, with what it shows. */
+  readonly photos?: {
+    /** What the photo shows. */
+    readonly [k: string]: string
+  }
+}
 
 /** A value read at the window. */
 export interface Reading {

@@ -11,9 +11,9 @@ export interface Returns {
 
 /** How an outer edge is held at the wall. */
 export interface ReturnEnd {
-  /** What holds it: an angle screwed to the wall takes the last hook. */
-  readonly held: 'wall angle'
-  /** From where the last hook bears down to the hole. */
+  /** What holds it: an angle or an eye screwed to the wall takes the last hook; hook and loop or a magnet holds the edge; a rod that bends back to the wall or a wall at its side needs nothing more; none leaves the edge free. */
+  readonly held: 'wall angle' | 'screw eye' | 'hook and loop' | 'magnet' | 'returned rod' | 'side wall' | 'none'
+  /** From where the last hook bears down to the hole of the angle or the eye. */
   readonly hole?: Length
 }
 
@@ -45,9 +45,15 @@ export const partSchema = {
       "properties": {
         "held": {
           "enum": [
-            "wall angle"
+            "wall angle",
+            "screw eye",
+            "hook and loop",
+            "magnet",
+            "returned rod",
+            "side wall",
+            "none"
           ],
-          "description": "What holds it: an angle screwed to the wall takes the last hook."
+          "description": "What holds it: an angle or an eye screwed to the wall takes the last hook; hook and loop or a magnet holds the edge; a rod that bends back to the wall or a wall at its side needs nothing more; none leaves the edge free."
         },
         "hole": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
@@ -55,7 +61,7 @@ export const partSchema = {
             "least": "-12 in",
             "most": "12 in"
           },
-          "description": "From where the last hook bears down to the hole."
+          "description": "From where the last hook bears down to the hole of the angle or the eye."
         }
       },
       "unevaluatedProperties": false

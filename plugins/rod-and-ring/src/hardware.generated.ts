@@ -12,14 +12,28 @@ export interface RodAndRing {
   readonly kind: 'rod-and-ring'
   /** What people call it. */
   readonly name: string
+  /** Where this entry was taken from. */
+  readonly catalogue?: Catalogue
   /** The rod. */
   readonly rod: Rod
   /** The rings. */
   readonly ring: Ring
   /** The end brackets. */
   readonly bracket: Bracket
+  /** The supports between the end brackets. */
+  readonly support?: RodSupport
   /** The finials. */
   readonly finial?: Finial
+}
+
+/** Where this entry was taken from. */
+export interface Catalogue {
+  /** The name of the catalogue. */
+  readonly name: string
+  /** The number or name of the item in it. */
+  readonly item?: string
+  /** The day of the catalogue. */
+  readonly date?: string
 }
 
 /** The rod. */
@@ -28,6 +42,10 @@ export interface Rod {
   readonly diameter: Length
   /** What it is made of. */
   readonly material?: 'wood' | 'steel' | 'aluminium' | 'brass' | 'iron'
+  /** The largest distance between two brackets that its maker allows. */
+  readonly span?: Length
+  /** How thick its wall is, when it is a tube. */
+  readonly wall?: Length
 }
 
 /** The rings. */
@@ -38,6 +56,12 @@ export interface Ring {
   readonly width?: Length
   /** From the middle of a bracket to the ring parked beside it. */
   readonly room?: Length
+  /** How wide it is inside. */
+  readonly inside?: Length
+  /** How wide its eye is inside. */
+  readonly eyeOpening?: Length
+  /** Whether it is closed all round or open at the top, so that it passes a support. Default closed. */
+  readonly passes?: 'closed' | 'passing'
 }
 
 /** The end brackets. */
@@ -62,6 +86,20 @@ export interface PlateHole {
   readonly id: 'top' | 'middle' | 'lower'
   /** From the top of the plate down to its middle. */
   readonly down: Length
+}
+
+/** The supports between the end brackets. */
+export interface RodSupport {
+  /** The top of its plate against the top of the rod: below it is negative. */
+  readonly top?: Length
+  /** How wide the plate is. */
+  readonly width?: Length
+  /** How high the plate is. */
+  readonly height?: Length
+  /** The holes of the plate, from the top down, all on its middle line. */
+  readonly holes?: readonly PlateHole[]
+  /** The screw that its maker asks for. */
+  readonly screw?: string
 }
 
 /** The finials. */
@@ -114,6 +152,22 @@ export const hardwareSchema = {
             "iron"
           ],
           "description": "What it is made of."
+        },
+        "span": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "6 in",
+            "most": "30 ft"
+          },
+          "description": "The largest distance between two brackets that its maker allows."
+        },
+        "wall": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/64 in",
+            "most": "2 in"
+          },
+          "description": "How thick its wall is, when it is a tube."
         }
       },
       "unevaluatedProperties": false
@@ -146,6 +200,29 @@ export const hardwareSchema = {
             "most": "8 in"
           },
           "description": "From the middle of a bracket to the ring parked beside it."
+        },
+        "inside": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "8 in"
+          },
+          "description": "How wide it is inside."
+        },
+        "eyeOpening": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "2 in"
+          },
+          "description": "How wide its eye is inside."
+        },
+        "passes": {
+          "enum": [
+            "closed",
+            "passing"
+          ],
+          "description": "Whether it is closed all round or open at the top, so that it passes a support. Default closed."
         }
       },
       "unevaluatedProperties": false
@@ -192,32 +269,52 @@ export const hardwareSchema = {
           "minItems": 1,
           "description": "The holes of the plate, from the top down, all on its middle line.",
           "items": {
-            "type": "object",
-            "title": "PlateHole",
-            "description": "A hole of the plate.",
-            "required": [
-              "id",
-              "down"
-            ],
-            "properties": {
-              "id": {
-                "enum": [
-                  "top",
-                  "middle",
-                  "lower"
-                ],
-                "description": "Which hole it is."
-              },
-              "down": {
-                "$ref": "https://evenhem.example/job/1/length.schema.json",
-                "x-evenhem-plausible": {
-                  "least": "0 in",
-                  "most": "18 in"
-                },
-                "description": "From the top of the plate down to its middle."
-              }
-            },
-            "unevaluatedProperties": false
+            "$ref": "#/$defs/plateHole"
+          }
+        },
+        "screw": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The screw that its maker asks for."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "support": {
+      "type": "object",
+      "title": "RodSupport",
+      "description": "The supports between the end brackets.",
+      "properties": {
+        "top": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-12 in",
+            "most": "12 in"
+          },
+          "description": "The top of its plate against the top of the rod: below it is negative."
+        },
+        "width": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "12 in"
+          },
+          "description": "How wide the plate is."
+        },
+        "height": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "18 in"
+          },
+          "description": "How high the plate is."
+        },
+        "holes": {
+          "type": "array",
+          "minItems": 1,
+          "description": "The holes of the plate, from the top down, all on its middle line.",
+          "items": {
+            "$ref": "#/$defs/plateHole"
           }
         },
         "screw": {
@@ -253,5 +350,35 @@ export const hardwareSchema = {
       "unevaluatedProperties": false
     }
   },
-  "unevaluatedProperties": false
+  "unevaluatedProperties": false,
+  "$defs": {
+    "plateHole": {
+      "type": "object",
+      "title": "PlateHole",
+      "description": "A hole of the plate.",
+      "required": [
+        "id",
+        "down"
+      ],
+      "properties": {
+        "id": {
+          "enum": [
+            "top",
+            "middle",
+            "lower"
+          ],
+          "description": "Which hole it is."
+        },
+        "down": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "18 in"
+          },
+          "description": "From the top of the plate down to its middle."
+        }
+      },
+      "unevaluatedProperties": false
+    }
+  }
 } as const

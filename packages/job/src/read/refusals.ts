@@ -43,7 +43,7 @@ function choice(refused: ErrorObject, allowed: readonly unknown[]): Finding {
       : undefined
   return near
     ? error('job/choice-near', here(refused), { ...values, near: shown(near) })
-    : error(allowed.length === 1 ? 'job/choice-one' : 'job/choice', here(refused), values)
+    : error('job/choice', here(refused), values)
 }
 
 const idForm = '^[a-z0-9][a-z0-9-]{0,39}$'

@@ -161,6 +161,24 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "$ref": "#/$defs/workroom",
           "description": "Who made them, and by which rules."
         },
+        "approved": {
+          "type": "object",
+          "title": "Approved",
+          "description": "Who approved the order before it was made, and when.",
+          "properties": {
+            "by": {
+              "type": "string",
+              "minLength": 1,
+              "description": "Who approved it."
+            },
+            "date": {
+              "type": "string",
+              "format": "date",
+              "description": "The day it was approved."
+            }
+          },
+          "unevaluatedProperties": false
+        },
         "measured": {
           "type": "object",
           "title": "Measured",
@@ -191,6 +209,39 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "type": "string",
           "format": "date",
           "description": "The day of the installation."
+        },
+        "handOver": {
+          "type": "object",
+          "title": "HandOver",
+          "description": "What is left with the customer, and what was agreed about it.",
+          "properties": {
+            "spares": {
+              "type": "array",
+              "description": "What is left as a spare, in words: two rings, a touch-up stick.",
+              "items": {
+                "type": "string",
+                "minLength": 1,
+                "description": "One thing that is left."
+              }
+            },
+            "remotes": {
+              "type": "integer",
+              "minimum": 0,
+              "maximum": 200,
+              "description": "How many remote controls are handed over."
+            },
+            "mayUse": {
+              "type": "string",
+              "minLength": 1,
+              "description": "Who may work the draperies, where not everybody may."
+            },
+            "openPoints": {
+              "type": "string",
+              "minLength": 1,
+              "description": "Who sees to the points that are left open."
+            }
+          },
+          "unevaluatedProperties": false
         },
         "note": {
           "type": "string",
@@ -238,6 +289,20 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "access": {
           "type": "string",
           "description": "How to get in: keys, parking, pets."
+        },
+        "contact": {
+          "$ref": "#/$defs/party",
+          "description": "Who opens the door."
+        },
+        "yearBuilt": {
+          "type": "integer",
+          "minimum": 1000,
+          "maximum": 2200,
+          "description": "When the house was built. Paint from before 1978 may hold lead."
+        },
+        "public": {
+          "type": "boolean",
+          "description": "A public place: what people reach and what may burn follow other rules there."
         }
       },
       "unevaluatedProperties": false
@@ -356,6 +421,118 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "most": "12 in"
           },
           "description": "How far the two finished lengths of a pair may differ. Default 1/8 in."
+        },
+        "obstacleGap": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How near an obstacle that names no distance of its own hardware and cloth may come. Default 0."
+        },
+        "heaterGap": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "4 ft"
+          },
+          "description": "How far hem and cloth keep from a hydronic heater that names no distance of its own. Default 6 in."
+        },
+        "stoolGap": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far the cloth must pass in front of a stool that it hangs past. Default 1 in."
+        },
+        "bracketEdge": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a bracket's plate must keep from the edge of a casing, wholly on it or wholly off it. Default 0."
+        },
+        "liftIn": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How much must be free above the rod to lift it into its brackets. Default 3/8 in."
+        },
+        "spaceMost": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "Spaces between pleats that are wider than this are looked at. Default 5 in."
+        },
+        "spacesAgree": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far the spaces of the two panels of a pair may differ. Default 1/4 in."
+        },
+        "roomHeights": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far rods and hems of one room may differ. Default 1/8 in."
+        },
+        "drawnApart": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How large a gap at the meeting point is looked at. Default 1/8 in."
+        },
+        "splicePlace": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far from the middle of a support a splice may be. Default 2 in."
+        },
+        "ladderHeight": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "3 ft",
+            "most": "40 ft"
+          },
+          "description": "Work above this height takes two people or a tower. Default 10 ft."
+        },
+        "pinLeast": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "The shallowest pin setting. Default 1/4 in."
+        },
+        "pinMost": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "The deepest pin setting. Default 3/4 in."
+        },
+        "layerGap": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far the inner layer keeps from the outer one. Default 2 in."
         }
       },
       "unevaluatedProperties": false
@@ -408,6 +585,72 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "type": "string",
           "description": "What it is lined with; leave it out when it is not lined."
         },
+        "interlining": {
+          "type": "string",
+          "minLength": 1,
+          "description": "What lies between fabric and lining; leave it out when nothing does."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(g/m2|g/m²|oz/yd2|oz/yd²)$",
+          "description": "What it weighs by its area, such as `320 g/m2` or `9.5 oz/yd2`."
+        },
+        "settling": {
+          "type": "number",
+          "minimum": 0,
+          "maximum": 25,
+          "description": "By how many per cent the cloth grows longer once it hangs."
+        },
+        "repeat": {
+          "type": "object",
+          "title": "Repeat",
+          "description": "The repeat of the pattern.",
+          "properties": {
+            "vertical": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/16 in",
+                "most": "12 ft"
+              },
+              "description": "From one motif to the next, upward."
+            },
+            "horizontal": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/16 in",
+                "most": "12 ft"
+              },
+              "description": "From one motif to the next, sideways."
+            },
+            "received": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/16 in",
+                "most": "12 ft"
+              },
+              "description": "The upward repeat of the cloth that came, where it was measured."
+            }
+          },
+          "unevaluatedProperties": false
+        },
+        "nap": {
+          "enum": [
+            "up",
+            "down",
+            "none"
+          ],
+          "description": "Which way its pile lies on the panels."
+        },
+        "lot": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The dye lot or batch."
+        },
+        "certificate": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The certificate that it came with, for instance of how it burns."
+        },
         "with": {
           "$ref": "#/$defs/with",
           "x-evenhem-with": "fabric",
@@ -439,6 +682,32 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "type": "string",
           "minLength": 1,
           "description": "What people call it."
+        },
+        "catalogue": {
+          "type": "object",
+          "title": "Catalogue",
+          "description": "Where this entry was taken from.",
+          "required": [
+            "name"
+          ],
+          "properties": {
+            "name": {
+              "type": "string",
+              "minLength": 1,
+              "description": "The name of the catalogue."
+            },
+            "item": {
+              "type": "string",
+              "minLength": 1,
+              "description": "The number or name of the item in it."
+            },
+            "date": {
+              "type": "string",
+              "format": "date",
+              "description": "The day of the catalogue."
+            }
+          },
+          "unevaluatedProperties": false
         }
       }
     },
@@ -481,6 +750,26 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           ],
           "description": "What the floor is."
         },
+        "pile": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "4 in"
+          },
+          "description": "How high the carpet's pile stands when it is brushed up."
+        },
+        "mayDiffer": {
+          "type": "array",
+          "description": "What may differ between the windows of this room; everything else is compared.",
+          "items": {
+            "enum": [
+              "rods",
+              "hems",
+              "patterns"
+            ],
+            "description": "Something that is meant to differ."
+          }
+        },
         "windows": {
           "type": "array",
           "description": "The windows, from left to right as one walks.",
@@ -519,8 +808,8 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "walls": {
           "type": "array",
           "minItems": 1,
-          "maxItems": 1,
-          "description": "The walls, from left to right. This version takes one.",
+          "maxItems": 12,
+          "description": "The walls, from left to right. All lengths along the wall run on from the left edge of the first casing, around corners too.",
           "items": {
             "$ref": "#/$defs/wall"
           }
@@ -532,10 +821,43 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "$ref": "#/$defs/floorPoint"
           }
         },
+        "floorOn": {
+          "enum": [
+            "finished floor",
+            "carpet brushed flat",
+            "subfloor"
+          ],
+          "description": "What the points of the floor were measured on."
+        },
+        "ceiling": {
+          "type": "array",
+          "description": "Points of the ceiling over the window. Without any, the room's ceiling holds.",
+          "items": {
+            "$ref": "#/$defs/levelPoint"
+          }
+        },
+        "before": {
+          "type": "object",
+          "title": "Before",
+          "description": "What has to go first.",
+          "properties": {
+            "remove": {
+              "type": "string",
+              "minLength": 1,
+              "description": "The old treatment that is taken down."
+            },
+            "patch": {
+              "type": "string",
+              "minLength": 1,
+              "description": "Holes to patch, and who patches them."
+            }
+          },
+          "unevaluatedProperties": false
+        },
         "treatments": {
           "type": "array",
-          "maxItems": 1,
-          "description": "What hangs here, from the glass outward. This version takes one.",
+          "maxItems": 4,
+          "description": "What hangs here, from the glass outward.",
           "items": {
             "$ref": "#/$defs/treatment"
           }
@@ -544,7 +866,47 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "type": "object",
           "title": "WindowFound",
           "description": "What was found at this window that the order cannot hold.",
-          "properties": {},
+          "properties": {
+            "done": {
+              "type": "object",
+              "description": "Steps that are done, by plugin and step.",
+              "additionalProperties": {
+                "type": "object",
+                "description": "The steps of one plugin, each done or not.",
+                "additionalProperties": {
+                  "type": "boolean",
+                  "description": "Whether this step is done."
+                }
+              }
+            },
+            "overrides": {
+              "type": "object",
+              "description": "Stops that somebody lifted, by the code of the check, each with the reason.",
+              "additionalProperties": {
+                "type": "string",
+                "minLength": 1,
+                "description": "Why the work went on."
+              }
+            },
+            "notes": {
+              "type": "object",
+              "description": "Notes, each under a name of its own.",
+              "additionalProperties": {
+                "type": "string",
+                "minLength": 1,
+                "description": "The note."
+              }
+            },
+            "photos": {
+              "type": "object",
+              "description": "Photos, each under the hash of its content, with what it shows.",
+              "additionalProperties": {
+                "type": "string",
+                "minLength": 1,
+                "description": "What the photo shows."
+              }
+            }
+          },
           "unevaluatedProperties": false
         },
         "with": {
@@ -600,6 +962,28 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "id": {
           "$ref": "#/$defs/id",
           "description": "A short name, unique in the window."
+        },
+        "width": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1 in",
+            "most": "200 ft"
+          },
+          "description": "From its left end to its right end."
+        },
+        "left": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-100 ft",
+            "most": "100 ft"
+          },
+          "description": "Where the wall begins, along the wall from the left edge of the casing: in a corner or at an edge."
+        },
+        "corner": {
+          "type": "number",
+          "minimum": 20,
+          "maximum": 340,
+          "description": "The angle to the next wall, in degrees, seen from the room: 90 in an inside corner, 270 around an outside one. Left out: not measured."
         },
         "space": {
           "type": "object",
@@ -659,6 +1043,16 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "unknown"
               ],
               "description": "What is behind it where the brackets go."
+            },
+            "finish": {
+              "enum": [
+                "paint",
+                "paper",
+                "tile",
+                "panelling",
+                "bare"
+              ],
+              "description": "What is on the surface."
             }
           },
           "unevaluatedProperties": false
@@ -687,11 +1081,70 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "unevaluatedProperties": false
         },
+        "crown": {
+          "type": "object",
+          "title": "Crown",
+          "description": "The moulding where wall and ceiling meet.",
+          "properties": {
+            "bottom": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-2 ft",
+                "most": "60 ft"
+              },
+              "description": "From the level line up to its lowest edge."
+            },
+            "projection": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/4 in",
+                "most": "2 ft"
+              },
+              "description": "How far it stands out from the wall at its top."
+            }
+          },
+          "unevaluatedProperties": false
+        },
+        "studs": {
+          "type": "array",
+          "description": "Studs or blocking that are known.",
+          "items": {
+            "type": "object",
+            "title": "Stud",
+            "description": "A stud or a piece of blocking.",
+            "required": [
+              "id",
+              "x"
+            ],
+            "properties": {
+              "id": {
+                "$ref": "#/$defs/id",
+                "description": "A short name, unique on the wall."
+              },
+              "x": {
+                "$ref": "length.schema.json",
+                "x-evenhem-plausible": {
+                  "least": "-100 ft",
+                  "most": "100 ft"
+                },
+                "description": "Its middle, along the wall from the left edge of the casing."
+              }
+            },
+            "unevaluatedProperties": false
+          }
+        },
+        "obstacles": {
+          "type": "array",
+          "description": "What is in the way or must stay clear.",
+          "items": {
+            "$ref": "#/$defs/obstacle"
+          }
+        },
         "openings": {
           "type": "array",
-          "minItems": 1,
-          "maxItems": 1,
-          "description": "The openings, from left to right. This version takes one.",
+          "minItems": 0,
+          "maxItems": 40,
+          "description": "The openings, from left to right. A wall of a bay may have none.",
           "items": {
             "$ref": "#/$defs/opening"
           }
@@ -710,6 +1163,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "id": {
           "$ref": "#/$defs/id",
           "description": "A short name, unique in the wall."
+        },
+        "x": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-100 ft",
+            "most": "100 ft"
+          },
+          "description": "Where its casing begins, from the left edge of the first casing. The first one's is 0 and is left out."
         },
         "casing": {
           "type": "object",
@@ -759,6 +1220,77 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "unevaluatedProperties": false
         },
+        "head": {
+          "type": "array",
+          "description": "Points of the top edge of the casing, where it was read at more places than one. Without any, the casing's top holds all along.",
+          "items": {
+            "$ref": "#/$defs/levelPoint"
+          }
+        },
+        "inside": {
+          "type": "object",
+          "title": "Inside",
+          "description": "The opening between its jambs.",
+          "properties": {
+            "fromLeft": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "4 ft"
+              },
+              "description": "From the left edge of the casing to the left jamb."
+            },
+            "width": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1 in",
+                "most": "40 ft"
+              },
+              "description": "From jamb to jamb."
+            },
+            "top": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-2 ft",
+                "most": "60 ft"
+              },
+              "description": "From the level line up to the head."
+            },
+            "bottom": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-2 ft",
+                "most": "60 ft"
+              },
+              "description": "From the level line up to the stool or the threshold."
+            }
+          },
+          "unevaluatedProperties": false
+        },
+        "glass": {
+          "type": "object",
+          "title": "Glass",
+          "description": "The glass that is seen.",
+          "properties": {
+            "fromLeft": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "6 ft"
+              },
+              "description": "From the left edge of the casing to the visible glass."
+            },
+            "width": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1 in",
+                "most": "40 ft"
+              },
+              "description": "Between its visible edges."
+            }
+          },
+          "unevaluatedProperties": false
+        },
         "sill": {
           "type": "object",
           "title": "Sill",
@@ -782,6 +1314,64 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             }
           },
           "unevaluatedProperties": false
+        },
+        "apron": {
+          "type": "object",
+          "title": "Apron",
+          "description": "The board below the stool.",
+          "properties": {
+            "bottom": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-2 ft",
+                "most": "60 ft"
+              },
+              "description": "From the level line up to its lowest edge."
+            }
+          },
+          "unevaluatedProperties": false
+        },
+        "opens": {
+          "enum": [
+            "not",
+            "in",
+            "out",
+            "up",
+            "sideways"
+          ],
+          "description": "How the sash or the door opens."
+        },
+        "swing": {
+          "type": "object",
+          "title": "Swing",
+          "description": "What of the opening comes into the room when it is open.",
+          "properties": {
+            "top": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-2 ft",
+                "most": "60 ft"
+              },
+              "description": "From the level line up to the top of what swings in."
+            },
+            "bottom": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-2 ft",
+                "most": "60 ft"
+              },
+              "description": "From the level line up to the bottom of what swings in."
+            }
+          },
+          "unevaluatedProperties": false
+        },
+        "handle": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "18 in"
+          },
+          "description": "How far its handle stands out from the wall."
         }
       },
       "unevaluatedProperties": false
@@ -813,9 +1403,50 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         },
         "draw": {
           "enum": [
-            "pair"
+            "pair",
+            "one-way left",
+            "one-way right",
+            "stationary"
           ],
-          "description": "How it opens: a pair opens to both sides."
+          "description": "How it opens. A pair opens to both sides; one-way left gathers at the left end; stationary panels stay where they hang."
+        },
+        "leadingEnd": {
+          "enum": [
+            "symmetric",
+            "reach"
+          ],
+          "description": "Where the bracket at the leading end of a one-way draw stands: like the other one, so that the ends look alike, or further out, so that the cloth reaches the end of what it covers. Default symmetric."
+        },
+        "mount": {
+          "enum": [
+            "wall",
+            "casing",
+            "crown",
+            "ceiling",
+            "inside",
+            "side walls"
+          ],
+          "description": "What the brackets are fixed to. Default wall."
+        },
+        "hemAt": {
+          "enum": [
+            "floor",
+            "sill",
+            "apron"
+          ],
+          "description": "What the hem is measured from: the floor; the top of the stool, above which it ends; the bottom of the apron, below which it ends. Default floor."
+        },
+        "breakAgreed": {
+          "type": "boolean",
+          "description": "The customer wants cloth that lies on the floor also where it is drawn."
+        },
+        "openings": {
+          "type": "array",
+          "description": "The ids of the openings that it covers. Left out: all of them.",
+          "items": {
+            "$ref": "#/$defs/id",
+            "description": "An opening."
+          }
         },
         "rod": {
           "type": "object",
@@ -828,7 +1459,7 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "least": "6 in",
                 "most": "60 ft"
               },
-              "description": "What the closed drapery covers, from its left end to its right end."
+              "description": "What the closed drapery covers, from its left end to its right end. It may be left out where it is said how far the rod passes the casing on both sides."
             },
             "pastLeft": {
               "$ref": "length.schema.json",
@@ -837,6 +1468,22 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "most": "20 ft"
               },
               "description": "How far it reaches past the casing on the left. Left out: as far as on the right."
+            },
+            "pastRight": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-3 ft",
+                "most": "20 ft"
+              },
+              "description": "How far it reaches past the casing on the right."
+            },
+            "middle": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-100 ft",
+                "most": "100 ft"
+              },
+              "description": "Where a pair meets, from the left edge of the casing. Left out: in the middle of what is covered."
             },
             "top": {
               "$ref": "length.schema.json",
@@ -853,6 +1500,100 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "most": "20 ft"
               },
               "description": "The intended height of the top of the rod above the top of the casing."
+            },
+            "belowCeiling": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "20 ft"
+              },
+              "description": "The intended distance from the ceiling down to the top of the rod."
+            },
+            "cut": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "6 in",
+                "most": "60 ft"
+              },
+              "description": "How long the rod was cut, without finials."
+            },
+            "splices": {
+              "type": "array",
+              "description": "Where the pieces of the rod meet.",
+              "items": {
+                "type": "object",
+                "title": "Splice",
+                "description": "A place where two pieces of the rod meet.",
+                "required": [
+                  "id"
+                ],
+                "properties": {
+                  "id": {
+                    "$ref": "#/$defs/id",
+                    "description": "A short name, unique on this rod."
+                  },
+                  "fromLeft": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "1 in",
+                      "most": "60 ft"
+                    },
+                    "description": "From the left end of the rod to the splice."
+                  }
+                },
+                "unevaluatedProperties": false
+              }
+            },
+            "supports": {
+              "type": "array",
+              "description": "The supports between the end brackets. Left out: none.",
+              "items": {
+                "type": "object",
+                "title": "Support",
+                "description": "A support between the end brackets.",
+                "required": [
+                  "id"
+                ],
+                "properties": {
+                  "id": {
+                    "$ref": "#/$defs/id",
+                    "description": "A short name, unique on this rod."
+                  },
+                  "x": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "-100 ft",
+                      "most": "100 ft"
+                    },
+                    "description": "Its middle, along the wall from the left edge of the casing."
+                  }
+                },
+                "unevaluatedProperties": false
+              }
+            }
+          },
+          "unevaluatedProperties": false
+        },
+        "projection": {
+          "type": "object",
+          "title": "Projections",
+          "description": "From the wall to where the hooks bear, where the brackets of this treatment are set otherwise than the hardware says.",
+          "properties": {
+            "left": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/2 in",
+                "most": "24 in"
+              },
+              "description": "At the left end."
+            },
+            "right": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/2 in",
+                "most": "24 in"
+              },
+              "description": "At the right end."
             }
           },
           "unevaluatedProperties": false
@@ -860,25 +1601,105 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "clearance": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {
-            "least": "-2 ft",
+            "least": "-4 ft",
             "most": "3 ft"
           },
-          "description": "From the floor up to the hem."
+          "description": "From the floor up to the hem; negative when the cloth breaks on it. At a sill: from the stool up to the hem. At an apron: from its bottom down to the hem."
         },
         "panels": {
           "type": "array",
-          "minItems": 2,
-          "maxItems": 2,
-          "description": "The panels, from left to right. A pair has two.",
+          "minItems": 1,
+          "maxItems": 40,
+          "description": "The panels, from left to right. A pair has two, a one-way draw one.",
           "items": {
             "$ref": "#/$defs/panel"
           }
+        },
+        "hooks": {
+          "type": "object",
+          "title": "Hooks",
+          "description": "The hooks of the panels.",
+          "properties": {
+            "kind": {
+              "enum": [
+                "pin-on",
+                "slip-in",
+                "sew-on",
+                "clip"
+              ],
+              "description": "What sort."
+            },
+            "wire": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/64 in",
+                "most": "1/2 in"
+              },
+              "description": "How thick their wire is."
+            },
+            "spares": {
+              "type": "integer",
+              "minimum": 0,
+              "maximum": 2000,
+              "description": "How many more were packed than are needed."
+            }
+          },
+          "unevaluatedProperties": false
         },
         "found": {
           "type": "object",
           "title": "TreatmentFound",
           "description": "What was found at this treatment that the order cannot hold.",
-          "properties": {},
+          "properties": {
+            "brackets": {
+              "type": "object",
+              "description": "Brackets, by the name of the bracket.",
+              "additionalProperties": {
+                "type": "object",
+                "title": "FoundBracket",
+                "description": "A bracket as it was found.",
+                "properties": {
+                  "hole": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "-2 ft",
+                      "most": "60 ft"
+                    },
+                    "description": "The height of its top hole above the level line."
+                  },
+                  "fixed": {
+                    "type": "boolean",
+                    "description": "Whether it is fixed for good."
+                  }
+                },
+                "unevaluatedProperties": false
+              }
+            },
+            "hems": {
+              "type": "object",
+              "description": "How far the hem of a panel clears the floor, by panel.",
+              "additionalProperties": {
+                "$ref": "length.schema.json",
+                "x-evenhem-plausible": {
+                  "least": "-4 ft",
+                  "most": "10 ft"
+                },
+                "description": "From the floor up to the hem."
+              }
+            },
+            "stacks": {
+              "type": "object",
+              "description": "How wide a panel stacks when it is drawn aside, by panel.",
+              "additionalProperties": {
+                "$ref": "length.schema.json",
+                "x-evenhem-plausible": {
+                  "least": "0 in",
+                  "most": "30 ft"
+                },
+                "description": "From the outer edge to the leading edge when it is open."
+              }
+            }
+          },
           "unevaluatedProperties": false
         },
         "with": {
@@ -901,10 +1722,33 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "$ref": "#/$defs/id",
           "description": "A short name, unique in the treatment."
         },
+        "outer": {
+          "enum": [
+            "left",
+            "right"
+          ],
+          "description": "On which side its outer edge is. Left out: the first of a pair on the left, the second on the right; of stationary panels those in the left half on the left."
+        },
         "bag": {
           "type": "string",
           "minLength": 1,
           "description": "What its bag is labelled."
+        },
+        "share": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1 in",
+            "most": "60 ft"
+          },
+          "description": "How much of the rod it is meant to cover. Left out: what follows from the draw."
+        },
+        "at": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-100 ft",
+            "most": "100 ft"
+          },
+          "description": "Where its outer edge hangs, for a stationary panel. Left out: at the end of the rod on its side."
         },
         "finishedLength": {
           "$ref": "length.schema.json",
@@ -944,6 +1788,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "From the last pleat to the edge at the wall; 0 when it has no return."
         },
+        "outerFlat": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "2 ft"
+          },
+          "description": "From the last pleat to the outer edge of a panel without a return."
+        },
         "flatWidth": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {
@@ -960,6 +1812,69 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "The pin setting: from the top of the pin up to the top of the drapery."
         },
+        "buckram": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "2 ft"
+          },
+          "description": "How high the stiffening of its heading is."
+        },
+        "hem": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "3 ft"
+          },
+          "description": "How high the bottom hem is."
+        },
+        "sideHem": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "1 ft"
+          },
+          "description": "How wide the side hems are."
+        },
+        "rightSide": {
+          "type": "string",
+          "minLength": 1,
+          "description": "Which side of the cloth faces the room, and how one tells."
+        },
+        "patternStart": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 ft"
+          },
+          "description": "From the top of the drapery down to where the pattern's repeat begins."
+        },
+        "seams": {
+          "type": "array",
+          "description": "Where widths are sewn together, from the leading edge of the flat panel.",
+          "items": {
+            "$ref": "length.schema.json",
+            "x-evenhem-plausible": {
+              "least": "1/4 in",
+              "most": "120 ft"
+            },
+            "description": "From the leading edge to the seam."
+          }
+        },
+        "weights": {
+          "enum": [
+            "none",
+            "corners",
+            "corners and seams",
+            "chain"
+          ],
+          "description": "What keeps the hem down."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What the panel weighs, such as `4.2 kg` or `9 lb`."
+        },
         "heading": {
           "type": "object",
           "title": "Heading",
@@ -971,7 +1886,9 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "tack pleat",
                 "box pleat",
                 "goblet pleat",
-                "cartridge pleat"
+                "cartridge pleat",
+                "inverted pleat",
+                "pencil pleat"
               ],
               "description": "The kind of pleat."
             },
@@ -985,6 +1902,127 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             }
           },
           "unevaluatedProperties": false
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "levelPoint": {
+      "type": "object",
+      "title": "LevelPoint",
+      "description": "A height at a place along the wall.",
+      "required": [
+        "id",
+        "x",
+        "y"
+      ],
+      "properties": {
+        "id": {
+          "$ref": "#/$defs/id",
+          "description": "A short name, unique among the points."
+        },
+        "x": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-100 ft",
+            "most": "100 ft"
+          },
+          "description": "Along the wall from the left edge of the casing; to the left is negative."
+        },
+        "y": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-2 ft",
+            "most": "60 ft"
+          },
+          "description": "Above the level line."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "obstacle": {
+      "type": "object",
+      "title": "Obstacle",
+      "description": "Something on the wall, on the ceiling or in front of it that hardware and cloth must keep from.",
+      "required": [
+        "id",
+        "kind"
+      ],
+      "properties": {
+        "id": {
+          "$ref": "#/$defs/id",
+          "description": "A short name, unique on the wall."
+        },
+        "kind": {
+          "enum": [
+            "switch",
+            "thermostat",
+            "outlet",
+            "detector",
+            "sprinkler head",
+            "diffuser",
+            "grille",
+            "register",
+            "electric heater",
+            "hydronic heater",
+            "old hardware",
+            "door swing",
+            "pipe",
+            "other"
+          ],
+          "description": "What it is."
+        },
+        "name": {
+          "type": "string",
+          "minLength": 1,
+          "description": "What people call it, where its kind does not say enough."
+        },
+        "left": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-100 ft",
+            "most": "100 ft"
+          },
+          "description": "Its left edge, along the wall from the left edge of the casing."
+        },
+        "bottom": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-2 ft",
+            "most": "60 ft"
+          },
+          "description": "From the level line up to its lowest edge."
+        },
+        "width": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/16 in",
+            "most": "40 ft"
+          },
+          "description": "How wide it is."
+        },
+        "height": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/16 in",
+            "most": "40 ft"
+          },
+          "description": "How high it is."
+        },
+        "depth": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "6 ft"
+          },
+          "description": "How far it stands out from the wall."
+        },
+        "keepOff": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "10 ft"
+          },
+          "description": "How far hardware and cloth must keep from it."
         }
       },
       "unevaluatedProperties": false

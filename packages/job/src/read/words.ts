@@ -107,9 +107,6 @@ export const jobWords = {
   'job/type-object': { says: 'Unexpected {got}, expected members between braces; write it so.' },
   'job/type-list': { says: 'Unexpected {got}, expected a list between square brackets; put it in square brackets.' },
   'job/type-length': { says: 'Unexpected {got}, expected a length; write it like "86 1/2" or 86.5.' },
-  'job/choice-one': {
-    says: 'Unexpected {got}, expected {allowed}; nothing else can be planned in this version.',
-  },
   'job/choice': { says: 'Unexpected {got}, expected one of {allowed}; write one of them.' },
   'job/choice-near': { says: 'Unexpected {got}, expected {near}; write that if it is meant.', help: 'Known here: {allowed}.' },
   'job/id': { says: 'Unexpected {got}, expected an id of small letters, digits and hyphens; write one.' },
