@@ -12,6 +12,7 @@ import {
   meantFromFloor,
   ringPlaces,
   stackOfPair,
+  widthAllowed,
 } from '../src/arithmetic/index.ts'
 import { defaults } from '../src/defaults.ts'
 
@@ -43,6 +44,15 @@ test('as many as needed are enough', () =>
   expect(compareCount(24, 24)).toEqual({ needed: 24, came: 24, missing: 0, spare: 0, enough: true }))
 test('swapped panels may each be off by just the tolerance', () =>
   expect(areSwapped([inches(89), inches(90)], [inches(90.125), inches(88.875)], inches(0.125))).toBe(true))
+test('one panel that is off is not swapped with one that is as ordered', () => {
+  expect(areSwapped([inches(89), inches(90)], [inches(88), inches(90)], inches(0.125))).toBe(false)
+  expect(areSwapped([inches(89), inches(90)], [inches(89), inches(91)], inches(0.125))).toBe(false)
+})
+test('a share of exactly 72 may be off by what is allowed, a wider one by a hundredth', () => {
+  const allowed = (share: number) => inInches(widthAllowed('/t', rise(share), at(0.5)))
+  expect([allowed(72), allowed(73), allowed(80)]).toEqual([0.5, 0.73, 0.8])
+  expect(signs(widthAllowed('/t', rise(80), at(0.5)))).toEqual([1, 1])
+})
 
 const slope = [
   { x: at(31), y: at(-0.125) },
@@ -57,6 +67,8 @@ test('the floor is highest where the drapery ends, when it rises to there', () =
   expect(inInches(highestFloor('/t', [{ x: at(0), y: at(0.25) }, ...slope], at(0), at(69))[2])).toBe(0.25)
   expect(inInches(highestFloor('/t', [{ x: at(0), y: at(-0.5) }, ...slope], at(0), at(31))[2])).toBe(-0.125)
 })
+test('a floor point right under an end of the drapery is told once', () =>
+  expect(highestFloor('/t', slope, at(31), at(69))[2].terms.length).toBe(2))
 test('a rod ordered above the floor stands above its highest point', () =>
   expect(inInches(meantFromFloor('/t', rise(0.25), at(91)))).toBe(91.25))
 

@@ -1,0 +1,79 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { availableParallelism } from 'node:os'
+import { fileURLToPath } from 'node:url'
+import { expect, test } from 'vitest'
+import { runFlips } from '../tools/flip-runs.ts'
+import { type Flip, flipped, flipsOf, shown } from '../tools/flips.ts'
+import allowed from './flips.allowed.json' with { type: 'json' }
+
+// Each sign, each least and most, each comparison and boolean operator of the arithmetic is turned over, one at a time: a test
+// must fail, or the change must stand in flips.allowed.json with the reason why it is equal in effect.
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const folder = 'packages/drapery/src/arithmetic'
+const tests = ['packages/drapery/test', 'plugins/*/test', 'tests/together']
+/** CI takes at most this many, spread over all files; all are run when all is asked for. */
+const slice = 20
+
+interface Change extends Flip {
+  readonly file: string
+  readonly text: string
+  readonly shown: string
+}
+const changesOf = (file: string): readonly Change[] => {
+  const text = readFileSync(root + file, 'utf8')
+  return flipsOf(text).map((flip) => ({ ...flip, file, text: flipped(text, flip), shown: shown(text, flip) }))
+}
+const files = readdirSync(root + folder).map((name) => `${folder}/${name}`)
+const all = files.flatMap(changesOf)
+const isAllowed = ({ file, shown }: Change): boolean => allowed.some((each) => each.file === file && each.shown === shown)
+const told = ({ file, line, shown }: Change): string => `${file}:${line} ${shown}`
+const step = process.env.EVENHEM_LONG === 'all' ? 1 : Math.ceil(all.length / slice)
+const taken = all.filter((_, i) => i % step === 0)
+
+const turned = (text: string) => flipsOf(text).map((flip) => `${flip.line} ${shown(text, flip)}`)
+test('a change is found by the syntax, in all its kinds, and in nothing but code', () => {
+  expect(turned('const a = (b /* + */ + c) <= -1 // <')).toEqual([
+    '1 const a = (b /* + */ ⟨+ → -⟩ c) <= -1 // <',
+    '1 const a = (b /* + */ + c) ⟨<= → <⟩ -1 // <',
+    '1 const a = (b /* + */ + c) ⟨<= → >⟩ -1 // <',
+    '1 const a = (b /* + */ + c) <= ⟨- → +⟩1 // <',
+  ])
+  expect(turned("const x: Map<string, A & B> = !b + '|| <'")).toEqual(["1 const x: Map<string, A & B> = ⟨! → nothing⟩b + '|| <'"])
+  expect(turned('i++\na === b && Math.max(c, d.max)')).toEqual([
+    '1 i⟨++ → --⟩',
+    '2 a ⟨=== → !==⟩ b && Math.max(c, d.max)',
+    '2 a === b ⟨&& → ||⟩ Math.max(c, d.max)',
+    '2 a === b && Math.⟨max → min⟩(c, d.max)',
+  ])
+})
+test('a function with a counterpart is changed wherever its name is used, and the counterpart is imported', () => {
+  const text = "import { minus as less, plus } from 'l'\nconst f = (up ? plus : less)({ plus }, plus.plus)"
+  expect(turned(text)).toEqual([
+    '2 const f = (up ? ⟨plus → minus⟩ : less)({ plus }, plus.plus)',
+    '2 const f = (up ? plus : ⟨less → plus⟩)({ plus }, plus.plus)',
+    '2 const f = (up ? plus : less)({ ⟨plus → plus: minus⟩ }, plus.plus)',
+    '2 const f = (up ? plus : less)({ plus }, ⟨plus → minus⟩.plus)',
+  ])
+  expect(flipped(text, flipsOf(text)[1]!)).toBe(
+    "import { plus as flipped } from 'l';import { minus as less, plus } from 'l'\nconst f = (up ? plus : flipped)({ plus }, plus.plus)",
+  )
+})
+test('the arithmetic has many of them', () => expect(all.length).toBeGreaterThan(150))
+
+test('every change that is allowed is one that can be made, and has a reason', () => {
+  const made = new Set(all.map((change) => `${change.file} ${change.shown}`))
+  expect(allowed.filter(({ file, shown, because }) => !made.has(`${file} ${shown}`) || because.length < 20)).toEqual([])
+})
+
+test(`each of ${taken.length} changes of the arithmetic fails a test, or is allowed`, async () => {
+  const runs = taken.map(({ file, text }) => ({ file: root + file, text }))
+  const fates = await runFlips(runs, { files: files.map((file) => root + file), tests }, availableParallelism())
+  const passed = taken.filter((_, i) => fates[i] === undefined)
+  const survived = passed.filter((change) => !isAllowed(change))
+  const counts = { changes: taken.length, killed: taken.length - passed.length, allowed: passed.length - survived.length }
+  console.log(`flips: ${JSON.stringify({ ...counts, survived: survived.length })} of ${all.length} in ${files.length} files`)
+  expect(survived.map(told), 'no test notices these; write one').toEqual([])
+  const noticed = taken.filter((change) => isAllowed(change) && !passed.includes(change))
+  expect(noticed.map(told), 'a test notices these; take them off the list').toEqual([])
+})
