@@ -1,0 +1,93 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { type Schema, Validator } from '@cfworker/json-schema'
+import { type Diagnostic, readJob, schemaOf } from '@evenhem/job/read'
+import { expect, test } from 'vitest'
+import { extensions, names } from '../tools/examples.ts'
+
+// A validator that has nothing to do with ours reads the schema that `evenhem schema` prints, and must refuse the same places of
+// the same files. What the reader refuses by other rules than the schema is told apart by its code; a code in no list fails.
+
+const folder = fileURLToPath(new URL('../../schema/examples/', import.meta.url))
+const wrong = readdirSync(`${folder}not-ok`).filter((file) => file.endsWith('.job.json'))
+const files = [...names.map((name) => `${name}/job.json`), ...wrong.map((file) => `not-ok/${file}`)]
+
+const codes = (list: string): readonly string[] => list.split(/\s+/).map((code) => `job/${code}`)
+/** What a code is about: a text that is no JSON, JSON that would be changed in silence, the schema, or rules beside it. */
+const rules = {
+  json: codes(
+    'utf-8 utf-16 empty comment space trailing-comma extra-comma missing-comma missing-colon missing-name missing-value ends-early unclosed unclosed-at-end unexpected stray after-end quotes open-text control-character escape bare-name bare-word word-near bare-length number-form no-number',
+  ),
+  kept: codes('too-deep name-twice surrogate number-too-large number-not-kept minus-zero'),
+  schema: codes(
+    'no-object newer-format missing missing-plain unknown-member unknown-member-near no-members type type-text type-number type-whole-number type-truth type-object type-list type-length choice choice-near choice-one id id-near pattern date date-time empty-text text-too-short text-too-long too-small too-small-or-equal too-large too-large-or-equal step too-few too-many refused',
+  ),
+  ours: codes(
+    'absurd-length absurd-length-unit absurd-length-units id-twice names-nothing names-nothing-near names-nothing-at-all reading-no-place reading-nowhere reading-nowhere-near reading-unknown reading-unknown-near reading-of-much',
+  ),
+}
+type Rule = keyof typeof rules
+
+/** The schema knows nothing of what a reading's place asks for. */
+const isReading = (pointer = ''): boolean => /^\/found\/[^/]+\/value/.test(pointer)
+function ruleOf({ code, pointer }: Diagnostic): Rule {
+  if (code.startsWith('length/') || isReading(pointer)) return 'ours'
+  const rule = (Object.keys(rules) as Rule[]).find((each) => rules[each].includes(code))
+  if (!rule) throw new Error(`Unexpected code ${code}, expected one that is in a list; say what it is about`)
+  return rule
+}
+
+const validator = (known: typeof extensions) => new Validator(structuredClone(schemaOf(known)) as Schema, '2020-12', false)
+const whole = validator(extensions)
+const bare = validator({ kinds: {}, additions: [], formats: {} })
+
+// These pass on what was refused further inside.
+const passesOn = /^(\$ref|properties|items|allOf|if|additionalProperties|unevaluatedProperties)$/
+/** The places that the other validator refuses: where a keyword does, or where a member stands that nothing knows. */
+function refused(job: unknown, by: Validator): readonly string[] {
+  const errors = by.validate(job).errors.map(({ keyword, instanceLocation }) => ({ keyword, at: instanceLocation.slice(1) }))
+  const own = errors.filter(({ keyword }) => !passesOn.test(keyword) && keyword !== 'false')
+  const inside = (at: string) => own.some((each) => each.at === at || each.at.startsWith(`${at}/`))
+  const strange = errors.filter(({ keyword, at }) => keyword === 'false' && !inside(at))
+  const innermost = strange.filter(({ at }) => !strange.some((each) => each.at.startsWith(`${at}/`)))
+  return [...new Set([...own, ...innermost].map(({ at }) => at))].sort()
+}
+const places = (diagnostics: readonly Diagnostic[]): readonly string[] =>
+  [...new Set(diagnostics.map(({ pointer }) => pointer ?? ''))].sort()
+
+function parsed(bytes: Uint8Array): { readonly job: unknown } | undefined {
+  try {
+    return { job: JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) }
+  } catch {
+    return undefined
+  }
+}
+/** What is wrong with a file, by rule. */
+function look(file: string) {
+  const bytes = readFileSync(folder + file)
+  const { diagnostics } = readJob(bytes, extensions)
+  const errors = diagnostics.filter(({ severity }) => severity === 'error')
+  const of = (rule: Rule) => errors.filter((error) => ruleOf(error) === rule)
+  const isNewer = diagnostics.some(({ code }) => code === 'job/newer-plugin')
+  return { json: parsed(bytes), of, said: new Set(errors.map(ruleOf)), by: isNewer ? bare : whole }
+}
+
+test.each(files)('both say the same of %s', (file) => {
+  const { json, of, by } = look(file)
+  expect(of('json').length > 0, 'the reader says what is no JSON').toBe(json === undefined)
+  // A value that would not be kept as written is not looked into further.
+  if (json && of('kept').length === 0) expect(refused(json.job, by)).toEqual(places(of('schema')))
+})
+
+/** The first rule by which a file is wrong, in the order in which reading meets them. */
+const firstOf = (file: string): string => (Object.keys(rules) as Rule[]).find((rule) => look(file).said.has(rule)) ?? 'good'
+
+test('every file was compared, or is wrong by a rule beside the schema', () => {
+  const first = new Map(files.map((file) => [file, firstOf(file)]))
+  const counts: Record<string, number> = {}
+  for (const rule of first.values()) counts[rule] = (counts[rule] ?? 0) + 1
+  console.log(`files of the examples, by what is wrong: ${JSON.stringify(counts)}`)
+  expect(Object.keys(counts).sort()).toEqual(['good', 'json', 'kept', 'ours', 'schema'])
+  expect(counts.schema).toBeGreaterThan(10)
+  expect(names.filter((name) => first.get(`${name}/job.json`) !== 'good')).toEqual([])
+})
