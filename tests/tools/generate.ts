@@ -1,7 +1,8 @@
-// Writes what follows from the schemas: types, and the schemas themselves as code. With --compare it writes nothing, names
+// Writes what follows from the schemas: types, the schemas themselves as code, and the tables of the manual. With --compare it writes nothing, names
 // each file that is not as it would be written, and ends with 1.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { type Chapter, manual } from './manual.ts'
 import { declarations, lists, type Schema, schemaFile } from './types.ts'
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
@@ -42,13 +43,33 @@ async function ofPlugin(folder: string, file: string): Promise<readonly [string,
 const sources = readdirSync(`${root}plugins`)
   .map((name) => `plugins/${name}/src`)
   .filter((folder) => existsSync(root + folder))
-const ofPlugins = sources.flatMap((folder) =>
+const schemas = sources.flatMap((folder) =>
   readdirSync(root + folder)
     .filter((file) => file.endsWith('.schema.json'))
     .sort()
-    .map((file) => ofPlugin(folder, file)),
+    .map((file) => [folder, file] as const),
 )
-const all = [...(await ofTheFormat()), ...(await Promise.all(ofPlugins))]
+
+/** `hardware.schema.json` of a plugin holds what its kind asks for, all else is its part under `with`. */
+function chapterOf(folder: string, file: string): Chapter {
+  const schema: Schema = JSON.parse(readFileSync(`${root}${folder}/${file}`, 'utf8'))
+  const of = folder.split('/')[1] ?? ''
+  const kind = schema.properties?.kind?.const
+  return kind === undefined
+    ? { schema, of, title: `Part of ${of}`, at: `…/with/${of}` }
+    : { schema, of, title: `Hardware of the kind ${kind}`, at: '/hardware/…' }
+}
+const chapters: readonly Chapter[] = [
+  { schema: schemaFile('job.schema.json'), title: 'Job', at: '' },
+  ...schemas.map((each) => chapterOf(...each)),
+]
+const readme = 'schema/README.md'
+
+const all: readonly (readonly [string, string])[] = [
+  ...(await ofTheFormat()),
+  ...(await Promise.all(schemas.map((each) => ofPlugin(...each)))),
+  [readme, manual(readFileSync(root + readme, 'utf8'), chapters)],
+]
 const changed = all.filter(([file, text]) => !existsSync(root + file) || readFileSync(root + file, 'utf8') !== text)
 if (process.argv.includes('--compare')) {
   for (const [file] of changed) console.error(`${file} is not what its schema gives; run \`npm run generate\` and commit it`)

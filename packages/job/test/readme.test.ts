@@ -35,3 +35,28 @@ test('every member of the format is described', () => {
   look(jobSchema, '')
   expect(bare).toEqual([])
 })
+
+const headings = [...readme.matchAll(/^#{2,3} (.*)$/gm)].map(([, heading = '']) => heading)
+const slugs = headings.map((heading) => heading.toLowerCase().replaceAll(' ', '-'))
+test('every link inside the manual leads to one heading', () => {
+  const links = [...readme.matchAll(/\]\(#(.*?)\)/g)].map(([, to]) => to)
+  expect(links.filter((to) => slugs.filter((slug) => slug === to).length !== 1)).toEqual([])
+  expect(links.length).toBeGreaterThan(100)
+})
+
+test('every object of the format has its table, with every member', () => {
+  const missing: string[] = []
+  const look = (schema: unknown): void => {
+    if (schema === null || typeof schema !== 'object') return
+    const { title, properties } = schema as { readonly title?: string; readonly properties?: object }
+    if (title && properties) {
+      const heading = title.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+      const [, section = ''] = readme.split(`\n### ${heading}\n`)
+      const rows = [...(section.split('\n### ')[0] ?? '').matchAll(/^\| `(.*?)` \|/gm)].map(([, name]) => name)
+      if (String(rows) !== String(Object.keys(properties))) missing.push(`${heading}: ${rows}`)
+    }
+    Object.values(schema).forEach(look)
+  }
+  look(jobSchema)
+  expect(missing).toEqual([])
+})
