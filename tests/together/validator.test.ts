@@ -4,6 +4,7 @@ import { type Schema, Validator } from '@cfworker/json-schema'
 import { type Diagnostic, readJob, schemaOf } from '@evenhem/job/read'
 import { expect, test } from 'vitest'
 import { extensions, names } from '../tools/examples.ts'
+import { random } from '../tools/jobs.ts'
 
 // A validator that has nothing to do with ours reads the schema that `evenhem schema` prints, and must refuse the same places of
 // the same files. What the reader refuses by other rules than the schema is told apart by its code; a code in no list fails.
@@ -90,4 +91,36 @@ test('every file was compared, or is wrong by a rule beside the schema', () => {
   expect(Object.keys(counts).sort()).toEqual(['good', 'json', 'kept', 'ours', 'schema'])
   expect(counts.schema).toBeGreaterThan(10)
   expect(names.filter((name) => first.get(`${name}/job.json`) !== 'good')).toEqual([])
+})
+
+type Held = Record<string, unknown>
+const isHeld = (value: unknown): value is Held => typeof value === 'object' && value !== null
+/** Every object and list of a value. */
+const holders = (value: unknown): readonly Held[] => (isHeld(value) ? [value, ...Object.values(value).flatMap(holders)] : [])
+const strange = [null, true, -1, 0.5, 999, '', 'x y', [], {}, [[]], { id: 'x' }]
+
+/** A job with one thing in it taken out, put in or made something else. */
+function spoilt(job: unknown, seed: number): unknown {
+  const next = random(seed)
+  const pick = <T>(list: readonly T[]): T => list[Math.floor(next() * list.length)] as T
+  const copy = structuredClone(job)
+  const holder = pick(holders(copy).filter((each) => Object.keys(each).length > 0))
+  const name = pick(Object.keys(holder))
+  const change = pick(['out', 'in', 'other'])
+  if (change === 'out' && !Array.isArray(holder)) delete holder[name]
+  else holder[change === 'in' && !Array.isArray(holder) ? 'strange' : name] = pick(strange)
+  return copy
+}
+
+test('both say the same of a job in which one thing was spoilt', () => {
+  const jobs = names.map((name): unknown => JSON.parse(readFileSync(`${folder}${name}/job.json`, 'utf8')))
+  let wrong = 0
+  for (let seed = 1; seed <= 400; seed++) {
+    const made = spoilt(jobs[seed % jobs.length], seed)
+    const { diagnostics } = readJob(JSON.stringify(made), extensions)
+    const ours = places(diagnostics.filter((each) => each.severity === 'error' && ruleOf(each) === 'schema'))
+    expect({ seed, places: refused(made, whole) }).toEqual({ seed, places: ours })
+    wrong += ours.length
+  }
+  expect(wrong).toBeGreaterThan(200)
 })
