@@ -1,10 +1,12 @@
 import { parseArgs } from 'node:util'
 import { nearest } from '@evenhem/job/read'
-import { type Asked, type Command, type Option, Trouble } from './command.ts'
+import { type Asked, always, type Command, type Option, Trouble } from './command.ts'
+import { usageOf } from './help.ts'
+import type { Phrase } from './voice.ts'
+import type { CliCode } from './words.ts'
 
-const help: Option = { says: 'Show this help.' }
-/** The options of a command, `--help` included. */
-export const optionsOf = (command: Command): Readonly<Record<string, Option>> => ({ ...command.options, help })
+/** The options of a command, those of every command included. */
+export const optionsOf = (command: Command): Readonly<Record<string, Option>> => ({ ...command.options, ...always })
 
 /** Sorts out what stands after a command's name. Throws `Trouble` that says what was meant. */
 export function sortOut(command: Command, words: readonly string[]): Asked {
@@ -18,51 +20,65 @@ export function sortOut(command: Command, words: readonly string[]): Asked {
       ? [[token.name, given(command, token.rawName, token.name, token.value, token.inlineValue)] as const]
       : [],
   )
-  const asked = { subject: positionals[0] ?? '', options: Object.fromEntries(written) }
-  if (!('help' in asked.options)) complete(command, asked, positionals)
+  const asked = { subject: positionals[0] ?? '', subjects: positionals, options: Object.fromEntries(written) }
+  if (!('help' in asked.options)) complete(command, asked)
   return asked
 }
 
 function given(command: Command, written: string, name: string, value: string | undefined, inline: boolean | undefined): string {
   const options = optionsOf(command)
   const option = Object.hasOwn(options, name) ? options[name] : undefined
+  const see: Phrase = { code: 'see', values: { command: command.name } }
   if (!option)
-    throw new Trouble(
-      `Unexpected option ${written}, expected one of ${listed(Object.keys(options))}; ${meant(name, Object.keys(options), '--') ?? `see evenhem ${command.name} --help`}`,
-    )
-  if (!option.value && inline)
-    throw new Trouble(`Unexpected value "${value}" of ${written}, expected none; write only ${written}`)
+    throw new Trouble('no-option', {
+      got: written,
+      names: listed(Object.keys(options)),
+      hint: meant(name, Object.keys(options), '--') ?? see,
+    })
+  if (!option.value && inline) throw new Trouble('no-value-taken', { option: written, value: value ?? '' })
   if (!option.value) return 'yes'
-  if (value === undefined || (value.startsWith('-') && !inline))
-    throw new Trouble(
-      `Unexpected end after ${written}, expected ${option.value}; write ${written} ${option.choices?.[0] ?? option.value}`,
-    )
+  if (value === undefined || (!inline && value.startsWith('--')) || (!inline && /^-[a-z]/i.test(value)))
+    throw new Trouble('value-missing', { option: written, value: option.value, example: option.choices?.[0] ?? option.value })
   if (option.choices && !option.choices.includes(value))
-    throw new Trouble(
-      `Unexpected ${written} ${value}, expected ${option.choices.join(', ')}; ${meant(value, option.choices) ?? 'write one of them'}`,
-    )
+    throw new Trouble('not-a-choice', {
+      option: written,
+      got: value,
+      choices: option.choices.join(', '),
+      hint: hint(value, option.choices),
+    })
   return value
 }
 
-function complete({ name, subject, options }: Command, asked: Asked, positionals: readonly string[]): void {
-  const most = subject ? 1 : 0
-  if (positionals.length > most)
-    throw new Trouble(
-      `Unexpected "${positionals[most]}", expected ${subject ? `one ${subject}` : 'nothing'} after ${name}; see evenhem ${name} --help`,
-    )
-  if (subject && positionals.length === 0)
-    throw new Trouble(`Unexpected end after ${name}, expected a ${subject}; write evenhem ${name} <${subject}>`)
-  const missing = Object.entries(options).find(([option, { required }]) => required && !(option in asked.options))
+function complete(command: Command, { subjects: given, options }: Asked): void {
+  const { name, subjects = [] } = command
+  if (given.length > subjects.length)
+    throw new Trouble('too-much', { got: given[subjects.length] ?? '', command: name, expected: expected(command) })
+  const lacking = subjects[given.length]
+  if (lacking && !lacking.mayLack)
+    throw new Trouble('subject-missing', { command: name, what: lacking.is, usage: usageOf(command) })
+  const missing = Object.entries(command.options).find(([option, { required }]) => required && !(option in options))
   if (missing)
-    throw new Trouble(
-      `Unexpected ${name} without --${missing[0]}, expected --${missing[0]} ${missing[1].choices?.join('|') ?? missing[1].value}; see evenhem ${name} --help`,
-    )
+    throw new Trouble('option-missing', {
+      command: name,
+      option: missing[0],
+      value: missing[1].choices?.join('|') ?? missing[1].value ?? '',
+    })
+}
+
+function expected({ subjects = [] }: Command): Phrase {
+  const named = (is: 'job' | 'folder' | 'name'): Phrase => ({ code: `arg.${is}` as const })
+  if (subjects.length === 0) return { code: 'nothing' }
+  if (subjects.length === 1 && subjects[0]) return { code: 'just-one', values: { what: named(subjects[0].is) } }
+  return { code: 'just-these', values: { what: subjects.map(({ is }) => `<${is}>`).join(' ') } }
 }
 
 /** `did you mean plan?`; undefined when nothing is near. */
-export function meant(got: string, words: readonly string[], before = ''): string | undefined {
+export function meant(got: string, words: readonly string[], before = ''): Phrase | undefined {
   const near = nearest(got, words)
-  return near && `did you mean ${before}${near}?`
+  return near === undefined ? undefined : { code: 'near', values: { near: `${before}${near}` } }
 }
+/** What was meant, or else what to do. */
+export const hint = (got: string, words: readonly string[], otherwise: CliCode = 'one-of-them'): Phrase =>
+  meant(got, words) ?? { code: otherwise }
 
 const listed = (names: readonly string[]): string => names.map((name) => `--${name}`).join(', ')

@@ -3,7 +3,7 @@ import { asMeasured, createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { fontsFor } from '@evenhem/report'
 import { tapeFor } from '@evenhem/server'
-import { type Command, out, unitIn, units, window } from './command.ts'
+import { type Command, out, subjects, unitIn, units, watch, window } from './command.ts'
 import { put } from './file.ts'
 import { windowNamed, withJob } from './job.ts'
 import { speechFor } from './speech.ts'
@@ -11,8 +11,7 @@ import { speechFor } from './speech.ts'
 /** In millimetres: fits on A4 and on Letter, within margins that every printer has. Below the drawing is a line of words. */
 const page = { width: 190, height: 180 }
 const footing = 8
-const titles = { elevation: 'Elevation', marks: 'Marks' }
-const unitNames = { in: 'inches', 'ft-in': 'feet and inches', mm: 'millimetres', cm: 'centimetres' }
+type View = 'elevation' | 'marks'
 
 /** The scene with a line of words at its foot: which window this is, and what its numbers are in. */
 function withFooting(scene: Scene, text: string): Scene {
@@ -34,23 +33,24 @@ function standingAlone(svg: string): string {
 
 export const draw: Command = {
   name: 'draw',
-  says: 'Draw a window, to scale, as SVG.',
-  more: 'The elevation shows the window as it hangs, the marks sheet what to pencil on the wall.',
-  subject: 'job',
+  says: 'draw',
+  more: 'draw.more',
+  subjects: subjects.job,
   options: {
     window: { ...window, required: true },
-    view: { says: 'What to draw.', value: 'VIEW', choices: ['elevation', 'marks'], required: true },
-    state: { says: 'The drapery closed or open; left out: drawn, closed.', value: 'STATE', choices: ['drawn', 'stacked'] },
+    view: { says: '--view', value: 'VIEW', choices: ['elevation', 'marks'], required: true },
+    state: { says: '--state', value: 'STATE', choices: ['drawn', 'stacked'] },
     out,
     units,
+    watch,
   },
   run: ({ subject, options }, streams) =>
     withJob(subject, streams, async ({ ordered, found, readings }) => {
       const { room, window, place } = windowNamed(found, options.window ?? '')
       const plan = createPlanner(plugins).window(found, ordered, place)
       const tape = tapeFor(found, unitIn(options))
-      const { written, say } = speechFor(tape)
-      const view = options.view as keyof typeof titles
+      const { written, say } = speechFor(tape, streams.language)
+      const view = options.view as View
       const state = options.state === 'stacked' ? 'stacked' : 'drawn'
       const scene = compose(asMeasured(plan.layers, readings, plan.reckonings), {
         ...page,
@@ -62,12 +62,12 @@ export const draw: Command = {
       })
       const where = `${room.name}, ${window.name}`
       const isRounded = figuresOf(scene).some(({ figure: { value } }) => value !== undefined && written(value).off !== 0)
-      const lengths = `Lengths in ${unitNames[tape.unit]}${isRounded ? ', rounded to the tape' : ''}.`
+      const lengths = streams.voice('lengths-in', { unit: tape.unit, rounded: isRounded ? 'yes' : 'no' })
       const svg = toSvg(withFooting(scene, `${found.job.name}, ${where}. ${lengths}`), {
-        title: `${titles[view]}: ${where}`,
+        title: `${streams.voice(view)}: ${where}`,
       })
       await put(standingAlone(svg), options.out, streams)
-      for (const { what } of scene.leftOut) streams.err(`left out for want of room: ${say(what)}\n`)
+      for (const { what } of scene.leftOut) streams.err(`${streams.voice('left-out', { says: say(what) })}\n`)
       return 0
     }),
 }

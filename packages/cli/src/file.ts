@@ -5,7 +5,7 @@ import { type Streams, Trouble } from './command.ts'
 export async function put(text: string, file: string | undefined, { out }: Streams): Promise<void> {
   if (file === undefined) return out(text)
   await writeFile(file, text).catch((error: NodeJS.ErrnoException) => {
-    throw new Trouble(`Unexpected --out ${file}, expected a file that can be written; the system says ${error.code}`)
+    throw new Trouble('cannot-write', { file, error: error.code ?? '' })
   })
   out(`${file}\n`)
 }

@@ -1,4 +1,5 @@
 import { run } from './run.ts'
+import { terminal } from './terminal.ts'
 
 // Who reads the output may have seen enough: `evenhem plan … | head`.
 for (const stream of [process.stdout, process.stderr]) {
@@ -8,9 +9,13 @@ for (const stream of [process.stdout, process.stderr]) {
   })
 }
 
+const asking = terminal()
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   // An empty NO_COLOR counts as unset.
   colours: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+  progress: process.stderr.isTTY === true && process.env.TERM !== 'dumb',
+  ...(process.stdin.isTTY === true && process.stderr.isTTY === true && { ask: asking.ask }),
 })
+asking.close()

@@ -3,8 +3,9 @@ import { findWindow, type Job, lay, nameOf, type PlacedWindow, type Readings, wi
 import { extensionsOf, formatDiagnostics, type ReadJob, readJob } from '@evenhem/job/read'
 import { plugins } from '@evenhem/plugins'
 import { jobFile } from '@evenhem/server'
-import { meant } from './arguments.ts'
-import { type ExitCode, type Streams, Trouble } from './command.ts'
+import { hint } from './arguments.ts'
+import { type ExitCode, type Session, Trouble } from './command.ts'
+import type { Phrase } from './voice.ts'
 
 export const extensions = extensionsOf(plugins)
 
@@ -21,9 +22,15 @@ export async function open(path: string): Promise<Opened> {
 }
 
 function none(path: string, { code }: NodeJS.ErrnoException): never {
-  const why = code === 'ENOENT' ? 'nothing is there' : code === 'EACCES' ? 'it may not be read' : `the system says ${code}`
-  throw new Trouble(`Unexpected path ${path}, expected a job file or its folder with job.json; ${why}`)
+  throw new Trouble('no-job', { path, why: why(code) })
 }
+/** What the system had against it. */
+export const why = (error = 'unknown'): Phrase =>
+  error === 'ENOENT'
+    ? { code: 'why.nothing-there' }
+    : error === 'EACCES'
+      ? { code: 'why.not-allowed' }
+      : { code: 'why.system', values: { error } }
 
 const isObject = (text: string): boolean => {
   try {
@@ -52,7 +59,7 @@ export interface Ready {
 }
 
 /** Does something with a job. When it has errors, says them to `err` instead. */
-export async function withJob(path: string, { err }: Streams, use: (ready: Ready) => Promise<ExitCode>): Promise<ExitCode> {
+export async function withJob(path: string, { err }: Session, use: (ready: Ready) => Promise<ExitCode>): Promise<ExitCode> {
   const opened = await open(path)
   const { job: ordered, readings, diagnostics } = opened
   const errors = diagnostics.filter(({ severity }) => severity === 'error')
@@ -65,10 +72,8 @@ export function windowNamed(job: Job, name: string): PlacedWindow {
   const search = findWindow(job, name)
   if (search.is === 'one') return search.found
   const names = search.among.map(nameOf)
-  if (search.is === 'several')
-    throw new Trouble(`Unexpected window ${name}, expected a name that only one has; write ${names.join(' or ')}`)
+  if (search.is === 'several') throw new Trouble('several-windows', { name, names: names.join(', ') })
+  if (names.length === 0) throw new Trouble('no-windows', { name })
   const ids = windowsOf(job).map(({ window }) => window.id)
-  throw new Trouble(
-    `Unexpected window ${name}, expected one of ${names.join(', ')}; ${meant(name, [...names, ...ids]) ?? 'write one of them'}`,
-  )
+  throw new Trouble('no-window', { name, names: names.join(', '), hint: hint(name, [...names, ...ids]) })
 }

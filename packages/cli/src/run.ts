@@ -1,44 +1,67 @@
-import { meant, sortOut } from './arguments.ts'
+import { hint, sortOut } from './arguments.ts'
 import { check } from './check.ts'
-import { type Command, type ExitCode, type Streams, Trouble } from './command.ts'
+import { type Asked, type Command, type ExitCode, type Session, type Streams, Trouble } from './command.ts'
 import { draw } from './draw.ts'
+import { examples } from './examples.ts'
 import { helpOf, overview } from './help.ts'
+import { newJob } from './new.ts'
+import { parts } from './parts.ts'
 import { plan } from './plan.ts'
 import { report } from './report.ts'
 import { schema } from './schema.ts'
 import { serve } from './serve.ts'
 import { plain } from './table.ts'
+import { languageIn, voiceIn } from './voice.ts'
+import { watched } from './watching.ts'
 
-export const commands: readonly Command[] = [check, plan, draw, schema, report, serve]
+export const commands: readonly Command[] = [newJob, check, plan, parts, draw, examples, schema, report, serve]
 
 /** Runs one command line; what is wrong with it goes to `err`. */
 export async function run(words: readonly string[], streams: Streams): Promise<ExitCode> {
+  const language = languageIn(words)
+  const session = { ...streams, language, voice: voiceIn(language) }
+  return orTrouble(session, () => runCommand(words, session))
+}
+
+async function orTrouble({ err, voice }: Session, work: () => Promise<ExitCode>): Promise<ExitCode> {
   try {
-    return await runCommand(words, streams)
+    return await work()
   } catch (error) {
     if (!(error instanceof Trouble)) throw error
-    streams.err(`${plain(error.message)}\n`)
+    err(`${plain(voice(error.code, error.values))}\n`)
     return 2
   }
 }
 
-async function runCommand([name, ...rest]: readonly string[], streams: Streams): Promise<ExitCode> {
-  if (name === undefined) throw new Trouble(overview(commands).trimEnd())
-  if (['--help', '-h', 'help'].includes(name)) {
-    streams.out(overview(commands))
-    return 0
+async function runCommand(words: readonly string[], session: Session): Promise<ExitCode> {
+  const { out, err, voice } = session
+  const [name, ...rest] = withoutLeadingLanguage(words)
+  if (name === undefined || ['--help', '-h', 'help'].includes(name)) {
+    const write = name === undefined ? err : out
+    write(overview(commands, voice))
+    return name === undefined ? 2 : 0
   }
   const command = commands.find((each) => each.name === name)
   const names = commands.map((each) => each.name)
-  if (!command)
-    throw new Trouble(
-      `Unexpected command ${name}, expected one of ${names.join(', ')}; ${meant(name, names) ?? 'see evenhem --help'}`,
-    )
+  if (!command) throw new Trouble('no-command', { got: name, names: names.join(', '), hint: hint(name, names, 'see-all') })
   const asked = sortOut(
     command,
     rest.map((word) => (word === '-h' ? '--help' : word)),
   )
-  if (!('help' in asked.options)) return command.run(asked, streams)
-  streams.out(helpOf(command))
-  return 0
+  if ('help' in asked.options) {
+    out(helpOf(command, voice))
+    return 0
+  }
+  return 'watch' in asked.options ? again(command, asked, session) : command.run(asked, session)
 }
+
+const again = (command: Command, asked: Asked, session: Session): Promise<ExitCode> =>
+  watched(asked.subject, session, () => orTrouble(session, () => command.run(asked, session)))
+
+/** `evenhem --lang es plan …` is as good as `evenhem plan … --lang es`. */
+const withoutLeadingLanguage = (words: readonly string[]): readonly string[] =>
+  words[0] === '--lang'
+    ? [...words.slice(2), ...words.slice(0, 2)]
+    : words[0]?.startsWith('--lang=')
+      ? [...words.slice(1), words[0]]
+      : words

@@ -1,13 +1,15 @@
 import type { Hole, HookMap, HookPlace } from '@evenhem/drapery/facts'
 import type { Figure, Mark } from '@evenhem/drawing'
-import type { Job, PlacedWindow } from '@evenhem/job'
+import { type Job, nameOf, type Place, type PlacedWindow, placeInWords } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
-import { stages, type Verdict } from '@evenhem/plugin'
+import { stages } from '@evenhem/plugin'
+import { findingLines } from './findings.ts'
 import type { Speech } from './speech.ts'
 import { plain, table } from './table.ts'
+import type { Voice } from './voice.ts'
 
 /** How a plan is written for people: sections of lines, an empty one left out. */
-type Write = (plan: WindowPlan, speech: Speech) => string
+type Write = (plan: WindowPlan, speech: Speech, place: (at: Place) => string) => string
 
 const flat = (marks: readonly Mark[]): readonly Mark[] =>
   marks.flatMap((mark) => (mark.kind === 'group' ? flat(mark.marks) : [mark]))
@@ -24,7 +26,7 @@ const heights: Write = (plan, { say, length }) => {
 }
 
 /** What to pencil on the wall: each hole from the floor below it and from the nearer edge of the casing. */
-const marks: Write = (plan, { say, length }) =>
+const marks: Write = (plan, { say, length, voice }) =>
   table(
     factsOf<readonly Hole[]>(plan, 'drapery/holes@1')
       .flat()
@@ -32,8 +34,8 @@ const marks: Write = (plan, { say, length }) =>
       .map(({ side, what, fromFloor, fromCasing }) => [
         say(`drapery/${side}`),
         say(what),
-        `${length(fromFloor.value)} from the floor`,
-        `${length(fromCasing.value)} from the casing`,
+        voice('from-floor', { length: length(fromFloor.value) }),
+        voice('from-casing', { length: length(fromCasing.value) }),
       ]),
   )
 
@@ -45,60 +47,61 @@ const runsOf = (places: readonly HookPlace[]): readonly (readonly HookPlace[])[]
     else runs.push([place])
     return runs
   }, [])
-const span = (numbers: readonly (number | undefined)[]): string => {
+const span = (numbers: readonly (number | undefined)[], voice: Voice): string => {
   const [first, last] = [numbers[0], numbers.at(-1)]
-  return first === undefined ? '' : first === last ? `${first}` : `${first} to ${last}`
+  return first === undefined ? '' : first === last ? `${first}` : voice('span', { first: `${first}`, last: `${last}` })
 }
-const hooksOf = ({ places, threading }: HookMap, { say }: Speech): string => {
+const hooksOf = ({ places, threading }: HookMap, { say, voice }: Speech): string => {
   const panels = [...new Set(places.map(({ panel }) => panel))]
   const rows = panels.flatMap((panel) =>
     runsOf(places.filter((place) => place.panel === panel)).map((run, n) => [
-      n === 0 ? `panel ${panel}` : '',
-      `hook ${span(run.map(({ hook }) => hook.n))}`,
-      [say(run[0]?.to ?? ''), span(run.map(({ number }) => number))].filter(Boolean).join(' '),
+      n === 0 ? voice('hook-panel', { panel }) : '',
+      voice('hook', {
+        numbers: span(
+          run.map(({ hook }) => hook.n),
+          voice,
+        ),
+      }),
+      [
+        say(run[0]?.to ?? ''),
+        span(
+          run.map(({ number }) => number),
+          voice,
+        ),
+      ]
+        .filter(Boolean)
+        .join(' '),
       run[0]?.note ? say(run[0].note) : '',
     ]),
   )
   const rod = threading.map(({ what, count }) => `${count} ${say(what)}`).join(', ')
-  return `${table(rows)}${rod ? `  On the rod from left to right: ${rod}\n` : ''}`
+  return `${table(rows)}${rod ? `  ${voice('threading', { rod })}\n` : ''}`
 }
 const hooks: Write = (plan, speech) =>
   factsOf<HookMap>(plan, 'drapery/hook-map@1')
     .map((map) => hooksOf(map, speech))
     .join('')
 
-const worstFirst: readonly Verdict[] = ['fail', 'unknown', 'warn', 'pass']
-const checks: Write = ({ checks: all }, { say, help }) =>
-  [...all]
-    .sort((a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict))
-    .map(({ verdict, code, says = code, values, stops, override }) => {
-      const todo = verdict === 'pass' ? undefined : help(says, values)
-      const lines = [
-        todo,
-        verdict === 'fail' && stops && override === undefined ? `Stops everything from ${stops} on.` : undefined,
-        override && `Set aside: ${override}`,
-      ]
-      return `  ${verdict.padEnd(7)}  ${say(says, values)}\n${lines
-        .filter(Boolean)
-        .map((line) => `           ${line}\n`)
-        .join('')}`
-    })
-    .join('')
+const checks: Write = ({ checks: all }, speech) => findingLines(all, speech)
 
-const steps: Write = ({ steps: all }, { say, length }) =>
+const steps: Write = ({ steps: all, checks }, { say, length, voice }) =>
   stages
     .flatMap((stage) => {
+      const closing = (code: string): string => {
+        const check = checks.find((each) => each.code === code && each.verdict === 'fail')
+        return check ? say(check.says ?? code, check.values) : code
+      }
       const here = all.filter((step) => step.stage === stage)
       return here.map(({ code, values, numbers = [], cautions = [], closed }, n) => {
         const shown = numbers.map(({ what, value }) => `${say(what)} ${length(value)}`).join(', ')
         const lines = [
           shown,
-          ...cautions.map((caution) => `Caution: ${say(caution)}`),
-          closed.length > 0 && `Closed by ${closed.join(', ')}`,
+          ...cautions.map((caution) => voice('caution', { says: say(caution) })),
+          closed.length > 0 && voice('closed-by', { says: closed.map(closing).join(' ') }),
         ]
-        return `  ${(n === 0 ? stage : '').padEnd(9)}  ${say(code, values)}\n${lines
+        return `  ${(n === 0 ? voice(`stage.${stage}`) : '').padEnd(11)}  ${say(code, values)}\n${lines
           .filter(Boolean)
-          .map((line) => `             ${line}\n`)
+          .map((line) => `               ${line}\n`)
           .join('')}`
       })
     })
@@ -112,29 +115,21 @@ const parts: Write = (plan, { say, length }) =>
       part.length === undefined ? '' : length(part.length),
     ]),
   )
-const asks: Write = (plan) =>
-  table(plan.asks.map(({ at, holds }) => [at, `${holds} ${holds === 1 ? 'rule waits' : 'rules wait'} for it`]))
-const notRead: Write = (plan, { say }) =>
-  plan.unread.map(({ what, name, at }) => `  ${say(`host/unread.${what}`, { name })}  ${at}\n`).join('')
-const faults: Write = (plan) => plan.faults.map(({ message, at }) => `  ${message}  ${at}\n`).join('')
+const asks: Write = (plan, { voice }, place) =>
+  plan.asks.map(({ at, holds }) => `  ${voice('waits', { place: place(at), count: holds })}\n`).join('')
+const unread: Write = (plan, { say }, place) =>
+  plan.unread.map(({ what, name, at }) => `  ${place(at)}: ${say(`host/unread.${what}`, { name })}\n`).join('')
+const faults: Write = (plan, _, place) => plan.faults.map(({ message, at }) => `  ${place(at)}: ${message}\n`).join('')
 
-const sections: Readonly<Record<string, Write>> = {
-  'Heights above the level line': heights,
-  'Marks on the wall': marks,
-  Hooks: hooks,
-  Checks: checks,
-  'To measure': asks,
-  Steps: steps,
-  Parts: parts,
-  'Not read by any plugin here': notRead,
-  'Faults of plugins': faults,
-}
+const sections = { heights, marks, hooks, checks, asks, steps, parts, unread, faults } satisfies Readonly<Record<string, Write>>
+const titles = Object.keys(sections) as readonly (keyof typeof sections)[]
 
 /** The plan of a window for people: what to mark, hang and check, each length in the reader's unit. */
-export function sheetOf(job: Job, { room, window, place }: PlacedWindow, plan: WindowPlan, speech: Speech): string {
-  const written = Object.entries(sections)
-    .map(([title, write]) => ({ title, text: write(plan, speech) }))
+export function sheetOf(job: Job, window: PlacedWindow, plan: WindowPlan, speech: Speech): string {
+  const place = (at: Place): string => placeInWords(job, at, at.startsWith(`${plan.window}/`) ? plan.window : '')
+  const body = titles
+    .map((title) => ({ title, text: sections[title](plan, speech, place) }))
     .filter(({ text }) => text !== '')
-  const body = written.map(({ title, text }) => `\n${title}\n${text}`).join('')
-  return plain(`${job.job.name}, ${room.name}, ${window.name}\n${place}\n${body}`)
+    .map(({ title, text }) => `\n${speech.voice(`section.${title}`)}\n${text}`)
+  return plain(`${job.job.name}, ${window.room.name}, ${window.window.name}\n${nameOf(window)}\n${body.join('')}`)
 }

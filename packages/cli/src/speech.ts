@@ -3,9 +3,12 @@ import type { Length, Tape, Written } from '@evenhem/length'
 import { createSay, type Say, wordsOf } from '@evenhem/planner/say'
 import type { Values } from '@evenhem/plugin'
 import { plugins } from '@evenhem/plugins'
+import { type Language, type Voice, voiceIn } from './voice.ts'
 
 /** How results are said at a terminal: a length always with its unit, and with `≈` before it when the tape's step rounded it. */
 export interface Speech {
+  /** The command line's own sentences. */
+  readonly voice: Voice
   readonly say: (code: string, values?: Values) => string
   readonly help: (code: string, values?: Values) => string | undefined
   readonly length: (length: Length) => string
@@ -13,8 +16,8 @@ export interface Speech {
   readonly written: (length: Length) => Written
 }
 
-export function speechFor(tape: Tape): Speech {
-  const said: Say = createSay({ words: [...wordsOf(plugins), drawingWords], language: 'en', tape })
+export function speechFor(tape: Tape, language: Language): Speech {
+  const said: Say = createSay({ words: [...wordsOf(plugins), drawingWords], language, tape })
   const length = (exact: Length): string => {
     const { text, unit, off } = said.length(exact)
     return `${off === 0 ? '' : '≈ '}${text}${unit === 'in' ? ' in' : ''}`
@@ -27,6 +30,7 @@ export function speechFor(tape: Tape): Speech {
       ]),
     )
   return {
+    voice: voiceIn(language),
     length,
     written: said.length,
     say: (code, values) => said.say(code, withUnits(values)),

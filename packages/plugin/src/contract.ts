@@ -182,6 +182,8 @@ export interface Part {
   readonly length?: Length
   readonly hardware?: Place
   readonly of?: string
+  /** How many more the order packs as spares; left out where it says nothing about them. */
+  readonly spares?: number
 }
 /** A line of the completion report about a window: a sentence under `lead`, `care` and `safe-use`, elsewhere a fact that may begin with its name and a colon. */
 export interface Entry {

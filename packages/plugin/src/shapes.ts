@@ -46,7 +46,10 @@ export const stepShape = object(
     captures: list(capture),
   },
 )
-export const partShape = object({ what: code, count: { type: 'integer', minimum: 0 } }, { length, hardware: place, of: text })
+export const partShape = object(
+  { what: code, count: { type: 'integer', minimum: 0 } },
+  { length, hardware: place, of: text, spares: { type: 'integer', minimum: 0 } },
+)
 export const layerShape = object(
   { view: { enum: ['elevation', 'plan', 'marks', 'hooks'] }, depth: number, marks: list({ type: 'object', required: ['kind'] }) },
   { state: { enum: ['drawn', 'stacked'] } },

@@ -1,0 +1,56 @@
+import { readdir, readFile } from 'node:fs/promises'
+import { fileURLToPath } from 'node:url'
+import { windowsOf } from '@evenhem/job'
+import { editAt, readJob } from '@evenhem/job/read'
+import { hint } from './arguments.ts'
+import { type Command, Trouble } from './command.ts'
+import { ownSchema, startFolder } from './folder.ts'
+import { extensions } from './job.ts'
+import { plain, table } from './table.ts'
+import type { Voice } from './voice.ts'
+
+/** Three folders up from here, whether this is `src` or `dist`. */
+const home = fileURLToPath(new URL('../../../schema/examples/', import.meta.url))
+
+/** The folders with a job in them, by name. */
+async function names(): Promise<readonly string[]> {
+  const entries = await readdir(home, { withFileTypes: true }).catch(() => [])
+  if (entries.length === 0) throw new Trouble('no-examples')
+  return entries
+    .filter((entry) => entry.isDirectory() && entry.name !== 'not-ok')
+    .map((entry) => entry.name)
+    .sort()
+}
+const textOf = (name: string): Promise<string> => readFile(`${home}${name}/job.json`, 'utf8')
+
+/** Its name, how many windows it has, and what its note says it shows; without a note what it is called. */
+async function line(name: string, voice: Voice): Promise<readonly string[]> {
+  const { job } = readJob(await textOf(name), extensions)
+  if (!job) return [name, '', '']
+  const shows = job.job.note?.split(/(?<=[.!?])\s/)[0] ?? job.job.name
+  return [name, voice('windows', { count: windowsOf(job).length }), shows]
+}
+
+async function copy(name: string, folder: string | undefined): Promise<string> {
+  const known = await names()
+  if (!known.includes(name)) throw new Trouble('no-example', { got: name, names: known.join(', '), hint: hint(name, known) })
+  if (folder === undefined) throw new Trouble('no-target', { name })
+  const text = await textOf(name)
+  return startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)
+}
+
+export const examples: Command = {
+  name: 'examples',
+  says: 'examples',
+  more: 'examples.more',
+  subjects: [
+    { is: 'name', mayLack: true },
+    { is: 'folder', mayLack: true },
+  ],
+  options: {},
+  run: async ({ subjects: [name, folder] }, { out, voice }) => {
+    if (name === undefined) out(plain(table(await Promise.all((await names()).map((each) => line(each, voice))), '')))
+    else out(`${plain(await copy(name, folder))}\n`)
+    return 0
+  },
+}
