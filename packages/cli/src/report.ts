@@ -14,7 +14,8 @@ export const report: Command = {
   options: { out, paper, units },
   run: ({ subject, options }, streams) =>
     withJob(subject, streams, async ({ ordered, readings }) => {
-      const wishes: ReportWishes = { unit: unitIn(options), paper: options.paper as ReportWishes['paper'] }
+      const { language } = streams
+      const wishes: ReportWishes = { unit: unitIn(options), paper: options.paper as ReportWishes['paper'], language }
       await put(reporter(plugins)(ordered, readings, wishes).html, options.out, streams)
       return 0
     }),

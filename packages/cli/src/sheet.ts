@@ -1,7 +1,7 @@
 import type { Hole, HookMap, HookPlace } from '@evenhem/drapery/facts'
 import type { Figure, Mark } from '@evenhem/drawing'
 import { type Job, nameOf, type Place, type PlacedWindow, placeInWords } from '@evenhem/job'
-import type { WindowPlan } from '@evenhem/planner'
+import type { PlannedStep, WindowPlan } from '@evenhem/planner'
 import { stages } from '@evenhem/plugin'
 import { findingLines } from './findings.ts'
 import type { Speech } from './speech.ts'
@@ -84,28 +84,33 @@ const hooks: Write = (plan, speech) =>
 
 const checks: Write = ({ checks: all }, speech) => findingLines(all, speech)
 
-const steps: Write = ({ steps: all, checks }, { say, length, voice }) =>
-  stages
-    .flatMap((stage) => {
-      const closing = (code: string): string => {
-        const check = checks.find((each) => each.code === code && each.verdict === 'fail')
-        return check ? say(check.says ?? code, check.values) : code
-      }
-      const here = all.filter((step) => step.stage === stage)
-      return here.map(({ code, values, numbers = [], cautions = [], closed }, n) => {
-        const shown = numbers.map(({ what, value }) => `${say(what)} ${length(value)}`).join(', ')
-        const lines = [
-          shown,
-          ...cautions.map((caution) => voice('caution', { says: say(caution) })),
-          closed.length > 0 && voice('closed-by', { says: closed.map(closing).join(' ') }),
-        ]
-        return `  ${(n === 0 ? voice(`stage.${stage}`) : '').padEnd(11)}  ${say(code, values)}\n${lines
-          .filter(Boolean)
-          .map((line) => `               ${line}\n`)
-          .join('')}`
-      })
+/** What closes a step, as the failing check says it. */
+const closing = ({ checks }: WindowPlan, { say, voice }: Speech, codes: readonly string[]): string => {
+  const failing = codes.map((code) => checks.find((each) => each.code === code && each.verdict === 'fail'))
+  const says = failing.map((check, n) => (check ? say(check.says ?? check.code, check.values) : codes[n])).join(' ')
+  return voice('closed-by', { says })
+}
+const stepLines = (plan: WindowPlan, step: PlannedStep, speech: Speech): readonly string[] => {
+  const { numbers = [], cautions = [], closed } = step
+  const { say, length, voice } = speech
+  const shown = numbers.map(({ what, value }) => `${say(what)} ${length(value)}`).join(', ')
+  return [
+    ...(shown ? [shown] : []),
+    ...cautions.map((caution) => voice('caution', { says: say(caution) })),
+    ...(closed.length > 0 ? [closing(plan, speech, closed)] : []),
+  ]
+}
+const steps: Write = (plan, speech) => {
+  const { say, voice } = speech
+  const width = Math.max(...stages.map((stage) => voice(`stage.${stage}`).length))
+  return plan.steps
+    .map((step, n) => {
+      const stage = plan.steps[n - 1]?.stage === step.stage ? '' : voice(`stage.${step.stage}`)
+      const below = stepLines(plan, step, speech).map((line) => `${' '.repeat(width + 6)}${line}\n`)
+      return `  ${stage.padEnd(width)}  ${say(step.code, step.values)}\n${below.join('')}`
     })
     .join('')
+}
 
 const parts: Write = (plan, { say, length }) =>
   table(

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { commands } from '../src/run.ts'
+import { english } from '../src/words.ts'
 import { example, line } from './line.ts'
 
 const job = example('tern-hollow')
@@ -13,7 +14,7 @@ test('without a command it says which there are, as trouble', async () => {
 test.each(['--help', '-h', 'help'])('%s shows every command, and that is good', async (word) => {
   const { code, out } = await line(word)
   expect(code).toBe(0)
-  for (const { name, says } of commands) expect(out).toMatch(new RegExp(`evenhem ${name}.* ${says}`))
+  for (const { name, says } of commands) expect(out).toMatch(new RegExp(`evenhem ${name}.* ${english[says]}`))
 })
 
 test.each(commands.map(({ name }) => name))('%s --help shows its usage and each of its options', async (name) => {
@@ -25,16 +26,25 @@ test.each(commands.map(({ name }) => name))('%s --help shows its usage and each 
 })
 
 test.each([
-  [['plam', job], 'Unexpected command plam, expected one of check, plan, draw, schema, report, serve; did you mean plan?'],
-  [['xyzzy'], 'Unexpected command xyzzy, expected one of check, plan, draw, schema, report, serve; see evenhem --help'],
+  [
+    ['plam', job],
+    'Unexpected command plam, expected one of new, check, plan, parts, draw, examples, schema, report, serve; did you mean plan?',
+  ],
+  [
+    ['xyzzy'],
+    'Unexpected command xyzzy, expected one of new, check, plan, parts, draw, examples, schema, report, serve; see evenhem --help',
+  ],
   [
     ['plan', job, '--wimdow', 'w1'],
-    'Unexpected option --wimdow, expected one of --window, --json, --units, --help; did you mean --window?',
+    'Unexpected option --wimdow, expected one of --window, --json, --units, --watch, --lang, --help; did you mean --window?',
   ],
-  [['plan', job, '-x'], 'Unexpected option -x, expected one of --window, --json, --units, --help; see evenhem plan --help'],
+  [
+    ['plan', job, '-x'],
+    'Unexpected option -x, expected one of --window, --json, --units, --watch, --lang, --help; see evenhem plan --help',
+  ],
   [
     ['plan', job, '--__proto__'],
-    'Unexpected option --__proto__, expected one of --window, --json, --units, --help; see evenhem plan --help',
+    'Unexpected option --__proto__, expected one of --window, --json, --units, --watch, --lang, --help; see evenhem plan --help',
   ],
   [['plan', job, '--window'], 'Unexpected end after --window, expected ID; write --window ID'],
   [['plan', job, '--window', '--json'], 'Unexpected end after --window, expected ID; write --window ID'],
@@ -45,6 +55,12 @@ test.each([
   [['schema', job], `Unexpected "${job}", expected nothing after schema; see evenhem schema --help`],
   [['draw', job, '--view', 'marks'], 'Unexpected draw without --window, expected --window ID; see evenhem draw --help'],
   [['draw', job, '--window', 'w1'], 'Unexpected draw without --view, expected --view elevation|marks; see evenhem draw --help'],
+  [
+    ['examples', 'a', 'b', 'c'],
+    'Unexpected "c", expected <name> <folder> and nothing more after examples; see evenhem examples --help',
+  ],
+  [['plan', job, '--lang', 'fr'], 'Unexpected --lang fr, expected en, es; write one of them'],
+  [['parts', job, '--json', '--csv'], 'Unexpected --json beside --csv, expected one of them; leave one out'],
   [['serve', job, '--port', '4.5'], 'Unexpected --port 4.5, expected a whole number from 0 to 65535; left out, it is 4170'],
   [['plan', job, '--window', 'w2'], 'Unexpected window w2, expected one of garden-room/w1; did you mean w1?'],
   [

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises'
 import { dirname } from 'node:path'
 import { expect, test } from 'vitest'
 import { example, fileWith, line, smallJob } from './line.ts'
@@ -68,4 +69,54 @@ test('a path where nothing is could not be read', async () => {
 test('a folder without a job could not be read', async () => {
   const folder = dirname(await fileWith('', 'other.json'))
   expect((await line('check', folder)).err).toContain('expected a job file or its folder with job.json; nothing is there')
+})
+
+test('a good read is followed by what each window’s plan found, and the counts', async () => {
+  const { code, out } = await line('check', example('rings-missing'))
+  expect(code).toBe(1)
+  expect(out).toMatch(/^Garden room, Window 1\n {2}fail {5}2 rings are missing: 22 packed, 24 needed for 26 hooks\.\n/)
+  expect(out).toContain('Stops everything from mount on.')
+  expect(out).toMatch(/\n\n\S+job\.json: 1 check fails, \d+ pass\n$/)
+})
+
+test('checks that pass are shown when they are asked for', async () => {
+  const [few, all] = [await line('check', example('tern-hollow')), await line('check', example('tern-hollow'), '--all')]
+  expect(few.out).toMatch(/^\S+job\.json: good, \d+ pass\n$/)
+  expect(all.out.match(/^ {2}pass /gm)?.length).toBe(Number(/good, (\d+) pass/.exec(few.out)?.[1]))
+})
+
+test('what is to be measured stands in plain places, with how many rules wait', async () => {
+  const { code, out } = await line('check', example('not-measured-yet'))
+  expect(code).toBe(0)
+  expect(out).toMatch(/ {2}measure {2}wall, opening, casing, width \(\d+ rules wait for it\)\n/)
+  expect(out).not.toContain('/rooms/')
+  expect(out).toMatch(/: \d+ are not known yet,.* 5 places to measure, \d+ rules wait\n$/)
+})
+
+test('as JSON the findings stand beside the diagnostics', async () => {
+  const { out } = await line('check', example('rings-missing'), '--json')
+  const { findings, asks, counts } = JSON.parse(out)
+  expect(findings.filter((each: { verdict: string }) => each.verdict === 'fail')).toEqual([
+    expect.objectContaining({
+      in: '/rooms/garden-room/windows/w1',
+      names: ['Garden room', 'Window 1'],
+      code: 'rod-and-ring/rings',
+      says: expect.stringContaining('2 rings are missing'),
+      stops: 'mount',
+    }),
+  ])
+  expect([asks, counts.fails]).toEqual([[], 1])
+})
+
+test('lengths in findings are in the units that were asked for', async () => {
+  const job = example('rod-too-short')
+  expect((await line('check', job)).out).toContain(' in')
+  expect((await line('check', job, '--units', 'mm')).out).toMatch(/\d mm/)
+})
+
+test('a name in a job is shown and never obeyed by the terminal', async () => {
+  const text = await readFile(`${example('rings-missing')}/job.json`, 'utf8')
+  const { out } = await line('check', await fileWith(text.replace('"Garden room"', '"Garden\\u001b[2Jroom"')))
+  expect(out).toContain('fail')
+  expect(out).not.toContain('\u001b')
 })

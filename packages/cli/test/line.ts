@@ -4,14 +4,18 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { onTestFinished } from 'vitest'
-import type { ExitCode } from '../src/command.ts'
+import type { ExitCode, Streams } from '../src/command.ts'
 import { run } from '../src/run.ts'
 
 export const root = fileURLToPath(new URL('../../..', import.meta.url))
 export const example = (name: string): string => `${root}schema/examples/${name}`
 
 /** What a command line came to, in this process. */
-export async function line(
+export const line = (...words: readonly string[]) => lineWith({}, ...words)
+
+/** The same with a terminal: one that answers, or one that shows progress. */
+export async function lineWith(
+  more: Partial<Streams>,
   ...words: readonly string[]
 ): Promise<{ readonly code: ExitCode; readonly out: string; readonly err: string }> {
   const written = { out: '', err: '' }
@@ -23,6 +27,7 @@ export async function line(
       written.err += text
     },
     colours: false,
+    ...more,
   })
   return { code, ...written }
 }
@@ -54,4 +59,11 @@ export const smallJob = {
   units: 'in',
   job: { number: '1', name: 'Heron Lodge', country: 'US' },
   rooms: [{ id: 'den', name: 'Den', windows: [] }],
+}
+
+/** A folder of its own. */
+export async function folder(): Promise<string> {
+  const path = await mkdtemp(join(tmpdir(), 'evenhem-'))
+  onTestFinished(() => rm(path, { recursive: true }))
+  return path
 }

@@ -29,3 +29,7 @@ test('the report prints on the paper of the job’s country, or on what was aske
   expect((await line('report', job)).out).toContain('size:letter')
   expect((await line('report', job, '--paper', 'a4')).out).toContain('size:A4')
 })
+
+test('the report is in the language that was asked for', async () => {
+  expect((await line('report', example('tern-hollow'), '--lang', 'es')).out).toContain('<html lang="es"')
+})

@@ -5,7 +5,7 @@ import { createPlanner, planText } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 import { extensions } from '../src/job.ts'
-import { example, fileWith, line } from './line.ts'
+import { example, fileWith, line, smallJob } from './line.ts'
 
 const job = example('tern-hollow')
 const place = '/rooms/garden-room/windows/w1'
@@ -19,9 +19,7 @@ async function sections(...words: readonly string[]): Promise<Readonly<Record<st
 }
 
 test('a plan names the job, the room and the window first', async () => {
-  expect((await line('plan', job)).out).toMatch(
-    /^House at Tern Hollow, Garden room, Window 1\n\/rooms\/garden-room\/windows\/w1\n/,
-  )
+  expect((await line('plan', job)).out).toMatch(/^House at Tern Hollow, Garden room, Window 1\ngarden-room\/w1\n/)
 })
 
 test('heights stand from the top down, each with its unit', async () => {
@@ -60,8 +58,10 @@ test('parts are counted', async () => {
   expect((await sections(job)).Parts).toMatch(/ 2 {2}finial/)
 })
 
-test('what is not measured yet is asked for by its place', async () => {
-  expect((await sections(example('not-measured-yet')))['To measure']).toContain(`${place}/walls/a/openings/o/casing/width`)
+test('what is not measured yet is asked for by its place in words, with how many rules wait', async () => {
+  expect((await sections(example('not-measured-yet')))['To measure']).toMatch(
+    /^ {2}wall, opening, casing, width \(\d+ rules wait for it\)/,
+  )
 })
 
 test('lengths are in the units that were asked for, and rounded ones say so', async () => {
@@ -107,4 +107,23 @@ test('a name in a job is shown and never obeyed by the terminal', async () => {
   const { out } = await line('plan', await fileWith(text))
   expect(out).toContain('Garden room')
   expect([...out].filter((letter) => letter !== '\n' && /\p{Control}/u.test(letter))).toEqual([])
+})
+
+test('a closed step names the check that closes it in words', async () => {
+  const { Steps } = await sections(example('rings-missing'))
+  expect(Steps).toContain('Closed by: 2 rings are missing')
+  expect(Steps).not.toContain('rod-and-ring/')
+})
+
+test('a job without windows says so', async () => {
+  const file = await fileWith(JSON.stringify(smallJob))
+  const said = 'There is no window in this job, so there is nothing to plan.\n'
+  expect(await line('plan', file)).toEqual({ code: 0, out: '', err: said })
+  expect((await line('plan', file, '--window', 'w1')).err).toContain('this job has no window')
+})
+
+test('titles, verdicts and stages are said in Spanish', async () => {
+  const { out } = await line('plan', example('rings-missing'), '--lang', 'es')
+  for (const word of ['Marcas en la pared', 'falla', 'desde el piso', 'Pasos', 'taladrar']) expect(out).toContain(word)
+  expect(out).not.toMatch(/ from the floor|\nSteps\n|Caution:/)
 })

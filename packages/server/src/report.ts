@@ -22,6 +22,8 @@ const paperFor = ({ job: { country } }: Job): Paper => (['US', 'CA', 'MX'].inclu
 export interface ReportWishes {
   readonly unit?: ReadingUnit
   readonly paper?: Paper
+  /** BCP 47; left out: English. */
+  readonly language?: string
 }
 
 /** What was wished for in an address; in words what is wrong with it. */
@@ -39,6 +41,6 @@ export type Reporter = (ordered: Job, readings: Readings, wishes?: ReportWishes)
 export function reporter(plugins: readonly Plugin[]): Reporter {
   const planner = createPlanner(plugins)
   const words = wordsOf(plugins)
-  return (ordered, readings, { unit, paper = paperFor(ordered) } = {}) =>
-    reportOf({ ordered, readings, planner, words, language: 'en', tape: tapeFor(ordered, unit), paper })
+  return (ordered, readings, { unit, paper = paperFor(ordered), language = 'en' } = {}) =>
+    reportOf({ ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper })
 }
