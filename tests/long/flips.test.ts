@@ -59,6 +59,16 @@ test('a function with a counterpart is changed wherever its name is used, and th
     "import { plus as flipped } from 'l';import { minus as less, plus } from 'l'\nconst f = (up ? plus : flipped)({ plus }, plus.plus)",
   )
 })
+test('a change that never ends is told from one that fails a test and from one that none notices', async () => {
+  const file = `${root}packages/length/src/spread.ts`
+  const text = readFileSync(file, 'utf8')
+  const changes = [`${text}\nwhile (true) {}`, text, text.replace('whole * i +', 'whole * i -')].map((changed) => ({
+    file,
+    text: changed,
+  }))
+  const fates = await runFlips(changes, { files: [file], tests: ['packages/length/test'] }, 1, 15_000)
+  expect(fates).toEqual(['(the tests never end)', undefined, 'three spaces in ten nanometres are 3, 4 and 3, and add up'])
+})
 test('the arithmetic has many of them', () => expect(all.length).toBeGreaterThan(150))
 
 test('every change that is allowed is one that can be made, and has a reason', () => {
