@@ -1,5 +1,7 @@
+export type { Closing, FabricCare, SafetyNotes } from './closing.ts'
 export type { Drawing, Key } from './drawing.ts'
 export { fontsFor } from './fonts.ts'
+export type { House, HouseWindow, Link } from './house.ts'
 export { pageOf, type ReportPage } from './html.ts'
 export type { Point } from './open.ts'
 export {
@@ -14,5 +16,6 @@ export {
 } from './outline.ts'
 export type { Paper } from './paper.ts'
 export { type ReportOrder, reportOf } from './report.ts'
+export type { Standing, Stands } from './standing.ts'
 export { createVoice, type NumberPiece, type Said, type Voice } from './voice.ts'
-export { words } from './words.ts'
+export { type ReportLanguage, reportLanguages, words } from './words.ts'

@@ -1,10 +1,16 @@
-import type { Job, PlacedWindow, Readings } from '@evenhem/job'
+import { type Job, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Entry, Verdict } from '@evenhem/plugin'
+import { type Closing, closingOf } from './closing.ts'
+import { aboutOf } from './contacts.ts'
 import { type Drawing, drawingOf } from './drawing.ts'
+import { smallWallOf } from './frieze.ts'
+import { type House, type HouseWindow, houseOf } from './house.ts'
 import { openPoints, type Point, passedPoints } from './open.ts'
 import type { Paper } from './paper.ts'
+import { type Stands, standsOf } from './standing.ts'
 import type { Said, Voice } from './voice.ts'
+import { type WallMarks, wallMarksOf } from './wall-marks.ts'
 
 /** One fact of a list: its name, when it has one, and what is so. */
 export interface Line {
@@ -23,14 +29,18 @@ export interface Points extends Section<Point> {
 
 /** What the report says about one window. */
 export interface WindowPage {
+  /** By which the report's links find it. */
+  readonly id: string
   readonly title: string
+  readonly stands: Stands
   readonly lead: readonly Said[]
   readonly drawing?: Drawing
   /** Said in place of a drawing. */
   readonly notDrawn?: string
   /** Facts, each with its name. */
   readonly facts: readonly Section<Line>[]
-  /** Sentences: care, safe use. */
+  readonly marks?: WallMarks
+  /** Sentences about care and safe use. On paper they stand at the end, once for all windows. */
   readonly notes: readonly Section<Said>[]
   readonly open: Points
   readonly checked: Points
@@ -48,6 +58,9 @@ export interface Outline {
     readonly page: readonly [before: string, between: string, after: string]
   }
   readonly windows: readonly WindowPage[]
+  /** Absent when there is one window, which is a report by itself. */
+  readonly house?: House
+  readonly closing: Closing
   /** What each verdict's sign means. */
   readonly verdicts: Readonly<Record<Verdict, string>>
   /** For whom, by whom and when. */
@@ -64,7 +77,8 @@ export interface OutlineOrder {
   readonly ordered: Job
   readonly found: Job
   readonly readings: Readings
-  readonly windows: readonly PlannedWindow[]
+  /** In walking order; each is looked at once, so that plans of a large house need not be kept. */
+  readonly windows: Iterable<PlannedWindow>
   readonly language: string
   readonly paper: Paper
   readonly voice: Voice
@@ -73,8 +87,11 @@ export interface OutlineOrder {
 /** Makes the outline of a report. It knows no trade and no hardware: all that it says of a window stands in its plan. */
 export function outlineOf({ ordered, found, readings, windows, language, paper, voice }: OutlineOrder): Outline {
   const { job } = ordered
-  const pages = windows.map((window) => pageOf(window, found, readings, paper, voice))
+  const all: HouseWindow[] = []
+  for (const window of windows) all.push(windowOf(window, found, readings, paper, voice, all.length + 1))
+  const pages = all.map(({ page }) => page)
   const [only, ...others] = pages
+  const closing = closingOf(ordered, all, voice)
   return {
     language,
     paper,
@@ -82,6 +99,8 @@ export function outlineOf({ ordered, found, readings, windows, language, paper, 
     head: { job: job.name, kind: voice.text('report/kind'), state: voice.text('report/draft') },
     foot: { job: voice.text('report/job', { number: job.number }), page: aroundNumbers(voice) },
     windows: pages,
+    closing,
+    ...(only && others.length === 0 ? {} : { house: houseOf(all, closing, paper, voice) }),
     verdicts: {
       pass: voice.text('report/pass'),
       warn: voice.text('report/warn'),
@@ -98,25 +117,53 @@ function aroundNumbers(voice: Voice): Outline['foot']['page'] {
   return [before, between, after]
 }
 
-function pageOf({ plan, room, window }: PlannedWindow, found: Job, readings: Readings, paper: Paper, voice: Voice): WindowPage {
+/** A window's page, and what the house's own pages take from its plan. */
+function windowOf(window: PlannedWindow, found: Job, readings: Readings, paper: Paper, voice: Voice, n: number): HouseWindow {
+  const { plan, room } = window
+  return {
+    placed: { place: window.place, room, window: window.window },
+    page: pageOf(window, found, readings, paper, voice, n),
+    wall: smallWallOf(plan),
+    care: entriesOf(plan, 'care', voice),
+    safe: entriesOf(plan, 'safe-use', voice),
+  }
+}
+
+const entriesOf = ({ entries }: WindowPlan, section: Entry['section'], voice: Voice): readonly Said[] =>
+  entries.filter((entry) => entry.section === section).map(({ code, values }) => voice.said(code, values))
+
+function pageOf(
+  { plan, room, window }: PlannedWindow,
+  found: Job,
+  readings: Readings,
+  paper: Paper,
+  voice: Voice,
+  n: number,
+): WindowPage {
   const title = voice.text('report/window', { room: room.name, window: window.name })
   const drawing = drawingOf(plan, readings, title, paper, voice)
   const open = openPoints(plan, found, voice)
-  const said = (section: Entry['section']): readonly Said[] =>
-    plan.entries.filter((entry) => entry.section === section).map(({ code, values }) => voice.said(code, values))
+  const stands = standsOf(plan, voice)
+  const marks = wallMarksOf(plan, stands.standing, voice)
   const section = <T>(code: Entry['section'], made: (sentence: Said) => T): Section<T> => ({
     title: voice.text(`report/${code}`),
-    of: said(code).map(made),
+    of: entriesOf(plan, code, voice).map(made),
   })
   return {
+    id: `window-${n}`,
     title,
-    lead: said('lead'),
+    stands,
+    lead: entriesOf(plan, 'lead', voice),
     ...(drawing ? { drawing } : { notDrawn: voice.text('report/not-drawn') }),
     facts: (['what-hangs-here', 'set-on-the-day'] as const).map((code) => section(code, named)).filter(({ of }) => of.length > 0),
+    ...(marks ? { marks } : {}),
     notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),
     open: {
       title: voice.text('report/still-open'),
-      before: [voice.text('report/unsigned'), ...(open.length === 0 ? [voice.text('report/nothing-open')] : [])],
+      before: [
+        ...(windowsOf(found).length === 1 ? [voice.text('report/unsigned')] : []),
+        ...(open.length === 0 ? [voice.text('report/nothing-open')] : []),
+      ],
       of: open,
     },
     checked: { title: voice.text('report/checked'), of: passedPoints(plan, voice) },
@@ -129,17 +176,4 @@ function named(sentence: Said): Line {
   const found = typeof first === 'string' ? /^([^:]+): ?(.*)$/s.exec(first) : null
   if (!found) return { says: [sentence] }
   return { name: [found[1] as string], says: [[found[2] as string, ...rest].filter((part) => part !== '')] }
-}
-
-function aboutOf({ job }: Job, voice: Voice): readonly Line[] {
-  const line = (code: string, ...texts: readonly (string | undefined)[]): Line => ({
-    name: [voice.text(code)],
-    says: texts.flatMap((text) => (text ? [[text]] : [])),
-  })
-  return [
-    line('report/for', job.customer?.name, job.site?.address),
-    line('report/made-by', job.workroom?.name),
-    line('report/measured-by', job.measured?.by, job.measured?.date && voice.day(job.measured.date)),
-    line('report/installation', job.install && voice.day(job.install)),
-  ].filter(({ says }) => says.length > 0)
 }

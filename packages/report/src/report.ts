@@ -1,9 +1,9 @@
-import { type Job, lay, type Readings, windowsOf } from '@evenhem/job'
+import { type Job, lay, type Place, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { Tape } from '@evenhem/length'
-import type { Planner } from '@evenhem/planner'
+import type { Planner, WindowPlan } from '@evenhem/planner'
 import type { Sentences } from '@evenhem/planner/say'
 import { pageOf, type ReportPage } from './html.ts'
-import { outlineOf } from './outline.ts'
+import { outlineOf, type PlannedWindow } from './outline.ts'
 import type { Paper } from './paper.ts'
 import { createVoice } from './voice.ts'
 
@@ -22,6 +22,11 @@ export interface ReportOrder {
 /** The customer's report of a job: every window planned from the order and what was read, as one page. */
 export function reportOf({ ordered, readings, planner, words, language, tape, paper }: ReportOrder): ReportPage {
   const found = lay(ordered, readings).job
-  const windows = windowsOf(found).map((window) => ({ ...window, plan: planner.window(found, ordered, window.place) }))
+  const windows = planned(windowsOf(found), (place) => planner.window(found, ordered, place))
   return pageOf(outlineOf({ ordered, found, readings, windows, language, paper, voice: createVoice(words, language, tape) }))
+}
+
+/** One plan after the other, when it is asked for. */
+function* planned(windows: readonly PlacedWindow[], plan: (place: Place) => WindowPlan): Generator<PlannedWindow> {
+  for (const window of windows) yield { ...window, plan: plan(window.place) }
 }

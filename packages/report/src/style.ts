@@ -1,4 +1,5 @@
 import { lights, paperCss } from '@evenhem/drawing'
+import { friezeGaps } from './frieze.ts'
 import { styleString } from './markup.ts'
 import type { Outline } from './outline.ts'
 import { grid, type PaperSizes, papers } from './paper.ts'
@@ -29,13 +30,14 @@ function printed({ head, foot }: Outline, { name, side }: PaperSizes): string {
 const type = `*{box-sizing:border-box;margin:0}
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{font:10pt/1.42 ${sans};color:var(--ink);font-kerning:normal;overflow-wrap:break-word}
-h1,.lead{font-family:${serif};font-optical-sizing:auto;font-feature-settings:"lnum";font-weight:400}
-h1{font-size:30pt;line-height:1.1;letter-spacing:-.014em;text-wrap:balance;margin:4.8mm 0 0 -.4mm}
+a{color:inherit;text-decoration-color:var(--line);text-decoration-thickness:.06em;text-underline-offset:.16em}
+.title,.lead{font-family:${serif};font-optical-sizing:auto;font-feature-settings:"lnum";font-weight:400}
+.title{font-size:30pt;line-height:1.1;letter-spacing:-.014em;text-wrap:balance;margin:4.8mm 0 0 -.4mm}
 .lead{font-size:13pt;line-height:1.42;color:var(--frame);max-width:150mm;margin-top:3mm;text-wrap:pretty}
-h2{font-size:10.8pt;line-height:1.3;font-weight:600}
+:is(h2,h3):not(.title){font-size:10.8pt;line-height:1.3;font-weight:600}
 .number{white-space:nowrap;font-weight:600}
 .lead .number{font-weight:400}
-:is(.notes,.points) .number{font-weight:500}
+:is(.points,.safety,.fabric) .number{font-weight:500}
 .fraction{font-feature-settings:"frac";word-spacing:-.12em}
 .lead .fraction{font-feature-settings:"frac","lnum"}
 .quiet{color:var(--ink2)}`
@@ -56,13 +58,19 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .measured .number::before{content:"";position:absolute;left:0;top:-.2mm;bottom:-.8mm;width:.75mm;background:var(--tapehook)}
 .unknown .question{border:.35mm dashed var(--ink);border-radius:.5mm;padding:0 2mm;font-weight:700;color:var(--ink)}
 .facts section+section{margin-top:4.4mm}
-.facts h2{margin-bottom:1mm}
+.facts :is(h2,h3){margin-bottom:1mm}
 .facts div{display:grid;grid-template-columns:20.6mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 .facts dt{color:var(--ink2)}
 .facts p{border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
-.notes{display:grid;grid-template-columns:1.3fr 1fr 1fr;gap:5mm 7.4mm;margin-top:5mm}
-.notes h2,.points h2{margin-bottom:.8mm}
-.open{margin-top:5mm}
+:is(.points,.marks) :is(h2,h3):not(.title){margin-bottom:.8mm}
+.marks{margin-top:4.4mm}
+.marks dl{display:grid;grid-template-columns:repeat(auto-fill,minmax(52mm,1fr));column-gap:7.4mm}
+.marks dl div{display:flex;justify-content:space-between;gap:2mm;border-top:.25mm solid var(--faint);padding:.8mm 0;line-height:1.28}
+.marks dt{color:var(--ink2)}
+.stands{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;margin-top:3mm;font-weight:600;border-top:.3mm solid var(--ink);border-bottom:.3mm solid var(--ink);padding:1.4mm 0}
+.stands svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
+.stands.fail{color:var(--fail);border-color:var(--fail);border-width:.7mm}
+:is(.open,.settled){margin-top:4.4mm}
 .checked{margin-top:4.4mm}
 .points ul{list-style:none;padding:0;margin-top:1.4mm}
 .points li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;padding:.7mm 0}
@@ -79,17 +87,63 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .unknown .broken{fill:none;stroke:var(--ink);stroke-width:1.6;stroke-dasharray:3 2.2}svg.unknown .question{fill:var(--ink);font-family:${sans}}
 .visually-hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}`
 
-const onPaper = `@media print{.foot{display:none}html,body{background:#fff}.window+.window{break-before:page}.window+.window h1{margin-top:0}
-h1,h2,.lead{break-after:avoid}figure,.facts section,.notes section,.points li,.checked,.about div{break-inside:avoid}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
+/** What a house has beside its windows. The frieze's lines keep their weight at every scale. */
+const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
+.cover .lead{font-size:17pt;margin-top:9mm}
+.cover .state{margin-top:2mm;color:var(--ink2)}
+.frieze{display:block;margin-top:14mm}
+.frieze>div{display:flex;flex-wrap:wrap;column-gap:${friezeGaps.room}mm;align-items:flex-end}
+.frieze .room{display:flex;flex-direction:column;min-width:0;max-width:100%}
+.frieze .room span{font-size:9pt;line-height:1.2;color:var(--ink2);height:${friezeGaps.row}mm;padding-top:1.4mm;width:0;min-width:100%;overflow:hidden}
+.frieze .walls{display:flex;flex-wrap:wrap;align-items:flex-end}
+.frieze svg{display:block;max-width:100%;border-bottom:.7mm solid var(--ink);box-sizing:content-box}
+.frieze path{vector-effect:non-scaling-stroke;stroke-width:.2mm;stroke:var(--frame);fill:none}
+.frieze .wall-face{fill:var(--sheet);stroke:var(--ink)}
+.frieze .casing{fill:var(--casing)}.frieze .glass{fill:var(--glass)}
+.frieze .rod{fill:var(--rod);stroke:var(--rodline)}
+.frieze .fabric{fill:var(--fabric);stroke:var(--fedge)}
+.frieze .not-known{stroke:var(--ink);stroke-dasharray:1.2mm .8mm}
+.frieze text{font:700 600px ${sans};text-anchor:middle;dominant-baseline:central;fill:var(--ink)}
+.frieze figcaption{margin-top:2mm}
+.cover .about{margin-top:12mm}
+.summary ul{margin-top:3mm}
+.summary>p{margin-top:2mm}
+.stopping{margin-top:1.4mm}.stopping ul{margin:0}
+.summary{margin-top:9mm}
+.rooms{columns:2;column-gap:9mm;margin-top:4mm}
+.rooms section{margin-bottom:4mm}
+.rooms ul,.safety ul{list-style:none;padding:0}
+.rooms li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;border-top:.25mm solid var(--faint);padding:.9mm 0;line-height:1.3}
+.rooms .also li{display:block}
+.rooms svg{width:3.6mm;height:3.6mm;margin-top:.4mm}
+.fabric{display:grid;grid-template-columns:1fr 1fr;gap:1.4mm 7.4mm;margin-top:5mm;border-top:.25mm solid var(--ink);padding-top:1.6mm}
+.fabric h3{grid-column:1/-1}
+.fabric dl div{display:grid;grid-template-columns:24mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
+.fabric dt{color:var(--ink2)}.fabric p+p{margin-top:1.4mm}
+.to-write{height:17mm;background:repeating-linear-gradient(transparent 0 7.7mm,var(--line) 7.7mm 8mm)}
+.closing>section+section{margin-top:10mm}
+.safety li,.safety p{margin-top:2mm}
+.contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:1fr 1fr 1fr}`
+
+const onPaper = `@media print{.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
+h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.checked,.marks,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety{break-inside:avoid}
+.stopping>p{break-after:avoid}.cover{break-after:page}.contents .title,.closing>:first-child .title{margin-top:0}.closing{break-before:page}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
 
 const onScreen = ({ width, side }: PaperSizes): string => `@media screen{html{background:var(--desk)}
 body{background:var(--sheet);max-width:${width}mm;min-height:100vh;margin:0 auto;padding:13.8mm ${side}mm 12mm}
-.window+.window{margin-top:24mm;border-top:.3mm solid var(--ink)}}
+:is(.window,.contents,.closing):not(:first-child){margin-top:24mm;border-top:.3mm solid var(--ink)}}
 @media screen and (max-width:${width}mm){body{padding:5mm max(4mm,min(${side}mm,5vw)) 6mm}}
-@media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.notes,.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about{grid-template-columns:1fr 1fr}h1{font-size:26pt;margin-left:-.2mm}}`
+@media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.rooms{columns:1}.fabric{grid-template-columns:minmax(0,1fr)}.cover .title{font-size:clamp(30pt,11vw,58pt);margin-top:8mm}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about{grid-template-columns:1fr 1fr}.title{font-size:26pt;margin-left:-.2mm}}`
 
 /** The whole style sheet of a report but its fonts. */
 export const styleOf = (outline: Outline): string =>
-  [colours(), type, parts, paperCss(), printed(outline, papers[outline.paper]), onPaper, onScreen(papers[outline.paper])].join(
-    '\n',
-  )
+  [
+    colours(),
+    type,
+    parts,
+    ofHouse,
+    paperCss(),
+    printed(outline, papers[outline.paper]),
+    onPaper,
+    onScreen(papers[outline.paper]),
+  ].join('\n')

@@ -3,7 +3,7 @@ import { type ReadingUnit, type Tape, tapes } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
 import { wordsOf } from '@evenhem/planner/say'
 import type { Plugin } from '@evenhem/plugin'
-import { type Paper, type ReportPage, reportOf } from '@evenhem/report'
+import { type Paper, type ReportPage, reportLanguages, reportOf } from '@evenhem/report'
 
 const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
   in: tapes.sixteenths,
@@ -22,17 +22,20 @@ const paperFor = ({ job: { country } }: Job): Paper => (['US', 'CA', 'MX'].inclu
 export interface ReportWishes {
   readonly unit?: ReadingUnit
   readonly paper?: Paper
-  /** BCP 47; left out: English. */
+  /** BCP 47; left out: English, since an order does not say what its customer reads. */
   readonly language?: string
 }
 
 /** What was wished for in an address; in words what is wrong with it. */
-export function wishesIn({ units, paper }: Readonly<Record<string, unknown>>): ReportWishes | string {
+export function wishesIn({ units, paper, lang }: Readonly<Record<string, unknown>>): ReportWishes | string {
   if (units !== undefined && !Object.hasOwn(tapeOf, String(units)))
     return `Unexpected units ${String(units).slice(0, 20)}, expected one of ${Object.keys(tapeOf).join(', ')}; write one of them.`
   if (paper !== undefined && paper !== 'a4' && paper !== 'letter')
     return `Unexpected paper ${String(paper).slice(0, 20)}, expected a4 or letter; write one of them.`
-  return { unit: units as ReadingUnit | undefined, paper }
+  const language = lang === undefined ? undefined : reportLanguages.find((one) => one === lang)
+  if (lang !== undefined && language === undefined)
+    return `Unexpected lang ${String(lang).slice(0, 20)}, expected one of ${reportLanguages.join(', ')}; write one of them.`
+  return { unit: units as ReadingUnit | undefined, paper, language }
 }
 
 export type Reporter = (ordered: Job, readings: Readings, wishes?: ReportWishes) => ReportPage

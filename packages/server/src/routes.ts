@@ -30,7 +30,7 @@ export function serveJob(server: FastifyInstance, source: JobSource): void {
   })
 }
 
-/** The customer's report: `/report?paper=a4&units=mm`. It stands under its own policy, which lets in its one style sheet and nothing else. */
+/** The customer's report: `/report?paper=a4&units=mm&lang=es`. It stands under its own policy, which lets in its one style sheet and nothing else. */
 export function serveReport(server: FastifyInstance, source: JobSource, report: Reporter): void {
   server.get('/report', async (request, reply) => {
     const wishes = wishesIn(request.query as Readonly<Record<string, unknown>>)
