@@ -15,7 +15,8 @@ export interface FabricCare {
   readonly notGiven: string
 }
 /** What the plans say about safe use, once each. `windows`: where it holds, when that is not everywhere. */
-export interface SafetyNotes extends Section<{ readonly says: Said; readonly where: string; readonly windows: readonly Link[] }> {
+export interface SafetyNotes
+  extends Section<{ readonly says: Said; readonly where?: string; readonly windows: readonly Link[] }> {
   readonly rules: string
   readonly instead?: string
 }
@@ -65,7 +66,7 @@ function safetyOf(windows: readonly HouseWindow[], voice: Voice): SafetyNotes {
     const everywhere = at.length === windows.length
     return {
       says,
-      where: voice.text(everywhere ? 'report/every-window' : 'report/at-windows'),
+      ...(windows.length > 1 ? { where: voice.text(everywhere ? 'report/every-window' : 'report/at-windows') } : {}),
       windows: everywhere ? [] : at.map(linkTo),
     }
   })

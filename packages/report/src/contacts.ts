@@ -36,6 +36,7 @@ export function contactsOf({ job }: Job, voice: Voice): Section<Line> & { readon
       ['report/made-by', ...partyOf(job.workroom)],
       ['report/measured-by', job.measured?.by, job.measured?.date && voice.day(job.measured.date)],
       ['report/approved-by', approved?.by, approved?.date && voice.day(approved.date)],
+      ['report/installation', job.install && voice.day(job.install)],
       ['report/open-points-with', handOver?.openPoints],
       ['report/spares', ...(handOver?.spares ?? [])],
       ['report/remotes', handOver?.remotes === undefined ? undefined : String(handOver.remotes)],

@@ -37,9 +37,16 @@ const rangesOf = (written: string): Ranges =>
 const hasLetterIn = (ranges: Ranges, letters: ReadonlySet<number>): boolean =>
   [...letters].some((letter) => ranges.some(([from, to]) => from <= letter && letter <= to))
 
+/** The code points of a text, without a copy of it: a house's report is long. */
+function lettersOf(text: string): ReadonlySet<number> {
+  const letters = new Set<number>()
+  for (const one of text) letters.add(one.codePointAt(0) as number)
+  return letters
+}
+
 /** The fonts that a text needs, as rules of a style sheet that hold the fonts themselves. A drawing has no serifs in it. */
 export function fontsFor(text: string, of: 'page' | 'drawing' = 'page'): string {
-  const letters = new Set([...text].map((one) => one.codePointAt(0) as number))
+  const letters = lettersOf(text)
   return faces
     .slice(0, of === 'drawing' ? 1 : faces.length)
     .flatMap((face) => {

@@ -11,13 +11,15 @@ export interface Piece {
   /** An outline, as the data of an SVG path with y down. */
   readonly d: string
 }
-/** A wall with what hangs there, in mm of the wall. A window of which nothing is known has no pieces. */
+/** A wall with what hangs there, in mm of the wall. A window of which nothing is known is a bare wall. */
 export interface SmallWall {
   readonly left: number
   readonly top: number
   readonly width: number
   readonly height: number
   readonly pieces: readonly Piece[]
+  /** False: neither a window nor a drapery can be drawn. */
+  readonly isKnown: boolean
 }
 
 type Corner = readonly [x: number, y: number]
@@ -46,7 +48,14 @@ function pieceOf(mark: Mark): readonly Drawn[] {
 }
 
 /** A wall as it stands in no plan: 1.5 m by 2.5 m, with nothing in it. */
-const unknownWall: SmallWall = { left: 0, top: -2500, width: 1500, height: 2500, pieces: [] }
+const unknownWall: SmallWall = {
+  left: 0,
+  top: -2500,
+  width: 1500,
+  height: 2500,
+  pieces: [{ role: 'wall-face', d: 'M0 0H1500V-2500H0Z' }],
+  isKnown: false,
+}
 
 /** The wall of a plan, drawn for the frieze. */
 export function smallWallOf({ layers }: WindowPlan): SmallWall {
@@ -63,6 +72,7 @@ export function smallWallOf({ layers }: WindowPlan): SmallWall {
     width: Math.ceil(Math.max(...xs)) - left,
     height: -Math.floor(Math.min(...ys)) - top,
     pieces: drawn.map(({ role, d }) => ({ role, d })),
+    isKnown: drawn.some(({ role }) => role !== 'wall-face'),
   }
 }
 

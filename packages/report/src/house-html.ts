@@ -12,17 +12,15 @@ const link = ({ to, text }: Link): Markup => html`<a href="#${to}">${text}</a>`
 const links = (all: readonly Link[]): Markup => html`${all.map((one, n) => html`${n > 0 ? '; ' : ''}${link(one)}`)}`
 const dl = (all: readonly Line[], name: string): Markup => html`<dl class="${name}">${all.map(line)}</dl>`
 
-/** A wall at the frieze's scale; one of which nothing is known is a broken outline with a question mark. */
-function wall({ left, top, width, height, pieces }: SmallWall, scale: number): Markup {
+/** A wall at the frieze's scale; where no window and no drapery can be drawn stands a question mark. */
+function wall({ left, top, width, height, pieces, isKnown }: SmallWall, scale: number): Markup {
   const size = (length: number): string => `${Math.round(length * scale * 100) / 100}mm`
-  const drawn =
-    pieces.length > 0
-      ? pieces.map(({ role, d }) => html`<path class="${role}" d="${d}"/>`)
-      : html`<path class="not-known" d="M0 ${top}H${width}V0H0Z"/><text x="${width / 2}" y="${top / 2}">?</text>`
-  return html`<svg width="${size(width)}" height="${size(height)}" viewBox="${left} ${top} ${width} ${height}" preserveAspectRatio="none" aria-hidden="true">${drawn}</svg>`
+  const drawn = pieces.map(({ role, d }) => html`<path class="${role}" d="${d}"/>`)
+  const question = html`<text x="${left + width / 2}" y="${top + height / 2}">?</text>`
+  return html`<svg width="${size(width)}" height="${size(height)}" viewBox="${left} ${top} ${width} ${height}" preserveAspectRatio="none" aria-hidden="true">${drawn}${isKnown ? undefined : question}</svg>`
 }
 
-/** The walls lead to their windows for a finger; for a keyboard and a screen reader the contents do. */
+/** A picture of the house; the contents lead to its windows. */
 const frieze = ({
   says,
   words,
@@ -39,10 +37,10 @@ ${rooms.map(
 <figcaption>${says}</figcaption></figure>`
 
 /** The first page: the house by its name and as a frieze. */
-export const coverHtml = ({ title, about, head }: Outline, house: House): Markup => html`<section class="cover">
+export const coverHtml = ({ title, about }: Outline, house: House): Markup => html`<section class="cover">
 ${heading(1, title, 'title')}
 <p class="lead">${house.lead}</p>
-<p class="state">${head.state}. ${house.summary.before[0]}</p>
+<p class="state">${house.summary.before[0]}</p>
 ${frieze(house.frieze)}
 ${dl(about, 'about')}
 </section>
@@ -86,7 +84,7 @@ const care = ({ name, facts, windows, notes, notGiven }: FabricCare): Markup => 
 <div>${notes.map((each) => html`<p>${said(each)}</p>`)}<p>${notGiven}</p><div class="to-write"></div></div></section>
 `
 const note = ({ says, where, windows }: SafetyNotes['of'][0]): Markup =>
-  html`<li>${said(says)} <span class="quiet">${where} ${links(windows)}</span></li>`
+  html`<li>${said(says)}${where ? html` <span class="quiet">${where} ${links(windows)}</span>` : undefined}</li>`
 
 /** What stays with the customer: care, safe use, and whom to call. */
 export const closingHtml = ({ care: fabrics, safety, contacts }: Closing): Markup => html`<div class="closing">

@@ -34,9 +34,10 @@ export interface WindowPage {
   readonly title: string
   readonly stands: Stands
   readonly lead: readonly Said[]
-  readonly drawing?: Drawing
-  /** Said in place of a drawing. */
-  readonly notDrawn?: string
+  /** Composed whenever it is read and then let go: a scene holds more than the plan that it is made from. Undefined: there is nothing to draw. */
+  readonly drawing: Drawing | undefined
+  /** Said where there is no drawing. */
+  readonly notDrawn: string
   /** Facts, each with its name. */
   readonly facts: readonly Section<Line>[]
   readonly marks?: WallMarks
@@ -77,7 +78,7 @@ export interface OutlineOrder {
   readonly ordered: Job
   readonly found: Job
   readonly readings: Readings
-  /** In walking order; each is looked at once, so that plans of a large house need not be kept. */
+  /** In walking order; each is planned when its turn comes. */
   readonly windows: Iterable<PlannedWindow>
   readonly language: string
   readonly paper: Paper
@@ -141,7 +142,6 @@ function pageOf(
   n: number,
 ): WindowPage {
   const title = voice.text('report/window', { room: room.name, window: window.name })
-  const drawing = drawingOf(plan, readings, title, paper, voice)
   const open = openPoints(plan, found, voice)
   const stands = standsOf(plan, voice)
   const marks = wallMarksOf(plan, stands.standing, voice)
@@ -154,7 +154,10 @@ function pageOf(
     title,
     stands,
     lead: entriesOf(plan, 'lead', voice),
-    ...(drawing ? { drawing } : { notDrawn: voice.text('report/not-drawn') }),
+    get drawing() {
+      return drawingOf(plan, readings, title, paper, voice)
+    },
+    notDrawn: voice.text('report/not-drawn'),
     facts: (['what-hangs-here', 'set-on-the-day'] as const).map((code) => section(code, named)).filter(({ of }) => of.length > 0),
     ...(marks ? { marks } : {}),
     notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),

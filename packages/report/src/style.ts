@@ -102,7 +102,6 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .frieze .casing{fill:var(--casing)}.frieze .glass{fill:var(--glass)}
 .frieze .rod{fill:var(--rod);stroke:var(--rodline)}
 .frieze .fabric{fill:var(--fabric);stroke:var(--fedge)}
-.frieze .not-known{stroke:var(--ink);stroke-dasharray:1.2mm .8mm}
 .frieze text{font:700 600px ${sans};text-anchor:middle;dominant-baseline:central;fill:var(--ink)}
 .frieze figcaption{margin-top:2mm}
 .cover .about{margin-top:12mm}
@@ -120,7 +119,7 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .fabric h3{grid-column:1/-1}
 .fabric dl div{display:grid;grid-template-columns:24mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 .fabric dt{color:var(--ink2)}.fabric p+p{margin-top:1.4mm}
-.to-write{height:17mm;background:repeating-linear-gradient(transparent 0 7.7mm,var(--line) 7.7mm 8mm)}
+.to-write::before,.to-write::after{content:"";display:block;height:8mm;border-bottom:.25mm solid var(--line)}
 .closing>section+section{margin-top:10mm}
 .safety li,.safety p{margin-top:2mm}
 .contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:1fr 1fr 1fr}`

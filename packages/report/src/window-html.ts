@@ -56,10 +56,11 @@ export function windowHtml(window: WindowPage, words: Outline['verdicts'], rank:
   const below = (rank + 1) as Rank
   const isOpen = window.open.of.length > 0
   const open = points(window.open, isOpen ? 'open' : 'settled', words, below)
+  const { drawing } = window
   return html`<article class="window" id="${window.id}">
 ${heading(rank, window.title, 'title')}
 ${window.lead.length > 0 ? html`<p class="lead">${window.lead.map((sentence, n) => html`${n > 0 ? ' ' : ''}${said(sentence)}`)}</p>` : undefined}
-${standing(window.stands)}<div class="plate">${window.drawing ? drawn(window.drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
+${standing(window.stands)}<div class="plate">${drawing ? drawn(drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
 <div class="facts">${window.facts.map((each) => facts(each, below))}</div></div>
 ${window.marks ? wallMarks(window.marks, below) : undefined}${open}
 ${window.checked.of.length > 0 ? points(window.checked, 'checked', words, below) : undefined}

@@ -8,7 +8,7 @@ import { type Browser, chromium as browserType, type Page } from 'playwright'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { chromium } from '../../../tests/tools/chromium.ts'
 import { type ReportOrder, reportOf } from '../src/index.ts'
-import { example, orderOf, textOf } from './example.ts'
+import { example, house, orderOf, textOf } from './example.ts'
 
 let browser: Browser
 let folder: string
@@ -52,12 +52,16 @@ test('a style sheet that was changed on the way is not taken', { timeout: 60_000
   await page.context().close()
 })
 
-test.each(['a4', 'letter'] as const)('the window fits one page of paper: %s', { timeout: 60_000 }, async (paper) => {
-  const { page } = await open(example('tern-hollow-found', { paper }))
-  const pdf = await page.pdf({ preferCSSPageSize: true, tagged: true })
-  expect(pagesOf(pdf)).toBe(1)
-  await page.context().close()
-})
+test.each(['a4', 'letter'] as const)(
+  'the window fits one page of paper, and what stays with the customer another: %s',
+  { timeout: 60_000 },
+  async (paper) => {
+    const { page } = await open(example('tern-hollow-found', { paper }))
+    const pdf = await page.pdf({ preferCSSPageSize: true, tagged: true })
+    expect(pagesOf(pdf)).toBe(2)
+    await page.context().close()
+  },
+)
 
 test.each([820, 390, 320])('nothing is cut off or needs a sideways scroll at %i px', { timeout: 60_000 }, async (width) => {
   const { page } = await open(example('tern-hollow-found'), width)
@@ -96,3 +100,22 @@ test('a name that wants to be a script is read as a name', { timeout: 60_000 }, 
   expect([await page.locator('script').count(), trouble]).toEqual([0, []])
   await page.context().close()
 })
+
+const four = ['tern-hollow', 'panels-do-not-meet', 'not-measured-yet', 'pair-unlike']
+test.each([
+  ['en', 'a4', 820],
+  ['es', 'letter', 390],
+] as const)(
+  'a house in %s on %s asks for nothing, and axe finds nothing, at %i px',
+  { timeout: 60_000 },
+  async (language, paper, width) => {
+    const { page, trouble } = await open(house(four, { language, paper }), width)
+    const { violations } = await new AxeBuilder({ page: page as never }).analyze()
+    expect(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html.slice(0, 120))])).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width)
+    // Cover, contents and summary, four windows (the one that is not measured takes two pages), and what stays with the customer.
+    expect(pagesOf(await page.pdf({ preferCSSPageSize: true, tagged: true }))).toBe(8)
+    expect(trouble).toEqual([])
+    await page.context().close()
+  },
+)

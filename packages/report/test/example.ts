@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { type Job, lay, type Readings } from '@evenhem/job'
+import { type Job, lay, type Readings, windowsOf } from '@evenhem/job'
 import { extensionsOf, readJob } from '@evenhem/job/read'
 import { tapes } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
@@ -31,6 +31,27 @@ export function orderOf(text: string, more: Partial<ReportOrder> = {}): ReportOr
   }
 }
 export const example = (name: string, more: Partial<ReportOrder> = {}): ReportOrder => orderOf(textOf(name), more)
+
+type Written = { rooms: { windows: object[] }[] }
+
+/** The garden windows of several examples as one house, two to a room, in the order of `names`. */
+export function house(names: readonly string[], more: Partial<ReportOrder> = {}): ReportOrder {
+  const jobs = names.map((name) => JSON.parse(textOf(name)) as Written)
+  const windows = jobs.map((job, n) => ({ ...job.rooms[0]?.windows[0], id: `w${n + 1}`, name: `Window ${n + 1}` }))
+  const rooms = ['Garden room', 'Study', 'Landing'].flatMap((name, n) => {
+    const own = windows.slice(2 * n, 2 * n + 2)
+    return own.length > 0 ? [{ ...jobs[0]?.rooms[0], id: `room-${n + 1}`, name, windows: own }] : []
+  })
+  return orderOf(JSON.stringify({ ...jobs[0], rooms }), more)
+}
+
+/** The outline of a whole order. */
+export function outlined(order: ReportOrder): Outline {
+  const { ordered, readings, planner: own, words, language, tape, paper } = order
+  const found = lay(ordered, readings).job
+  const windows = windowsOf(found).map((each) => ({ ...each, plan: own.window(found, ordered, each.place) }))
+  return outlineOf({ ordered, found, readings, windows, language, paper, voice: createVoice(words, language, tape) })
+}
 
 /** The plan and the outline of an order's garden window. `changed` is done to the job as found. */
 export function planned(order: ReportOrder, changed: (found: Job) => Job = (found) => found) {

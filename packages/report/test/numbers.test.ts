@@ -1,9 +1,10 @@
 import { figuresOf } from '@evenhem/drawing'
+import { windowsOf } from '@evenhem/job'
 import { type Length, tapes, writeLength } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { expect, test } from 'vitest'
 import { reportOf, type Said } from '../src/index.ts'
-import { example, planned } from './example.ts'
+import { example, house, planned } from './example.ts'
 
 const examples = [
   'tern-hollow',
@@ -28,12 +29,20 @@ const lengthsOf = (plan: WindowPlan): ReadonlySet<number> =>
 const numbersIn = (sentences: readonly Said[]) =>
   sentences.flatMap((sentence) => sentence.filter((part) => typeof part !== 'string'))
 
+const inSixteenths = (length: number): string => writeLength(length as Length, tapes.sixteenths).text
+/** The numbers of a page, as they are read, without their unit. */
+const numbersOn = (page: string): readonly string[] =>
+  [...page.matchAll(/<span class="number"[^>]*>((?:[^<]|<span class="fraction">[^<]*<\/span>)*)<\/span>/g)].map(
+    ([, inside = '']) => inside.replaceAll(/<[^>]*>/g, '').replace(/ (mm|in|pulg\.?)$/, ''),
+  )
+
 test.each(examples)('every number of the outline is one of the plan’s, exactly: %s', (name) => {
   const { plan, page } = planned(example(name))
   const said = numbersIn([
     ...page.lead,
     ...page.facts.flatMap(({ of }) => of.flatMap(({ says }) => says)),
     ...page.notes.flatMap(({ of }) => of),
+    ...(page.marks?.of ?? []).flatMap(({ says }) => says),
     ...[...page.open.of, ...page.checked.of].flatMap(({ says, help = [] }) => [says, help]),
   ])
   const drawn = page.drawing
@@ -50,10 +59,17 @@ test.each(['in', 'mm'] as const)('every number on the page is a length of the pl
   const written = new Set(
     [...lengthsOf(planned(order).plan)].map((length) => writeLength(length as Length, tape).text.replace(' mm', '')),
   )
-  const texts = [
-    ...reportOf(order).html.matchAll(/<span class="number"[^>]*>((?:[^<]|<span class="fraction">[^<]*<\/span>)*)<\/span>/g),
-  ].map(([, inside = '']) => inside.replaceAll(/<[^>]*>/g, '').replace(/ (mm|in)$/, ''))
+  const texts = numbersOn(reportOf(order).html)
   expect(texts.length).toBeGreaterThan(20)
+  expect(texts.filter((text) => !written.has(text))).toEqual([])
+})
+
+test('every number of a house’s report is a length of one of its plans, in Spanish too', () => {
+  const order = house(examples.slice(0, 4), { language: 'es' })
+  const plans = windowsOf(order.ordered).map(({ place }) => order.planner.window(order.ordered, order.ordered, place))
+  const written = new Set(plans.flatMap((plan) => [...lengthsOf(plan)].map((length) => inSixteenths(length))))
+  const texts = numbersOn(reportOf(order).html)
+  expect(texts.length).toBeGreaterThan(100)
   expect(texts.filter((text) => !written.has(text))).toEqual([])
 })
 

@@ -3,7 +3,7 @@ import type { Job } from '@evenhem/job'
 import { tapes } from '@evenhem/length'
 import { expect, test } from 'vitest'
 import { type ReportOrder, reportOf, type Said, words } from '../src/index.ts'
-import { example, planned, window } from './example.ts'
+import { example, house, orderOf, outlined, planned, textOf, window } from './example.ts'
 
 const text = (said: Said = []): string => said.map((part) => (typeof part === 'string' ? part : part.written.text)).join('')
 const states = (name: string) =>
@@ -214,13 +214,36 @@ test('no code is left without words', () => {
   expect(shown).not.toMatch(/\[[a-z-]+\/[a-z.-]+\]/)
 })
 
+/** A plan that has nothing to tell the customer. */
+const silent: Partial<ReportOrder> = {
+  planner: { ...planner, window: (...args) => ({ ...planner.window(...args), entries: [] }) },
+}
+const written = JSON.parse(textOf('tern-hollow'))
+const told = orderOf(
+  JSON.stringify({
+    ...written,
+    job: {
+      ...written.job,
+      approved: { by: 'The household', date: '2026-10-20' },
+      site: { address: 'Tern Hollow', contact: { name: 'A neighbour', phone: 'the green door' } },
+      handOver: { openPoints: 'The painter', spares: ['two rings'], remotes: 1, mayUse: 'Everybody' },
+    },
+    fabrics: [
+      { ...written.fabrics[0], interlining: 'bump' },
+      { id: 'spare', name: 'Spare cloth' },
+    ],
+  }),
+)
+const untold = orderOf(JSON.stringify({ ...written, job: { number: '1', name: 'Bare', country: 'US' } }), silent)
+
 test('every sentence of the report is said somewhere', () => {
-  const codes = Object.keys(words.en ?? {})
-  const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${words.en?.[code]?.says}` }])) }
+  const codes = Object.keys(words.en)
+  const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${words.en[code]?.says}` }])) }
   const said = (name: string, more: Partial<ReportOrder> = {}, changed?: (found: Job) => Job) => {
     const order = example(name, more)
     return JSON.stringify(planned({ ...order, words: [own, ...order.words] }, changed).outline)
   }
+  const saidOf = (order: ReportOrder) => JSON.stringify(outlined({ ...order, words: [own, ...order.words] }))
   const read = (when?: string) => ({
     readings: {
       [`${window}/walls/a/space/left`]: { value: 482600000, ...(when ? { when } : {}) },
@@ -235,6 +258,11 @@ test('every sentence of the report is said somewhere', () => {
     said('tern-hollow', { tape: tapes.centimetresToTheMillimetre, ...read('2026-11-30') }),
     said('tern-hollow', failing),
     said('tern-hollow', undrawn),
+    saidOf(house(['tern-hollow', 'tern-hollow'])),
+    saidOf(house(['panels-do-not-meet', 'not-measured-yet', 'returns-not-said', 'panels-came-wrong'])),
+    saidOf(house(['tern-hollow', 'tern-hollow'], failing)),
+    saidOf(told),
+    saidOf(untold),
   ].join('')
   expect(codes.filter((code) => !all.includes(`«${code}»`))).toEqual([])
 })

@@ -25,7 +25,13 @@ test('paper and units are as asked for', async () => {
   expect(body).toContain('1981')
 })
 
+test('the report is in English, and in Spanish where it is asked for', async () => {
+  expect((await report()).body).toContain('<html lang="en">')
+  expect((await report('?lang=es')).body).toMatch(/<html lang="es">[\s\S]*Informe de entrega/)
+})
+
 test.each([
+  ['?lang=fr', 'Unexpected lang fr, expected one of en, es; write one of them.'],
   ['?units=furlongs', 'Unexpected units furlongs, expected one of in, ft-in, mm, cm; write one of them.'],
   ['?paper=a3', 'Unexpected paper a3, expected a4 or letter; write one of them.'],
   ['?units=__proto__', 'Unexpected units __proto__, expected one of in, ft-in, mm, cm; write one of them.'],
