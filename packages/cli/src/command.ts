@@ -12,6 +12,8 @@ export type Ask = (question: string) => Promise<string | undefined>
 export interface Streams {
   readonly out: (text: string) => void
   readonly err: (text: string) => void
+  /** Until `out` has passed on what it was given; left out: it does so at once. */
+  readonly flush?: () => Promise<unknown>
   /** Whether `out` is a terminal that shows colours. */
   readonly colours: boolean
   /** Whether `err` is a terminal, so that a line on it may be written over. */

@@ -1,3 +1,4 @@
+import { once } from 'node:events'
 import { run } from './run.ts'
 import { terminal } from './terminal.ts'
 
@@ -13,6 +14,7 @@ const asking = terminal()
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
+  flush: async () => process.stdout.writableNeedDrain && once(process.stdout, 'drain'),
   // An empty NO_COLOR counts as unset.
   colours: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   progress: process.stderr.isTTY === true && process.env.TERM !== 'dumb',

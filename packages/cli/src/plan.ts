@@ -1,18 +1,42 @@
-import { planText, type WindowPlan } from '@evenhem/planner'
+import { windowsOf } from '@evenhem/job'
+import { createPlanner, planText, type WindowPlan } from '@evenhem/planner'
+import { plugins } from '@evenhem/plugins'
 import { tapeFor } from '@evenhem/server'
-import { type Command, type ExitCode, json, subjects, unitIn, units, watch, window } from './command.ts'
+import { type Command, type ExitCode, json, type Session, subjects, unitIn, units, watch, window } from './command.ts'
 import { isStanding } from './findings.ts'
-import { windowNamed, withJob } from './job.ts'
-import { planned } from './plans.ts'
+import { type Ready, windowNamed, withJob } from './job.ts'
+import { planned, type Sheet } from './plans.ts'
 import { sheetOf } from './sheet.ts'
 import { speechFor } from './speech.ts'
 
 /** 1 when something fails that nobody set aside, or a plugin has a fault. */
-const exitCode = (plans: readonly WindowPlan[]): ExitCode =>
-  plans.some(({ checks, faults }) => faults.length > 0 || checks.some(isStanding)) ? 1 : 0
+const codeOf = ({ checks, faults }: WindowPlan): ExitCode => (faults.length > 0 || checks.some(isStanding) ? 1 : 0)
+const worst = (codes: readonly ExitCode[]): ExitCode => (codes.includes(1) ? 1 : 0)
 
-const all = (plans: readonly WindowPlan[]): string =>
-  `${JSON.stringify(Object.fromEntries(plans.map((each) => [each.window, each])), null, 2)}\n`
+/** All windows as one object, written one by one as they are taken: together they may be more than a text or a memory can hold. */
+async function allAsJson({ found, ordered }: Ready, { out, flush }: Session): Promise<ExitCode> {
+  const planner = createPlanner(plugins)
+  const windows = windowsOf(found)
+  let code: ExitCode = 0
+  out('{')
+  for (const [n, { place }] of windows.entries()) {
+    const plan = planner.window(found, ordered, place)
+    const text = JSON.stringify(plan, null, 2).replaceAll('\n', '\n  ')
+    out(`${n === 0 ? '' : ','}\n  ${JSON.stringify(place)}: ${text}`)
+    if (codeOf(plan) === 1) code = 1
+    await flush?.()
+  }
+  out(windows.length === 0 ? '}\n' : '\n}\n')
+  return code
+}
+
+function oneAsJson(ready: Ready, name: string, session: Session): ExitCode {
+  const { sheets } = planned(ready, session, ({ plan }) => ({ text: planText(plan), code: codeOf(plan) }), [
+    windowNamed(ready.found, name),
+  ])
+  session.out(sheets.map(({ text }) => text).join(''))
+  return worst(sheets.map(({ code }) => code))
+}
 
 export const plan: Command = {
   name: 'plan',
@@ -23,13 +47,15 @@ export const plan: Command = {
   run: ({ subject, options }, session) =>
     withJob(subject, session, async (ready) => {
       const { found } = ready
-      const windows = options.window === undefined ? undefined : [windowNamed(found, options.window)]
-      const { sheets } = planned(ready, session, (sheet) => sheet, windows)
-      const plans = sheets.map(({ plan }) => plan)
-      if (sheets.length === 0) session.err(`${session.voice('nothing-to-plan')}\n`)
+      const name = options.window
+      if (found.rooms.every(({ windows }) => windows.length === 0) && name === undefined)
+        session.err(`${session.voice('nothing-to-plan')}\n`)
+      if ('json' in options) return name === undefined ? allAsJson(ready, session) : oneAsJson(ready, name, session)
       const speech = speechFor(tapeFor(found, unitIn(options)), session.language)
-      if (!('json' in options)) session.out(sheets.map(({ window, plan }) => sheetOf(found, window, plan, speech)).join('\n'))
-      else session.out(options.window === undefined ? all(plans) : plans.map(planText).join(''))
-      return exitCode(plans)
+      const windows = name === undefined ? undefined : [windowNamed(found, name)]
+      const take = ({ window, plan }: Sheet) => ({ text: sheetOf(found, window, plan, speech), code: codeOf(plan) })
+      const { sheets } = planned(ready, session, take, windows)
+      session.out(sheets.map(({ text }) => text).join('\n'))
+      return worst(sheets.map(({ code }) => code))
     }),
 }

@@ -90,7 +90,8 @@ test('as JSON a window is the planner’s own text, readings laid over the order
 test('as JSON all windows are one object, by their places', async () => {
   const { out } = await line('plan', job, '--json')
   const one = JSON.parse((await line('plan', job, '--json', '--window', 'w1')).out)
-  expect(JSON.parse(out)).toEqual({ [place]: one })
+  expect(out).toBe(`${JSON.stringify({ [place]: one }, null, 2)}\n`)
+  expect((await line('plan', await fileWith(JSON.stringify(smallJob)), '--json')).out).toBe('{}\n')
 })
 
 test('a job with errors is not planned; they are said as trouble', async () => {
