@@ -19,7 +19,7 @@ const parts = project(
     'packages/*/test/**/*.test.ts',
     'plugins/*/test/**/*.test.ts',
     'viewer/test/**/*.test.ts',
-    'tests/{together,unseen,references,architecture,manual}/**/*.test.ts',
+    'tests/{together,unseen,references,architecture,manual,gallery}/**/*.test.ts',
   ],
   { testTimeout: 20_000 },
 )

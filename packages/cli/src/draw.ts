@@ -1,4 +1,4 @@
-import { compose, figuresOf, lights, type PlacedCaption, paper, paperCss, type Scene, toSvg } from '@evenhem/drawing'
+import { compose, figuresOf, lights, type PlacedCaption, paper, paperCss, type Scene, toSvg, withLegend } from '@evenhem/drawing'
 import { asMeasured, createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { fontsFor } from '@evenhem/report'
@@ -11,7 +11,7 @@ import { speechFor } from './speech.ts'
 /** In millimetres: fits on A4 and on Letter, within margins that every printer has. Below the drawing is a line of words. */
 const page = { width: 190, height: 180 }
 const footing = 8
-type View = 'elevation' | 'marks'
+type View = 'elevation' | 'plan' | 'marks'
 
 /** The scene with a line of words at its foot: which window this is, and what its numbers are in. */
 function withFooting(scene: Scene, text: string): Scene {
@@ -52,19 +52,13 @@ export const draw: Command = {
       const { written, say } = speechFor(tape, streams.language)
       const view = options.view as View
       const state = options.state === 'stacked' ? 'stacked' : 'drawn'
-      const scene = compose(asMeasured(plan.layers, readings, plan.reckonings), {
-        ...page,
-        view,
-        state,
-        sizes: paper,
-        write: written,
-        say,
-      })
+      const asked = { ...page, view, state, sizes: paper, write: written, say } as const
+      const scene = withLegend(compose(asMeasured(plan.layers, readings, plan.reckonings), asked), asked)
       const where = `${room.name}, ${window.name}`
       const isRounded = figuresOf(scene).some(({ figure: { value } }) => value !== undefined && written(value).off !== 0)
       const lengths = streams.voice('lengths-in', { unit: tape.unit, rounded: isRounded ? 'yes' : 'no' })
       const svg = toSvg(withFooting(scene, `${found.job.name}, ${where}. ${lengths}`), {
-        title: `${streams.voice(view)}: ${where}`,
+        title: `${streams.voice(view === 'plan' ? 'from-above' : view)}: ${where}`,
       })
       await put(standingAlone(svg), options.out, streams)
       for (const { what } of scene.leftOut) streams.err(`${streams.voice('left-out', { says: say(what) })}\n`)

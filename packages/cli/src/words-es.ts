@@ -185,6 +185,7 @@ evenhem <orden> --help dice más.`,
   'closed-by': 'Cerrado por: {says}',
 
   elevation: 'Alzado',
+  'from-above': 'Desde arriba',
   marks: 'Marcas',
   'lengths-in':
     'Longitudes en {unit, select, in {pulgadas} mm {milímetros} cm {centímetros} other {pies y pulgadas}}{rounded, select, yes {, redondeadas a la cinta} other {}}.',

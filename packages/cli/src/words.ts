@@ -190,6 +190,7 @@ evenhem <command> --help tells more.`,
 
   // A drawing.
   elevation: 'Elevation',
+  'from-above': 'From above',
   marks: 'Marks',
   'lengths-in':
     'Lengths in {unit, select, in {inches} mm {millimetres} cm {centimetres} other {feet and inches}}{rounded, select, yes {, rounded to the tape} other {}}.',

@@ -3,7 +3,7 @@ import { crowdsOf } from './crowds.ts'
 import { details } from './details.ts'
 import { pageBox } from './fit.ts'
 import { type Gathered, gather, only } from './gather.ts'
-import { ground } from './ground.ts'
+import { type Ground, ground } from './ground.ts'
 import { type HeightLabel, type HeightSide, heightLabels, sideOf } from './heights.ts'
 import { inReadingOrder, labelsOf } from './labels.ts'
 import { bladesOf, type Laid, lay, type Work, walls } from './layout.ts'
@@ -63,6 +63,15 @@ function settled(work: Work): { readonly work: Work; readonly laid: Laid } {
 const crossBoxes = (items: readonly Placed[]): readonly Box[] =>
   items.flatMap((item) => (item.kind === 'cross' ? [boxAt(item.at, 2 * item.arm, 2 * item.arm)] : []))
 
+const labelsIn = (items: readonly Placed[]): readonly Box[] => items.flatMap(labelsOf).map(({ box }) => box)
+
+/** A section is a narrow strip at the top of its page: what is enlarged stands under it and under its rows. */
+function beneath(strip: Box, labels: readonly Box[], options: ComposeOptions): Ground {
+  const { gap, edge } = options.sizes
+  const top = Math.max(...[strip, ...labels].map((box) => box.y + box.height)) + gap
+  return ground({ x: edge, y: top, width: options.width - 2 * edge, height: Math.max(0, options.height - edge - top) })
+}
+
 /** Places everything at the scale that was found: what is fixed first, then on the ground that is left free. */
 function arrange(work: Work, laid: Laid): Arranged {
   const { gathered, content, options } = work
@@ -72,15 +81,12 @@ function arrange(work: Work, laid: Laid): Arranged {
   const shapes = shapesOf(marks, frame, laid.content, options)
   const blades = bladesOf(work, laid)
   const heights = placeHeights(work, laid, blades)
-  const margin = ground(
-    pageBox(options),
-    ...[...blades, ...heights.items].flatMap(labelsOf).map(({ box }) => box),
-    ...blades.map(({ box }) => box),
-  )
+  const margin = ground(pageBox(options), ...labelsIn([...blades, ...heights.items]), ...blades.map(({ box }) => box))
   const rows = placeRows(laid, margin, options)
   const free = ground(common(boxOf(frame, content), pageBox(options)), ...crossBoxes(shapes), ...margin.taken)
   const findings = placeFindings(only(marks, 'finding'), laid, free, options)
-  const enlarged = details(gathered, crowds, frame, free, options)
+  const panels = options.view === 'plan' ? beneath(boxOf(frame, content), labelsIn(rows.items), options) : free
+  const enlarged = details(gathered, crowds, frame, { panels, signs: free }, options)
   const inside = placeInside(
     only(marks, 'dimension').filter((mark) => mark.side === 'inside'),
     laid,

@@ -1,5 +1,5 @@
 import type { Gathered } from './gather.ts'
-import type { Cross, Detail, Height, Point } from './marks.ts'
+import type { Cross, Detail, Dimension, Height, Point } from './marks.ts'
 import { type Bounds, boundsOf, unionOf } from './space.ts'
 
 /** A place to enlarge: what is shown, its title's code, the nearest that two marks come there (mm), marks of its own. */
@@ -19,6 +19,15 @@ function leastDistance(points: readonly Point[]): number {
   })
   return least
 }
+
+/** The shortest dimension that a detail offers: its line must hold a number. */
+const shortest = ({ marks }: Detail): number =>
+  Math.min(
+    ...marks
+      .filter((mark): mark is Dimension => mark.kind === 'dimension')
+      .map(({ from, to }) => distance(from, to))
+      .filter((length) => length > 0.5),
+  )
 
 const isIn = ({ left, right, bottom, top }: Bounds, [x, y]: Point): boolean => x >= left && x <= right && y >= bottom && y <= top
 
@@ -48,7 +57,7 @@ export function crowdsOf({ marks, details }: Gathered, reach: number): Crowded {
   const heights = marks.filter((mark): mark is Height => mark.kind === 'height').map((mark) => mark.at)
   const offered = details.map((detail): Crowd => {
     const bounds = unionOf([boundsOf([detail.from, detail.to])]) as Bounds
-    const nearest = leastDistance([...crosses, ...heights].filter((point) => isIn(bounds, point)))
+    const nearest = Math.min(shortest(detail), leastDistance([...crosses, ...heights].filter((point) => isIn(bounds, point))))
     return { bounds, code: detail.code, nearest, marks: detail.marks }
   })
   const alone = crosses.filter((point) => !details.some((detail) => isIn(boundsOf([detail.from, detail.to]) as Bounds, point)))

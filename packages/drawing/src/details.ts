@@ -1,12 +1,11 @@
 import type { Crowd } from './crowds.ts'
 import { inner, type Plan } from './enlargement.ts'
 import type { Gathered } from './gather.ts'
-import type { Ground } from './ground.ts'
 import { noiseOf } from './panels.ts'
 import type { Arranged } from './placing.ts'
 import type { LeftOut, Placed, PlacedDetail } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
-import { find, pairFor } from './sites.ts'
+import { find, type Grounds, pairFor, rowFor } from './sites.ts'
 import { type At, type Box, boxAt, clamp, type Frame, middleOf } from './space.ts'
 import { cut } from './text.ts'
 import { wordsAt } from './words.ts'
@@ -58,16 +57,17 @@ export function details(
   { marks }: Gathered,
   crowds: readonly Crowd[],
   frame: Frame,
-  free: Ground,
+  grounds: Grounds,
   options: ComposeOptions,
 ): Arranged {
   const { sizes } = options
   const noise = noiseOf(marks, frame, sizes)
-  const pair = pairFor(crowds, frame, free, noise, options)
+  const together =
+    options.view === 'plan' ? rowFor(crowds, frame, grounds, options) : pairFor(crowds, frame, grounds, noise, options)
   const items: Placed[] = []
   const leftOut: LeftOut[] = []
   for (const [n, crowd] of crowds.entries()) {
-    const found = pair?.[n] ?? find(crowd, frame, free, noise, options)
+    const found = together?.[n] ?? find(crowd, frame, grounds, noise, options)
     const letter = letters[items.filter((item) => item.kind === 'detail').length]
     if (!found || letter === undefined) {
       leftOut.push(...numbersOf(crowd))
@@ -75,7 +75,8 @@ export function details(
     }
     const placed = placedDetail(letter, found.plan, found.panel, found.sign, options)
     const within = inner(crowd, found.plan, found.panel, marks, frame, options)
-    free.take(placed.panel, placed.sign, ...along(leader(placed.source, placed.panel), 0.6 * sizes.caption.size))
+    for (const free of new Set([grounds.panels, grounds.signs]))
+      free.take(placed.panel, placed.sign, ...along(leader(placed.source, placed.panel), 0.6 * sizes.caption.size))
     items.push(placed, ...within.shapes, ...within.figures, { kind: 'edge', box: placed.panel, radius: placed.radius })
     leftOut.push(...within.leftOut)
   }

@@ -41,19 +41,17 @@ const dashed: ReadonlySet<Role> = new Set(['rod', 'bracket', 'finial'])
 const isNear = (bounds: Bounds | undefined, { left, right, bottom, top }: Bounds): boolean =>
   bounds === undefined || (bounds.left < right && bounds.right > left && bounds.bottom < top && bounds.top > bottom)
 
-/** The drawing's marks as an enlargement shows them. */
-const enlarged = (marks: readonly Mark[], bounds: Bounds): readonly Mark[] =>
-  marks
-    .filter(
-      (mark) =>
-        'role' in mark &&
-        mark.kind !== 'dimension' &&
-        mark.kind !== 'height' &&
-        mark.kind !== 'caption' &&
-        (shown.has(mark.role) || dashed.has(mark.role)) &&
-        isNear(markBounds(mark), bounds),
-    )
+const isShape = (mark: Mark): boolean =>
+  'role' in mark && mark.kind !== 'dimension' && mark.kind !== 'height' && mark.kind !== 'caption'
+
+/** The drawing's marks as an enlargement shows them: of a section all, since nothing else stands before the wall there. */
+function enlarged(marks: readonly Mark[], bounds: Bounds, view: ComposeOptions['view']): readonly Mark[] {
+  const near = marks.filter((mark) => isShape(mark) && isNear(markBounds(mark), bounds))
+  if (view === 'plan') return near
+  return near
+    .filter((mark) => 'role' in mark && (shown.has(mark.role) || dashed.has(mark.role)))
     .map((mark) => ('role' in mark && dashed.has(mark.role) ? ({ ...mark, role: 'hidden' } as Mark) : mark))
+}
 
 export interface Inner {
   readonly shapes: readonly Placed[]
@@ -73,7 +71,7 @@ export function inner(
   const within: Box = { x: panel.x, y: panel.y + plan.head, width: panel.width, height: panel.height - plan.head }
   const scale = frame.scale * plan.factor
   const close: Frame = { scale, x: within.x - plan.bounds.left * scale, y: within.y + plan.bounds.top * scale }
-  const base = [...enlarged(marks, plan.bounds), ...crowd.marks]
+  const base = [...enlarged(marks, plan.bounds, options.view), ...crowd.marks]
   const shapes = shapesOf(base, close, within, options).map((item) => ({ ...item, clip: within }))
   const { sizes } = options
   const free = ground(

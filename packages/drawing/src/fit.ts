@@ -30,8 +30,8 @@ function scaleFor(across: number, along: number, step: number | undefined): numb
   return step !== undefined && scale >= step ? Math.floor(scale / step + 1e-9) * step : scale
 }
 
-/** One scale for the whole drawing, the largest that leaves the margins; what is left over goes to both sides alike. */
-export function fitted(content: Bounds, page: Page, margins: Margins, step?: number): Frame {
+/** One scale for the whole drawing, the largest that leaves the margins; what is left over goes to both sides alike, or all of it below. */
+export function fitted(content: Bounds, page: Page, margins: Margins, step?: number, atTop = false): Frame {
   const [width, height] = [
     Math.max(leastExtent, content.right - content.left),
     Math.max(leastExtent, content.top - content.bottom),
@@ -41,7 +41,10 @@ export function fitted(content: Bounds, page: Page, margins: Margins, step?: num
     height: Math.max(leastShare * page.height, page.height - margins.top - margins.bottom),
   }
   const scale = scaleFor(free.width / width, free.height / height, step)
-  const [left, top] = [margins.left + (free.width - width * scale) / 2, margins.top + (free.height - height * scale) / 2]
+  const [left, top] = [
+    margins.left + (free.width - width * scale) / 2,
+    margins.top + (atTop ? 0 : (free.height - height * scale) / 2),
+  ]
   return { scale, x: left - content.left * scale, y: top + content.top * scale }
 }
 

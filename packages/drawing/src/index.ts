@@ -1,5 +1,6 @@
 export { compose } from './compose.ts'
 export { type FigureLook, figureOf, type Glyph, type Glyphs, type Sign } from './figure.ts'
+export { withLegend } from './legend.ts'
 export { contrast, type Light, lights, pairs, quietOnPurpose, type Token, weights } from './light/tokens.ts'
 export { findingShape } from './mark/finding.ts'
 export { glyphsSvg } from './mark/label.ts'

@@ -115,7 +115,7 @@ function oneTier(work: Work): Margins {
 export function lay(work: Work): Laid {
   const { options } = work
   const settle = (margins: Margins, turn: number): Laid => {
-    const next = rowsAt(work, fitted(work.content, options, margins, options.sizes.step))
+    const next = rowsAt(work, fitted(work.content, options, margins, options.sizes.step, options.view === 'plan'))
     const wanted = larger(margins, next.margins)
     const isSettled = (Object.keys(wanted) as (keyof Margins)[]).every((side) => wanted[side] <= margins[side] + 0.01)
     return isSettled || turn > 6 ? next.laid : settle(wanted, turn + 1)

@@ -19,6 +19,8 @@ export type Role =
   | 'finial'
   | 'fabric'
   | 'fabric-shade'
+  /** The line of cloth that is cut and seen from above. */
+  | 'cloth'
   | 'fold'
   | 'pleat'
   | 'mark'

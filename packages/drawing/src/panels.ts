@@ -39,9 +39,13 @@ export interface Noise {
   readonly box: Box
   readonly loud: number
 }
+const isInside = (mark: Mark): boolean => mark.kind === 'dimension' && mark.side === 'inside'
 export const noiseOf = (marks: readonly Mark[], frame: Frame, { caption: { size } }: Sizes): readonly Noise[] =>
   marks.flatMap((mark) => {
-    const [bounds, level] = [markBounds(mark), 'role' in mark ? loud[mark.role] : undefined]
+    const bounds = markBounds(mark)
+    // A dimension's line is only loud where it is covered: its ends must be seen.
+    if (bounds && isInside(mark)) return [{ box: grown(boxOf(frame, bounds), 0.1 * size), loud: 12 }]
+    const level = 'role' in mark ? loud[mark.role] : undefined
     return bounds && level ? [{ box: grown(boxOf(frame, bounds), 0.8 * size), loud: level }] : []
   })
 

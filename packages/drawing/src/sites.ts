@@ -4,6 +4,7 @@ import type { Ground } from './ground.ts'
 import { distanceTo, factors, isClear, isSmall, type Noise, noiseUnder, placesFor, planOf, quietest, stepOf } from './panels.ts'
 import type { ComposeOptions } from './setting.ts'
 import { type At, type Box, type Frame, middleOf, overlap } from './space.ts'
+import { spread } from './spread.ts'
 
 /** A free corner of the source for its letter, clear of the enlargement too. */
 function signBox(source: Box, size: number, panels: readonly Box[], free: Ground): Box | undefined {
@@ -31,11 +32,17 @@ export interface Found {
   readonly sign: Box
 }
 
+/** Where enlargements may stand, and where their letters may stand beside what they enlarge. */
+export interface Grounds {
+  readonly panels: Ground
+  readonly signs: Ground
+}
+
 /** The largest enlargement that free ground is found for; undefined when there is none. */
 export function find(
   crowd: Crowd,
   frame: Frame,
-  free: Ground,
+  { panels: free, signs }: Grounds,
   noise: readonly Noise[],
   options: ComposeOptions,
 ): Found | undefined {
@@ -43,7 +50,7 @@ export function find(
   for (const factor of factors(crowd, frame.scale, sizes.crowd)) {
     const plan = planOf(crowd, factor, frame, options)
     const panel = isSmall(plan, free) ? quietest(plan, free, noise, stepOf(sizes)) : undefined
-    const sign = panel && signBox(plan.source, 1.2 * sizes.caption.size, [panel], free)
+    const sign = panel && signBox(plan.source, 1.2 * sizes.caption.size, [panel], signs)
     if (panel && sign) return { plan, panel, sign }
   }
   return undefined
@@ -76,7 +83,7 @@ function quietestPair(plans: Two<Plan>, free: Ground, noise: readonly Noise[], s
 export function pairFor(
   crowds: readonly Crowd[],
   frame: Frame,
-  free: Ground,
+  { panels: free, signs }: Grounds,
   noise: readonly Noise[],
   options: ComposeOptions,
 ): Two<Found> | undefined {
@@ -87,7 +94,7 @@ export function pairFor(
   for (const factor of factors(nearer, frame.scale, sizes.crowd)) {
     const plans = [planOf(first, factor, frame, options), planOf(second, factor, frame, options)] as const
     const panels = plans.every((plan) => isSmall(plan, free)) ? quietestPair(plans, free, noise, stepOf(sizes)) : undefined
-    const pair = panels && signed(plans, panels, 1.2 * sizes.caption.size, free)
+    const pair = panels && signed(plans, panels, 1.2 * sizes.caption.size, signs)
     if (pair) return pair
   }
   return undefined
@@ -101,4 +108,45 @@ function signed(plans: Two<Plan>, panels: Two<Box>, size: number, free: Ground):
     { plan: plans[0], panel: panels[0], sign: one },
     { plan: plans[1], panel: panels[1], sign: other },
   ]
+}
+
+/** From the largest to the least by which a section's ends are enlarged. */
+const rowFactors = Array.from({ length: 14 }, (_, n) => 8 - n / 2)
+
+/** Enlargements in one row at the top of their ground, all by one factor, as large as they fit, each as near as can be to what it enlarges. */
+export function rowFor(
+  crowds: readonly Crowd[],
+  frame: Frame,
+  { panels: { within }, signs }: Grounds,
+  options: ComposeOptions,
+): readonly Found[] | undefined {
+  const apart = stepOf(options.sizes)
+  for (const factor of rowFactors) {
+    const plans = crowds.map((crowd) => planOf(crowd, factor, frame, options))
+    const wide = plans.reduce((sum, { width }) => sum + width + apart, -apart)
+    if (wide > within.width || plans.some(({ height }) => height > within.height)) continue
+    const wishes = plans.map(({ source, width }) => ({ at: middleOf(source)[0], slot: width + apart }))
+    const middles = spread(wishes, within.x - apart / 2, within.x + within.width + apart / 2)
+    const found = lettered(
+      plans.map((plan, n) => {
+        const { width, height } = plan
+        return { plan, panel: { x: (middles[n] as number) - width / 2, y: within.y, width, height } }
+      }),
+      1.2 * options.sizes.caption.size,
+      signs,
+    )
+    if (found) return found
+  }
+  return undefined
+}
+
+/** Each with its letter beside its source, none on another; undefined when one finds no corner. */
+function lettered(all: readonly Omit<Found, 'sign'>[], size: number, signs: Ground): readonly Found[] | undefined {
+  const found: Found[] = []
+  for (const { plan, panel } of all) {
+    const sign = signBox(plan.source, size, [...all.map((each) => each.panel), ...found.map((each) => each.sign)], signs)
+    if (!sign) return undefined
+    found.push({ plan, panel, sign })
+  }
+  return found
 }

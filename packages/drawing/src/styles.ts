@@ -95,6 +95,7 @@ function rules(scope: string, w: Weights, weigh: Weigh, unit: number): string {
     ['.fabric', `stroke:var(--fedge);stroke-width:${weigh(w.rod)};stroke-linejoin:round`],
     ['.area.fabric', 'fill:var(--fabric)'],
     ['.area.fabric-shade', 'fill:var(--fshade);stroke:none'],
+    ['.cloth', `fill:none;stroke:var(--fedge);stroke-width:${weigh(w.frame)};stroke-linejoin:round`],
     ['.fold', `fill:none;stroke:var(--fold);stroke-width:${w.fold}`],
     ['.pleat', `fill:none;stroke:var(--fedge);stroke-width:${w.line}`],
     ['.stroke.mark,.area.mark', `fill:none;stroke:var(--mark);stroke-width:${weigh(w.mark)}`],
@@ -114,6 +115,12 @@ function rules(scope: string, w: Weights, weigh: Weigh, unit: number): string {
     ['.figure.mark', 'color:var(--mark)'],
     ['.figure.measured,.figure.off', 'color:var(--tapeink)'],
     ['.digits', 'fill:currentColor'],
+    // A number stands clear of what it is drawn over.
+    [
+      '.figure.ordered .digits,.figure.computed .digits',
+      `paint-order:stroke;stroke:var(--wallface);stroke-width:${w.halo};stroke-linejoin:round`,
+    ],
+    ['.figure.mark .digits', 'stroke:none'],
     ['.slash', 'fill:none;stroke:currentColor'],
     ['.sign,.unit', 'fill:var(--ink2)'],
     ['.figure.mark .sign,.figure.mark .unit', 'fill:var(--mark)'],
