@@ -1,12 +1,12 @@
 // A stranger's plugin: a rail with fixed pegs along its lower edge. Written from public entries alone; nothing in Evenhem names it.
-import { box, check, filled, long, member, mm, openingOf, windowOf } from '@evenhem/drapery'
+import { box, check, filled, long, member, mm } from '@evenhem/drapery'
 import { floorAt, fromCasing, fromFloor, holeHeight, topOfRod as railTop, topOfPlate } from '@evenhem/drapery/arithmetic'
 import * as trade from '@evenhem/drapery/facts'
 import { count, inch, type Known, type Length, minus, number, plus } from '@evenhem/length'
 import { checks, entries, type Kind, layers, type Plugin, parts, reckonings, rule, steps } from '@evenhem/plugin'
 import schema from './peg-rail.schema.json' with { type: 'json' }
 
-const { bearingDrop, coverage, floor, hangLine, heldAtWall, holes, hookMap, makeUp, projection, topOfRod } = trade
+const { bearingDrop, coverage, floor, frame, hangLine, heldAtWall, holes, hookMap, makeUp, projection, topOfRod } = trade
 type PegRail = { readonly name: string; readonly pegs?: number } & Partial<Record<'pegDrop' | 'standsOut' | 'high' | 'screwDown', Length>>
 
 const rail: Kind<PegRail, never> = { kind: 'peg-rail', schema }
@@ -27,35 +27,28 @@ const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives:
   return { topOfRod: height, reckonings: [height] }
 })
 
-const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor }, gives: { holes, reckonings } }).run(
-  ({ hardware, hardwareAt, at, window }, facts) => {
-    const { opening, openingAt } = openingOf(window, windowOf(at))
-    return filled(
-      {
-        down: member(hardwareAt, ['screwDown'], hardware.screwDown),
-        casing: member(openingAt, ['casing', 'width'], opening.casing?.width),
-      },
-      ({ down, casing }) => {
-        const plate = topOfPlate(at, facts.topOfRod, number(0) as Known<Length>)
-        const all = ends.map((side) => {
-          const x = facts.coverage[side]
-          const ground = floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
-          const height = holeHeight(`${at}#screw-${side}`, plate, down)
-          const hole: trade.Hole = {
-            id: `screw-${side}`,
-            on: 'bracket',
-            what: 'peg-rail/screw',
-            side,
-            x,
-            height,
-            fromFloor: fromFloor(`${at}#from-floor-screw-${side}`, height, ground),
-            fromCasing: fromCasing(`${at}#screw-from-casing-${side}`, side, x, casing),
-          }
-          return { hole, working: [ground, height, hole.fromFloor, hole.fromCasing] }
-        })
-        return { holes: all.map((each) => each.hole), reckonings: [plate, ...all.flatMap((each) => each.working)] }
-      },
-    )
+const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor, frame }, gives: { holes, reckonings } }).run(
+  ({ hardware, hardwareAt, at }, facts) => {
+    return filled({ down: member(hardwareAt, ['screwDown'], hardware.screwDown) }, ({ down }) => {
+      const plate = topOfPlate(at, facts.topOfRod, number(0) as Known<Length>)
+      const all = ends.map((side) => {
+        const x = facts.coverage[side]
+        const ground = floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
+        const height = holeHeight(`${at}#screw-${side}`, plate, down)
+        const hole: trade.Hole = {
+          id: `screw-${side}`,
+          on: 'bracket',
+          what: 'peg-rail/screw',
+          side,
+          x,
+          height,
+          fromFloor: fromFloor(`${at}#from-floor-screw-${side}`, height, ground),
+          fromCasing: fromCasing(`${at}#screw-from-casing-${side}`, side, x, facts.frame),
+        }
+        return { hole, working: [ground, height, hole.fromFloor, hole.fromCasing] }
+      })
+      return { holes: all.map((each) => each.hole), reckonings: [plate, ...all.flatMap((each) => each.working)] }
+    })
   },
 )
 
@@ -69,7 +62,8 @@ const map = rule({
     const outward = panel.outer === 'left' ? -1 : 1
     const wall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer)
     return panel.hooks.map((hook): trade.HookPlace => {
-      const x = (facts.coverage.meets.value + outward * Math.min(hook.across, facts.coverage.shares[0]?.width.value ?? hook.across)) as Length
+      const share = facts.coverage.shares.find((one) => one.panel === panel.panel)
+      const x = ((share?.leading.value ?? 0) + outward * Math.min(hook.across, share?.width.value ?? hook.across)) as Length
       return hook.on === 'outer-edge' && wall
         ? { panel: panel.panel, hook, to: 'peg-rail/wall', drawn: x, stacked: x }
         : { panel: panel.panel, hook, to: 'peg-rail/peg', number: hook.n, drawn: x, stacked: x }

@@ -24,12 +24,25 @@ test('it is planned without a fault, and every number has its working', () => {
 })
 test('the shared checks, the returns and its own check judge it', () => {
   expect(plan.checks.map((check) => `${check.code} ${check.verdict}`).sort()).toEqual([
+    'drapery/behind-wall pass',
+
+    'drapery/casing-edge pass',
     'drapery/coverage pass',
+    'drapery/finished-floor pass',
+    'drapery/floor-read pass',
+    'drapery/head-room pass',
     'drapery/hems-alike pass',
+    'drapery/ladder pass',
     'drapery/panel-width pass',
     'drapery/panel-width pass',
+    'drapery/panels-of-draw pass',
+    'drapery/pin-in-heading pass',
+    'drapery/pin-in-heading pass',
+    'drapery/pins-alike pass',
+    'drapery/pleat-spaces pass',
     'drapery/return-held pass',
     'drapery/rod-height pass',
+    'drapery/stool warn',
     'peg-rail/enough pass',
     'returns/return pass',
     'returns/return pass',

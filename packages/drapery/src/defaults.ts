@@ -28,6 +28,35 @@ export const defaults = {
   },
   pinOff: { value: (inch / 16) as Length, basis: 'common practice', source: 'no source' },
   pairOff: { value: eighths(1), basis: 'common practice', source: 'no source' },
+  obstacleGap: { value: eighths(0), basis: 'common practice', source: 'no source' },
+  heaterGap: {
+    value: eighths(48),
+    basis: 'memory',
+    source: "clear of a hydronic heater by 6 in; from memory, its maker's figure wins",
+  },
+  stoolGap: { value: eighths(8), basis: 'common practice', source: 'no source' },
+  bracketEdge: { value: eighths(0), basis: 'common practice', source: 'no source' },
+  liftIn: { value: eighths(3), basis: 'memory', source: '3/8 to 1/2 in above the rod; from memory, no source' },
+  spaceMost: { value: eighths(40), basis: 'common practice', source: 'no source' },
+  spacesAgree: { value: eighths(2), basis: 'common practice', source: 'no source' },
+  roomHeights: { value: eighths(1), basis: 'common practice', source: 'no source' },
+  splicePlace: {
+    value: eighths(16),
+    basis: 'memory',
+    source: 'a splice belongs at a support; how near is from memory, no source',
+  },
+  ladderHeight: { value: eighths(960), basis: 'common practice', source: 'no source' },
+  pinLeast: {
+    value: eighths(2),
+    basis: 'memory',
+    source: 'pins on rods with rings between 1/4 and 3/4 in; from memory, no source',
+  },
+  pinMost: {
+    value: eighths(6),
+    basis: 'memory',
+    source: 'pins on rods with rings between 1/4 and 3/4 in; from memory, no source',
+  },
+  layerGap: { value: eighths(16), basis: 'memory', source: 'inner front to outer back at least 2 in; from memory, no source' },
 } as const satisfies Readonly<Record<string, Default>>
 export type RuleName = keyof typeof defaults
 

@@ -33,24 +33,75 @@ export interface Floor {
 }
 export const floor = one<Floor, 'window'>('drapery/floor@1', 'window', object({ points: array(object({ x: known, y: known })) }))
 
-/** Where the closed drapery begins, ends and meets. x from the left edge of the casing. */
+/** The ceiling over a window, as points from left to right; at least one. Between points straight, beyond the ends level. */
+export const ceiling = one<Floor, 'window'>(
+  'drapery/ceiling@1',
+  'window',
+  object({ points: array(object({ x: known, y: known })) }),
+)
+
+/** The casings that a drapery covers: x from the left edge of the first casing of the window. */
+export interface Frame {
+  /** Undefined: right there. */
+  readonly left?: Known<Length> | undefined
+  readonly right: Known<Length>
+  readonly width: Known<Length>
+  /** The highest top of these casings above the level line; undefined while one is not known. */
+  readonly top?: Known<Length> | undefined
+}
+export const frame = one<Frame, 'treatment'>(
+  'drapery/frame@1',
+  'treatment',
+  object({ left: known, right: known, width: known, top: known }, ['right', 'width']),
+)
+
+/** How a treatment opens, in what the arithmetic needs: where each panel has its ends when it is drawn. x from the left edge of the first casing. */
+export interface Share {
+  readonly panel: string
+  readonly outer: Side
+  /** Where its outer end is: at the end of the rod, or where a stationary panel hangs. */
+  readonly end: LengthReckoning
+  /** Where its leading edge is meant to be when it is drawn. */
+  readonly leading: LengthReckoning
+  readonly width: LengthReckoning
+}
+/** Where the closed drapery begins, ends and meets. */
 export interface Coverage {
   readonly left: LengthReckoning
   readonly right: LengthReckoning
-  /** Where the two panels of a pair meet. */
-  readonly meets: LengthReckoning
+  readonly width: Known<Length>
+  /** Where the two panels of a pair meet; undefined for other draws. */
+  readonly meets?: LengthReckoning | undefined
+  /** The side at which a one-way draw ends when it is drawn; undefined for other draws. */
+  readonly leadingEnd?: Side | undefined
   /** What each panel covers, from left to right. */
-  readonly shares: readonly { readonly panel: string; readonly width: LengthReckoning; readonly outer: Side }[]
+  readonly shares: readonly Share[]
 }
 export const coverage = one<Coverage, 'treatment'>(
   'drapery/coverage@1',
   'treatment',
-  object({
-    left: reckoning,
-    right: reckoning,
-    meets: reckoning,
-    shares: array(object({ panel: text, width: reckoning, outer: side })),
-  }),
+  object(
+    {
+      left: reckoning,
+      right: reckoning,
+      width: known,
+      meets: reckoning,
+      leadingEnd: side,
+      shares: array(object({ panel: text, outer: side, end: reckoning, leading: reckoning, width: reckoning })),
+    },
+    ['left', 'right', 'width', 'shares'],
+  ),
+)
+
+/** Where the closed cloth really ends, when hardware keeps it from the ends that are meant. Given by hardware. */
+export interface DrawnEnds {
+  readonly left: LengthReckoning
+  readonly right: LengthReckoning
+}
+export const drawnEnds = one<DrawnEnds, 'treatment'>(
+  'drapery/drawn-ends@1',
+  'treatment',
+  object({ left: reckoning, right: reckoning }),
 )
 
 export type { Hook } from './arithmetic/panel.ts'
@@ -64,7 +115,10 @@ export interface PanelMakeUp {
   readonly finishedWidth: LengthReckoning
   readonly leadingFlat: Known<Length>
   readonly firstToLast: Known<Length>
+  /** 0 without a return. */
   readonly return: Known<Length>
+  /** Last pleat to the outer edge; undefined with a return. */
+  readonly outerFlat?: Known<Length> | undefined
   readonly finishedLength: Known<Length>
   readonly pin: Known<Length>
 }
@@ -81,38 +135,57 @@ export const makeUp = one<MakeUp, 'treatment'>(
   'treatment',
   object({
     panels: array(
-      object({
-        panel: text,
-        outer: side,
-        pleats: count,
-        hooks: array(hook),
-        space: reckoning,
-        finishedWidth: reckoning,
-        leadingFlat: known,
-        firstToLast: known,
-        return: known,
-        finishedLength: known,
-        pin: known,
-      }),
+      object(
+        {
+          panel: text,
+          outer: side,
+          pleats: count,
+          hooks: array(hook),
+          space: reckoning,
+          finishedWidth: reckoning,
+          leadingFlat: known,
+          firstToLast: known,
+          return: known,
+          outerFlat: known,
+          finishedLength: known,
+          pin: known,
+        },
+        [
+          'panel',
+          'outer',
+          'pleats',
+          'hooks',
+          'space',
+          'finishedWidth',
+          'leadingFlat',
+          'firstToLast',
+          'return',
+          'finishedLength',
+          'pin',
+        ],
+      ),
     ),
   }),
 )
 
 /** Heights above the level line that follow from the panels alone. `hangLine`: where the hooks bear. */
 export interface HangLine {
+  /** What the hem is measured from. */
+  readonly hemAt: 'floor' | 'sill' | 'apron'
   readonly highestFloor: LengthReckoning
   readonly hem: LengthReckoning
   readonly top: LengthReckoning
   readonly hangLine: LengthReckoning
   /** The panel that needs the highest hang line and so sets it. */
   readonly sets: string
-  /** The hem of each panel above the level line, and how far it clears the highest floor. */
+  /** The hem of each panel above the level line, and how far it clears what it is measured from. */
   readonly panels: readonly { readonly panel: string; readonly hem: LengthReckoning; readonly clears: LengthReckoning }[]
 }
 export const hangLine = one<HangLine, 'treatment'>(
   'drapery/hang-line@1',
   'treatment',
   object({
+    hemAt: { enum: ['floor', 'sill', 'apron'] },
     highestFloor: reckoning,
     hem: reckoning,
     top: reckoning,
@@ -129,12 +202,16 @@ export const bearingDrop = one<Known<Length>, 'treatment'>('drapery/bearing-drop
 /** The top of the rod above the level line. Given by hardware. */
 export const topOfRod = one<LengthReckoning, 'treatment'>('drapery/top-of-rod@1', 'treatment', reckoning)
 
-/** A hole to drill. `fromFloor` is from the floor right below it; `fromCasing` outward from the nearer edge of the casing, negative inside it. */
+/**
+ * A hole to drill. `fromFloor` is from the floor right below it; `fromCasing` outward from the nearer edge of the casing, negative inside it.
+ * A support between the ends has side `middle` and is named by `support`; its `fromCasing` runs to the right from the left edge of the casing.
+ */
 export interface Hole {
   readonly id: string
-  readonly on: 'bracket' | 'return'
+  readonly on: 'bracket' | 'support' | 'return'
   readonly what: string
-  readonly side: Side
+  readonly side: Side | 'middle'
+  readonly support?: string | undefined
   readonly x: LengthReckoning
   readonly height: LengthReckoning
   readonly fromFloor: LengthReckoning
@@ -143,24 +220,61 @@ export interface Hole {
 export const holes = list<Hole, 'treatment'>(
   'drapery/holes@1',
   'treatment',
-  object({
-    id: text,
-    on: { enum: ['bracket', 'return'] },
-    what: text,
-    side,
-    x: reckoning,
-    height: reckoning,
-    fromFloor: reckoning,
-    fromCasing: reckoning,
-  }),
+  object(
+    {
+      id: text,
+      on: { enum: ['bracket', 'support', 'return'] },
+      what: text,
+      side: { enum: ['left', 'middle', 'right'] },
+      support: text,
+      x: reckoning,
+      height: reckoning,
+      fromFloor: reckoning,
+      fromCasing: reckoning,
+    },
+    ['id', 'on', 'what', 'side', 'x', 'height', 'fromFloor', 'fromCasing'],
+  ),
 )
 
-/** An outer edge that is held at the wall: its last hook needs no ring or carrier. */
+/** A plate on the wall: what is screwed on, as a rectangle. Given by hardware. */
+export interface Plate {
+  readonly id: string
+  readonly side: Side | 'middle'
+  readonly x: LengthReckoning
+  readonly top: LengthReckoning
+  readonly width: Known<Length>
+  readonly height: Known<Length>
+}
+export const plates = list<Plate, 'treatment'>(
+  'drapery/plates@1',
+  'treatment',
+  object({ id: text, side: { enum: ['left', 'middle', 'right'] }, x: reckoning, top: reckoning, width: known, height: known }),
+)
+
+/** The highest points of the hardware above the level line, and how much must be free above the rod to lift it in. Given by hardware. */
+export interface Above {
+  /** The middle of the rod, which finials surround. */
+  readonly middle: LengthReckoning
+  /** Half of the finial's greatest thickness; undefined without finials. */
+  readonly finialRadius?: Known<Length> | undefined
+}
+export const above = one<Above, 'treatment'>(
+  'drapery/above@1',
+  'treatment',
+  object({ middle: reckoning, finialRadius: known }, ['middle']),
+)
+
+/** An outer edge and what holds it. `takesHook`: its last hook goes there, and needs no ring or carrier. */
 export interface HeldAtWall {
   readonly side: Side
   readonly by: string
+  readonly takesHook: boolean
 }
-export const heldAtWall = list<HeldAtWall, 'treatment'>('drapery/held-at-wall@1', 'treatment', object({ side, by: text }))
+export const heldAtWall = list<HeldAtWall, 'treatment'>(
+  'drapery/held-at-wall@1',
+  'treatment',
+  object({ side, by: text, takesHook: { type: 'boolean' } }),
+)
 
 /** Where a hook goes. `to` is a code of words; `number` counts from the leading edge; x when drawn and when stacked. */
 export interface HookPlace {
@@ -203,3 +317,17 @@ export interface Reach {
   readonly right: LengthReckoning
 }
 export const reach = one<Reach, 'treatment'>('drapery/reach@1', 'treatment', object({ left: reckoning, right: reckoning }))
+
+/** Where the pattern of a fabric begins its repeat, above the level line. */
+export const patternLine = one<{ readonly fabric: string; readonly line: LengthReckoning }, 'treatment'>(
+  'drapery/pattern-line@1',
+  'treatment',
+  object({ fabric: text, line: reckoning }),
+)
+
+/** The label of a panel's bag, and where the order says it. */
+export const bags = list<{ readonly bag: string; readonly at: string }, 'treatment'>(
+  'drapery/bags@1',
+  'treatment',
+  object({ bag: text, at: text }),
+)

@@ -2,9 +2,22 @@ import type { Plugin } from '@evenhem/plugin'
 import { marksPicture } from './pictures/marks.ts'
 import { coveragePicture, panelsPicture } from './pictures/panels.ts'
 import { wallPicture } from './pictures/wall.ts'
-import { coverageCheck, coverageRule, makeUpRule, panelWidth } from './rules/along.ts'
+import { coverageCheck, coverageRule, frameRule, makeUpRule, panelWidth } from './rules/along.ts'
 import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
-import { floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
+import { ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
+import {
+  behindWall,
+  casingEdge,
+  finishedFloor,
+  floorRead,
+  headRoomRule,
+  obstacles,
+  planned,
+  sash,
+  stool,
+} from './rules/surroundings.ts'
 import { arrival, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
 
@@ -22,6 +35,8 @@ export const drapery: Plugin = {
   upgrades: [],
   rules: [
     floorRule,
+    ceilingRule,
+    frameRule,
     coverageRule,
     makeUpRule,
     hangLineRule,
@@ -31,6 +46,28 @@ export const drapery: Plugin = {
     hemsAlike,
     asOrdered,
     returnHeld,
+    breaks,
+    pinInHeading,
+    pinsAlike,
+    spaces,
+    settling,
+    lift,
+    ladder,
+    repeatReceived,
+    ceilingRead,
+    obstacles,
+    sash,
+    stool,
+    headRoomRule,
+    casingEdge,
+    behindWall,
+    floorRead,
+    finishedFloor,
+    planned,
+    patternRule,
+    roomAlike,
+    bagRule,
+    bagLabels,
     arrival,
     marking,
     hanging,

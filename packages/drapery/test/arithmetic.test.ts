@@ -9,6 +9,7 @@ import {
   comparePair,
   comparePin,
   compareReturn,
+  coverEnds,
   coverLess,
   explained,
   finialTip,
@@ -18,19 +19,25 @@ import {
   highestFloor,
   makeUp,
   meantFromCasing,
-  pairCoverage,
+  pairShares,
   returnHoleHeight,
   returnLess,
   ringsOver,
   rodEnd,
+  type Span,
   spaceLeft,
-  stackOfPair,
+  stackOfShare,
   straight,
 } from '../src/arithmetic/index.ts'
 
 const at = (value: number, from = '/order'): Known<Length> => ({ value: inches(value), from })
 const given = (value: number) =>
   ({ name: '/t#given', what: 'given', value: inches(value), unit: 'length', how: 'given', terms: [] }) as const
+const span = (width: number, left?: number): Span => ({
+  ...(left === undefined ? {} : { left: at(left) }),
+  right: at((left ?? 0) + width),
+  width: at(width),
+})
 const inInches = (known: { readonly value: number }): number => known.value / inch
 const points = [
   { x: at(-7), y: at(0) },
@@ -87,21 +94,21 @@ test('an interpolated floor comes to what its terms say', () => {
 })
 
 test('the rod runs half a ring past the parked ring, and the finial starts there', () => {
-  const [, left] = rodEnd('/t', 'left', given(-8), at(0.25))
-  const [, right] = rodEnd('/t', 'right', given(70), at(0.25))
+  const [, left] = rodEnd('/t', 'left', { coverEnd: given(-8) }, at(0.25))
+  const [, right] = rodEnd('/t', 'right', { coverEnd: given(70) }, at(0.25))
   expect([left, right].map(inInches)).toEqual([-8.125, 70.125])
   expect([finialTip('/t', 'left', left, at(2.5)), finialTip('/t', 'right', right, at(2.5))].map(inInches)).toEqual([
     -10.625, 72.625,
   ])
 })
 test('wall left over is the free wall less what the hardware takes of it', () => {
-  expect(inInches(spaceLeft('/t', 'left', given(-10.625), at(19), at(62)))).toBe(8.375)
-  expect(inInches(spaceLeft('/t', 'right', given(72.625), at(10), at(62)))).toBe(-0.625)
+  expect(inInches(spaceLeft('/t', 'left', given(-10.625), at(19), span(62)))).toBe(8.375)
+  expect(inInches(spaceLeft('/t', 'right', given(72.625), at(10), span(62)))).toBe(-0.625)
 })
 test('a place is measured outward from the nearer edge of the casing', () => {
-  expect(inInches(fromCasing('/t#c', 'left', given(-7), at(62)))).toBe(7)
-  expect(inInches(fromCasing('/t#c', 'right', given(69), at(62)))).toBe(7)
-  expect(inInches(fromCasing('/t#c', 'left', given(1), at(62)))).toBe(-1)
+  expect(inInches(fromCasing('/t#c', 'left', given(-7), span(62)))).toBe(7)
+  expect(inInches(fromCasing('/t#c', 'right', given(69), span(62)))).toBe(7)
+  expect(inInches(fromCasing('/t#c', 'left', given(1), span(62)))).toBe(-1)
 })
 test('a hole over a low floor reads higher on the tape', () =>
   expect(inInches(fromFloor('/t#h', given(90), given(-0.375)))).toBe(90.375))
@@ -136,26 +143,24 @@ test('the map of a panel closes: flats, spaces and pleats add up to both widths'
 test('the two shares of a pair are its rod width, to the nanometre or one', () => {
   fc.assert(
     fc.property(fc.integer({ min: 1, max: 9_000_000_000 }), fc.integer({ min: 1, max: 9_000_000_000 }), (casing, rod) => {
-      const { share, left, right } = pairCoverage('/t', {
-        casing: { value: casing as Length, from: '/c' },
-        rodWidth: { value: rod as Length, from: '/r' },
-        pastLeft: undefined,
-      })
-      expect(Math.abs(2 * share.value - rod)).toBeLessThanOrEqual(1)
-      expect(right.value - left.value).toBe(rod)
+      const width = { value: casing as Length, from: '/c' }
+      const ends = coverEnds('/t', { frame: { right: width, width }, rodWidth: { value: rod as Length, from: '/r' } })!
+      const { left, right } = pairShares('/t', ends, {})
+      expect(Math.abs(left.value + right.value - rod)).toBeLessThanOrEqual(1)
+      expect(ends.right.value - ends.left.value).toBe(rod)
     }),
   )
 })
 test('cloth over the share is positive, a gap negative', () => {
-  expect(inInches(coverLess('/t', at(1.5), at(37.5), given(38.75)))).toBe(0.25)
-  expect(inInches(coverLess('/t', at(1.5), at(37), given(38.75)))).toBe(-0.25)
+  expect(inInches(coverLess('/t', at(1.5), at(37.5), undefined, given(38.75)))).toBe(0.25)
+  expect(inInches(coverLess('/t', at(1.5), at(37), undefined, given(38.75)))).toBe(-0.25)
 })
 test('a return wider than the projection is positive', () => expect(inInches(returnLess('/t#r', at(4), at(3.5)))).toBe(0.5))
 test('rings missing are negative', () =>
   expect(ringsOver('/t', { value: 20, from: '/r' }, { ...given(0), unit: 'count', value: 24 }).value).toBe(-4))
 test('a stack is never less than its rings side by side', () => {
-  expect(inInches(stackOfPair('/t', at(78), 12, at(0.25)).at(-1)!)).toBe(13)
-  expect(inInches(stackOfPair('/t', at(12), 12, at(0.25)).at(-1)!)).toBe(3)
+  expect(inInches(stackOfShare('/t', given(39), 12, at(0.25)).at(-1)!)).toBe(13)
+  expect(inInches(stackOfShare('/t', given(6), 12, at(0.25)).at(-1)!)).toBe(3)
 })
 
 const allowances = {

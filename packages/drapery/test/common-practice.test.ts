@@ -1,13 +1,14 @@
 import { inch, inches, type Known, type Length, type LengthReckoning } from '@evenhem/length'
 import { expect, test } from 'vitest'
 import {
+  coverEnds,
   endBracket,
   heights,
   heightsApart,
   holeHeight,
   makeUp,
   meantFromFloor,
-  pairCoverage,
+  pairShares,
   pastCasing,
   ringPlaces,
   ringsNeeded,
@@ -27,12 +28,14 @@ const level: LengthReckoning = {
   how: 'given',
   terms: [],
 }
+const onFloor = { at: 'floor', height: { value: 0 as Length, from: '/w#floor' } } as const
+const thirty = { right: at(30), width: at(30) }
 const inInches = (known: { readonly value: number }): number => known.value / inch
 
 test('top of rod to bottom of drapery 86 and clearance 1/2 put the top of a bracket 1/2 below the rod at 86', () => {
   const rod = topOfRod(
     '/t',
-    heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }]).hangLine,
+    heights('/t', onFloor, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(0.5) }]).hangLine,
     at(2.5),
   )
   expect(inInches(rod)).toBe(86.5)
@@ -40,16 +43,16 @@ test('top of rod to bottom of drapery 86 and clearance 1/2 put the top of a brac
 })
 
 test('a rod of 36 on a casing of 30 passes it by 3 on each side, and its brackets stand 2 outside it', () => {
-  const { left, right } = pairCoverage('/t', { casing: at(30), rodWidth: at(36), pastLeft: undefined })
-  const past = pastCasing('/t', left, right, at(30))
+  const { left, right } = coverEnds('/t', { frame: thirty, rodWidth: at(36) })!
+  const past = pastCasing('/t', left, right, thirty)
   expect([inInches(past.left), inInches(past.right)]).toEqual([3, 3])
   expect(inInches(endBracket('/t', 'left', left, at(1)))).toBe(-2)
   expect(inInches(endBracket('/t', 'right', right, at(1)))).toBe(32)
 })
 
 test('an extension that is not even moves both cover ends, and the meeting point with them', () => {
-  const { left, right, meets } = pairCoverage('/t', { casing: at(30), rodWidth: at(36), pastLeft: at(2) })
-  expect([left, right, meets].map(inInches)).toEqual([-2, 34, 16])
+  const ends = coverEnds('/t', { frame: thirty, rodWidth: at(36), pastLeft: at(2) })!
+  expect([ends.left, ends.right, pairShares('/t', ends, {}).meets].map(inInches)).toEqual([-2, 34, 16])
 })
 
 test('a panel of ten pleats has twelve hooks, and eleven rings when its return goes to the wall', () => {
@@ -60,7 +63,7 @@ test('a panel of ten pleats has twelve hooks, and eleven rings when its return g
 
 test('one ring parks outside the bracket on a return side, and the return takes none', () => {
   const places = ringPlaces(
-    { panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true },
+    { panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true, isStationary: false },
     inches(31),
     inches(68),
     inches(12),
@@ -72,7 +75,7 @@ test('one ring parks outside the bracket on a return side, and the return takes 
 
 test('two rings park outside a bracket where there is no return', () => {
   const places = ringPlaces(
-    { panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: false },
+    { panel: 'right', outer: 'right', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: false, isStationary: false },
     inches(31),
     inches(68),
     inches(12),
@@ -82,7 +85,7 @@ test('two rings park outside a bracket where there is no return', () => {
 
 test('drawn, a panel runs from the meeting point to its cover end; stacked, it comes back to its stack', () => {
   const places = ringPlaces(
-    { panel: 'left', outer: 'left', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true },
+    { panel: 'left', outer: 'left', hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true, isStationary: false },
     inches(31),
     inches(-6),
     inches(12),
@@ -107,13 +110,13 @@ test('three marks that agree within 1/8 agree, and one that is 3/16 off does not
 })
 
 test('a deeper pin lifts heading and hem: the hang line comes down by as much', () => {
-  const hung = (pin: number) => heights('/t', level, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(pin) }])
+  const hung = (pin: number) => heights('/t', onFloor, at(0.5), [{ panel: 'left', finishedLength: at(84), pin: at(pin) }])
   expect(inInches(hung(0.75).hangLine) - inInches(hung(0.5).hangLine)).toBe(-0.25)
   expect(hung(0.75).top.value).toBe(hung(0.5).top.value)
 })
 
 test('the longer of two panels sets the rod, and the shorter hangs higher by the difference', () => {
-  const hung = heights('/t', level, at(0.5), [
+  const hung = heights('/t', onFloor, at(0.5), [
     { panel: 'left', finishedLength: at(84), pin: at(0.5) },
     { panel: 'right', finishedLength: at(84.125), pin: at(0.5) },
   ])

@@ -11,7 +11,7 @@ import {
   makeUp,
   meantFromFloor,
   ringPlaces,
-  stackOfPair,
+  stackOfShare,
   widthAllowed,
 } from '../src/arithmetic/index.ts'
 import { defaults } from '../src/defaults.ts'
@@ -96,7 +96,7 @@ test.each([
   ],
 ] as const)('every hook of the %s panel has its place, drawn and stacked', (outer, coverEnd, drawn, stacked) => {
   const places = ringPlaces(
-    { panel: outer, outer, hooks, leadingFlat: inches(1), atWall: true },
+    { panel: outer, outer, hooks, leadingFlat: inches(1), atWall: true, isStationary: false },
     inches(31),
     inches(coverEnd),
     inches(12),
@@ -105,7 +105,7 @@ test.each([
   expect(places.map((place) => place.stacked)).toEqual(stacked.map(inches))
 })
 test('the numbers under an estimated stack are shown as they are', () =>
-  expect(signs(stackOfPair('/t', at(78), 12, at(0.25))[1] as LengthReckoning)).toEqual([1, 1, 1]))
+  expect(signs(stackOfShare('/t', rise(39), 12, at(0.25))[1] as LengthReckoning)).toEqual([1, 1, 1]))
 
 test('the defaults of the trade', () =>
   expect(Object.fromEntries(Object.entries(defaults).map(([name, each]) => [name, inInches(each)]))).toMatchObject({

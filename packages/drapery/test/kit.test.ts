@@ -6,4 +6,10 @@ import { test } from 'vitest'
 import { examples } from '../../../tests/tools/examples.ts'
 import { drapery } from '../src/index.ts'
 
-conformance(drapery, { test, createPlanner, with: [rodAndRing, returns], jobs: examples })
+conformance(drapery, {
+  test,
+  createPlanner,
+  with: [rodAndRing, returns],
+  jobs: examples,
+  verdicts: { 'drapery/mount': ['unknown'], 'drapery/around-corner': ['fail'] },
+})

@@ -1,6 +1,15 @@
 import { inch, inches, type Known, type Length, type LengthReckoning, number } from '@evenhem/length'
 import { expect, test } from 'vitest'
-import { floorAt, heights, highestFloor, holeHeight, makeUp, stackOfPair, topOfPlate, topOfRod } from '../src/arithmetic/index.ts'
+import {
+  floorAt,
+  heights,
+  highestFloor,
+  holeHeight,
+  makeUp,
+  stackOfShare,
+  topOfPlate,
+  topOfRod,
+} from '../src/arithmetic/index.ts'
 import cases from './references.json' with { type: 'json' }
 
 // Published cases, copied with their source and basis beside every number (references.json); of mount-06 the apron and of stack-03 the one-way draw wait for their hardware. Each is worked out with the product's own functions.
@@ -19,7 +28,9 @@ const rise = (value: number): LengthReckoning => ({
 const inInches = (reckoning: { readonly value: number } | undefined): number => (reckoning?.value ?? Number.NaN) / inch
 const level = rise(0)
 const hung = (finishedLength: number, clearance: number, pin: number, floor = level) =>
-  heights('/test', floor, at(clearance), [{ panel: 'left', finishedLength: at(finishedLength), pin: at(pin) }])
+  heights('/test', { at: 'floor', height: { value: floor.value, from: floor.name } }, at(clearance), [
+    { panel: 'left', finishedLength: at(finishedLength), pin: at(pin) },
+  ])
 
 /** How each case is put to our functions. `ring drop` in these sources is top of rod to top of drapery: our eye drop less the pin setting. */
 const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
@@ -56,7 +67,7 @@ const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
       flat_width: inInches(made.finishedWidth) + n.pleats * inInches(made.pleat),
     }
   },
-  'stack-03': (n) => ({ stack_each_side_pair: inInches(stackOfPair('/test', at(n.rod), 4, at(0.25)).at(-1)) }),
+  'stack-03': (n) => ({ stack_each_side_pair: inInches(stackOfShare('/test', rise(n.rod / 2), 4, at(0.25)).at(-1)) }),
 }
 const panel = (pleats: number, leadingFlat: number, firstToLast: number, back: number, flat?: number) =>
   makeUp('/test', {

@@ -133,8 +133,6 @@ export interface Rules {
   readonly spacesAgree?: Length
   /** How far rods and hems of one room may differ. Default 1/8 in. */
   readonly roomHeights?: Length
-  /** How large a gap at the meeting point is looked at. Default 1/8 in. */
-  readonly drawnApart?: Length
   /** How far from the middle of a support a splice may be. Default 2 in. */
   readonly splicePlace?: Length
   /** Work above this height takes two people or a tower. Default 10 ft. */
@@ -199,8 +197,6 @@ export interface Fabric {
   readonly settling?: number
   /** The repeat of the pattern. */
   readonly repeat?: Repeat
-  /** Which way its pile lies on the panels. */
-  readonly nap?: 'up' | 'down' | 'none'
   /** The dye lot or batch. */
   readonly lot?: string
   /** The certificate that it came with, for instance of how it burns. */
@@ -587,7 +583,7 @@ export interface Splice {
   /** A short name, unique on this rod. */
   readonly id: Id
   /** From the left end of the rod to the splice. */
-  readonly fromLeft?: Length
+  readonly fromLeft: Length
 }
 
 /** A support between the end brackets. */
@@ -595,7 +591,7 @@ export interface Support {
   /** A short name, unique on this rod. */
   readonly id: Id
   /** Its middle, along the wall from the left edge of the casing. */
-  readonly x?: Length
+  readonly x: Length
 }
 
 /** From the wall to where the hooks bear, where the brackets of this treatment are set otherwise than the hardware says. */
@@ -644,6 +640,8 @@ export interface Panel {
   readonly rightSide?: string
   /** From the top of the drapery down to where the pattern's repeat begins. */
   readonly patternStart?: Length
+  /** Which way its pile lies on the panels. */
+  readonly nap?: 'up' | 'down' | 'none'
   /**
    * Where widths are sewn together, from the leading edge of the flat panel.
    *

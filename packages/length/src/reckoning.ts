@@ -52,6 +52,9 @@ export const minus = (what: string, known: Known | Reckoning): Term => ({
   from: fromOf(known),
 })
 
+/** A reckoned length as a value that stands under the reckoning's name. */
+export const known = ({ value, name }: LengthReckoning): Known<Length> => ({ value, from: name })
+
 /** A plain number as a term of a product or a quotient. */
 export const number = (value: number): Known<number> => ({ value, from: `number:${value}` })
 

@@ -6,6 +6,9 @@ const en: Words = {
   'returns/hole': one('wall angle'),
   'returns/hole-left': one('left wall angle'),
   'returns/hole-right': one('right wall angle'),
+  'returns/eye': one('screw eye'),
+  'returns/eye-left': one('left screw eye'),
+  'returns/eye-right': one('right screw eye'),
   'returns/return': one('The {side} return is {return}, the projection {projection}: it reaches the wall.'),
   'returns/return.fail': one(
     'The {side} return is {return}, {less} narrower than the projection of {projection}; at most {short} is allowed.',
@@ -16,18 +19,23 @@ const en: Words = {
     'Look at it when it hangs; the wall angle can take the edge further back.',
   ),
   'returns/return.unknown': one('Not known yet whether the returns fit the projection.'),
-  'returns/mark': one('Pencil the {count, plural, one {cross of the wall angle} other {crosses of the wall angles}}.'),
+  'returns/mark': one(
+    'Pencil the {count, plural, one {cross} other {crosses}} of the {by, select, eye {{count, plural, one {screw eye} other {screw eyes}}} angle {{count, plural, one {wall angle} other {wall angles}}} other {wall angle and the screw eye}}.',
+  ),
   'returns/mark.why': one('Behind the ring that parks outside the bracket, so that the last hook bears level with the others.'),
-  'returns/mark.done': one('Wall angles are marked'),
-  'returns/fix': one('Drill and screw the {count, plural, one {wall angle} other {wall angles}}.'),
+  'returns/mark.done': one('The returns are marked'),
+  'returns/fix': one(
+    'Drill and screw the {by, select, eye {{count, plural, one {screw eye} other {screw eyes}}} angle {{count, plural, one {wall angle} other {wall angles}}} other {wall angle and the screw eye}}.',
+  ),
   'returns/fix.why': one(
     'The hem is proven, so the height of its hook is. {count, plural, one {This is the last hole} other {These are the last holes}}.',
   ),
-  'returns/fix.done': one('Wall angles are on'),
-  'returns/hook': one('Take the last hook of each return to its wall angle.'),
-  'returns/hook.why': one('It closes the side to the wall. It needs no ring.'),
-  'returns/hook.done': one('Returns are hooked'),
+  'returns/fix.done': one('They are on'),
+  'returns/hook': one('Fasten {count, plural, one {the return} other {both returns}} to the wall.'),
+  'returns/hook.why': one('It closes the side to the wall. The last hook there needs no ring.'),
+  'returns/hook.done': one('Returns are fastened'),
   'returns/part-angle': one('wall angle'),
+  'returns/part-eye': one('screw eye'),
   'returns/entry': one('Returns: {count}, to the wall'),
 }
 export const words: Readonly<Record<string, Words>> = { en }

@@ -1,113 +1,192 @@
-import { filled, member, openingOf, windowOf } from '@evenhem/drapery'
+import { coveredBy, filled, member, windowOf } from '@evenhem/drapery'
+import { floorAt, fromCasing, fromFloor, holeHeight, topOfRod as rodTop, topOfPlate } from '@evenhem/drapery/arithmetic'
 import {
-  endBracket,
-  finialTip,
-  floorAt,
-  fromCasing,
-  fromFloor,
-  holeHeight,
-  rodEnd,
-  topOfRod as rodTop,
-  topOfPlate,
-} from '@evenhem/drapery/arithmetic'
-import { bearingDrop, coverage, floor, type Hole, hangLine, holes, projection, reach, topOfRod } from '@evenhem/drapery/facts'
-import type { Known, Length } from '@evenhem/length'
-import { reckonings, rule } from '@evenhem/plugin'
-import { along, plate } from './facts.ts'
+  above,
+  bearingDrop,
+  floor,
+  frame,
+  type Hole,
+  hangLine,
+  holes,
+  type Plate,
+  plates,
+  projection,
+  topOfRod,
+} from '@evenhem/drapery/facts'
+import { type Known, known, type Length, type LengthReckoning, minus, number, plus, sum, times } from '@evenhem/length'
+import { type Place, reckonings, rule } from '@evenhem/plugin'
+import { along, plate, supportPlate } from './facts.ts'
+import type { RodAndRing } from './hardware.generated.ts'
 import { rod } from './kind.ts'
 
 const ends = ['left', 'right'] as const
 
-/** What drapery wants to know of any hardware: how far out and how far down the hooks bear. */
-export const bearing = rule({ id: 'bearing', on: rod, needs: {}, gives: { projection, bearingDrop } }).run(
-  ({ hardware, hardwareAt }) =>
-    filled(
-      {
-        projection: member(hardwareAt, ['bracket', 'projection'], hardware.bracket.projection),
-        bearingDrop: member(hardwareAt, ['ring', 'eyeDrop'], hardware.ring.eyeDrop),
-      },
-      (known) => known,
-    ),
-)
-
-/** The top of the rod, an eye drop above the hang line, and the top of the plate beside it. */
-export const tops = rule({ id: 'tops', on: rod, needs: { hangLine, bearingDrop }, gives: { topOfRod, plate, reckonings } }).run(
-  ({ hardware, hardwareAt, at }, facts) =>
-    filled({ offset: member(hardwareAt, ['bracket', 'top'], hardware.bracket.top) }, ({ offset }) => {
-      const top = rodTop(at, facts.hangLine.hangLine, facts.bearingDrop)
-      const plateTop = topOfPlate(at, top, offset)
-      return { topOfRod: top, plate: plateTop, reckonings: [top, plateTop] }
-    }),
-)
-
-/** Brackets stand inside the cover ends by the ring room; the rod ends half a ring beyond the parked ring, and there the finial starts. */
-export const alongWall = rule({ id: 'along', on: rod, needs: { coverage }, gives: { along, reach, reckonings } }).run(
-  ({ hardware, hardwareAt, at }, facts) => {
+/** What drapery wants to know of any hardware: how far out and how far down the hooks bear. Screwed to a casing, a bracket stands out by its thickness more. */
+export const bearing = rule({ id: 'bearing', on: rod, needs: {}, gives: { projection, bearingDrop, reckonings } }).run(
+  ({ hardware, hardwareAt, it, at, window }) => {
     const members = {
-      room: member(hardwareAt, ['ring', 'room'], hardware.ring.room),
-      width: member(hardwareAt, ['ring', 'width'], hardware.ring.width),
-      finial: member(hardwareAt, ['finial', 'length'], hardware.finial?.length),
+      projection: member(hardwareAt, ['bracket', 'projection'], hardware.bracket.projection),
+      bearingDrop: member(hardwareAt, ['ring', 'eyeDrop'], hardware.ring.eyeDrop),
     }
-    return filled(members, ({ room, width, finial }) => {
-      const sides = ends.map((side) => {
-        const [half, end] = rodEnd(at, side, facts.coverage[side], width)
-        return {
-          bracket: endBracket(at, side, facts.coverage[side], room),
-          half,
-          rodEnd: end,
-          tip: finialTip(at, side, end, finial),
-        }
-      })
-      const [left, right] = sides as [(typeof sides)[0], (typeof sides)[0]]
-      return {
-        along: { left: { bracket: left.bracket, rodEnd: left.rodEnd }, right: { bracket: right.bracket, rodEnd: right.rodEnd } },
-        reach: { left: left.tip, right: right.tip },
-        reckonings: sides.flatMap((side) => [side.bracket, side.half, side.rodEnd, side.tip]),
-      }
+    const first = coveredBy(it, window, windowOf(at))[0]
+    if (it.mount !== 'casing' || !first) return filled(members, (own) => own)
+    const thickness = member(first.openingAt, ['casing', 'thickness'], first.opening.casing?.thickness)
+    return filled({ ...members, thickness }, ({ thickness: casing, ...own }) => {
+      const terms = [plus('drapery/bracket-projection', own.projection), plus('drapery/casing-thickness', casing)]
+      const out = sum(`${at}#projection`, 'drapery/projection', ...terms)
+      return { ...own, projection: known(out), reckonings: [out] }
     })
   },
 )
 
-/** Every hole of both brackets, each from its own floor and from the casing. */
+/** The top of the rod, an eye drop above the hang line, the top of the plates beside it, and the middle of the rod, which finials surround. */
+export const tops = rule({
+  id: 'tops',
+  on: rod,
+  needs: { hangLine, bearingDrop },
+  gives: { topOfRod, plate, above, reckonings },
+}).run(({ hardware, hardwareAt, at }, facts) => {
+  const members = {
+    offset: member(hardwareAt, ['bracket', 'top'], hardware.bracket.top),
+    diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter),
+  }
+  return filled(members, ({ offset, diameter }) => {
+    const top = rodTop(at, facts.hangLine.hangLine, facts.bearingDrop)
+    const plateTop = topOfPlate(at, top, offset)
+    const radius = times(
+      `${at}#rod-radius`,
+      'rod-and-ring/rod-radius',
+      plus('rod-and-ring/diameter', diameter),
+      plus('drapery/half', number(0.5)),
+    )
+    const middle = sum(
+      `${at}#middle-of-rod`,
+      'rod-and-ring/middle-of-rod',
+      plus('drapery/top-of-rod', top),
+      minus('rod-and-ring/rod-radius', radius),
+    )
+    const finial = member(hardwareAt, ['finial', 'radius'], hardware.finial?.radius)
+    return {
+      topOfRod: top,
+      plate: plateTop,
+      above: { middle, ...(finial.value === undefined ? {} : { finialRadius: finial as Known<Length> }) },
+      reckonings: [top, plateTop, radius, middle],
+    }
+  })
+})
+
+/** The top of the plates of the supports between the ends, where there are any. */
+export const supportTops = rule({
+  id: 'support-tops',
+  on: rod,
+  needs: { topOfRod },
+  gives: { supportPlate, reckonings },
+}).run(({ it, hardware, hardwareAt, at }, facts) => {
+  if (!it.rod?.supports?.length) return {}
+  return filled({ offset: member(hardwareAt, ['support', 'top'], hardware.support?.top) }, ({ offset }) => {
+    const top = sum(
+      `${at}#top-of-support`,
+      'drapery/top-of-plate',
+      plus('drapery/top-of-rod', facts.topOfRod),
+      plus('drapery/plate-offset', offset),
+    )
+    return { supportPlate: top, reckonings: [top] }
+  })
+})
+
+type PlateHoles = NonNullable<RodAndRing['bracket']['holes']>
+interface Column {
+  readonly key: string
+  readonly id: string
+  readonly side: Hole['side']
+  readonly support?: string
+  readonly x: LengthReckoning
+  readonly top: LengthReckoning
+  readonly holes: PlateHoles
+  readonly holesAt: Place
+}
+
+/** Every hole of the brackets and supports, each from its own floor and from the casing. */
 export const bracketHoles = rule({
   id: 'bracket-holes',
   on: rod,
-  needs: { along, plate, floor },
+  needs: { along, plate, floor, frame, supportPlate: { maybe: supportPlate } },
   gives: { holes, reckonings },
-}).run(({ hardware, hardwareAt, at, window }, facts) => {
-  const { opening, openingAt } = openingOf(window, windowOf(at))
-  const plateHoles = hardware.bracket.holes
-  if (!plateHoles) return { ask: [member(hardwareAt, ['bracket', 'holes'], undefined).from] }
-  return filled({ casing: member(openingAt, ['casing', 'width'], opening.casing?.width) }, ({ casing }) => {
-    const all = ends.flatMap((side) => {
-      const x = facts.along[side].bracket
-      const below = floorAt(`${at}#floor-bracket-${side}`, facts.floor.points, { value: x.value, from: x.name })
-      const outward = fromCasing(`${at}#bracket-from-casing-${side}`, side, x, casing)
-      const each = plateHoles.map((hole): Hole => {
-        const height = holeHeight(`${at}#hole-${side}-${hole.id}`, facts.plate, {
-          value: hole.down,
-          from: member(hardwareAt, ['bracket', 'holes', hole.id, 'down'], hole.down).from,
-        } as Known<Length>)
-        return {
-          id: `bracket-${side}-${hole.id}`,
-          on: 'bracket',
-          what: `rod-and-ring/hole-${hole.id}`,
-          side,
-          x,
-          height,
-          fromFloor: fromFloor(`${at}#from-floor-${side}-${hole.id}`, height, below),
-          fromCasing: outward,
-        }
-      })
-      return [{ each, below, outward }]
+}).run(({ hardware, hardwareAt, at }, facts) => {
+  const asked = (part: 'bracket' | 'support') => member(hardwareAt, [part, 'holes'], undefined).from
+  const { holes: plateHoles } = hardware.bracket
+  if (!plateHoles) return { ask: [asked('bracket')] }
+  const supports = facts.supportPlate ? facts.along.supports : []
+  const supportHoles = hardware.support?.holes
+  if (supports.length > 0 && !supportHoles) return { ask: [asked('support')] }
+  const columns: readonly Column[] = [
+    ...ends.map((side) => ({
+      key: side,
+      id: `bracket-${side}`,
+      side,
+      x: facts.along[side].bracket,
+      top: facts.plate,
+      holes: plateHoles,
+      holesAt: asked('bracket'),
+    })),
+    ...supports.map(({ id, x }) => ({
+      key: `support-${id}`,
+      id: `support-${id}`,
+      side: 'middle' as const,
+      support: id,
+      x,
+      top: facts.supportPlate as LengthReckoning,
+      holes: supportHoles as PlateHoles,
+      holesAt: asked('support'),
+    })),
+  ]
+  const all = columns.map((column) => {
+    const below = floorAt(`${at}#floor-bracket-${column.key}`, facts.floor.points, known(column.x))
+    const outward = fromCasing(`${at}#bracket-from-casing-${column.key}`, column.side, column.x, facts.frame)
+    const each = column.holes.map((hole): Hole => {
+      const down = member(column.holesAt, [hole.id, 'down'], hole.down) as Known<Length>
+      const height = holeHeight(`${at}#hole-${column.key}-${hole.id}`, column.top, down)
+      return {
+        id: `${column.id}-${hole.id}`,
+        on: column.support === undefined ? 'bracket' : 'support',
+        what: `rod-and-ring/hole-${hole.id}`,
+        side: column.side,
+        ...(column.support === undefined ? {} : { support: column.support }),
+        x: column.x,
+        height,
+        fromFloor: fromFloor(`${at}#from-floor-${column.key}-${hole.id}`, height, below),
+        fromCasing: outward,
+      }
     })
-    return {
-      holes: all.flatMap((side) => side.each),
-      reckonings: all.flatMap((side) => [
-        side.below,
-        side.outward,
-        ...side.each.flatMap((hole) => [hole.height, hole.fromFloor]),
-      ]),
-    }
+    return { each, working: [below, outward, ...each.flatMap((hole) => [hole.height, hole.fromFloor])] }
+  })
+  return { holes: all.flatMap((column) => column.each), reckonings: all.flatMap((column) => column.working) }
+})
+
+/** The plates on the wall, where their sizes are known. */
+export const plateSizes = rule({
+  id: 'plates',
+  on: rod,
+  needs: { along, plate, supportPlate: { maybe: supportPlate } },
+  gives: { plates },
+}).run(({ hardware, hardwareAt }, facts) => {
+  const size = (part: 'bracket' | 'support') => ({
+    width: member(hardwareAt, [part, 'width'], hardware[part]?.width),
+    height: member(hardwareAt, [part, 'height'], hardware[part]?.height),
+  })
+  return filled(size('bracket'), (own) => {
+    const support = size('support')
+    const isKnown = support.width.value !== undefined && support.height.value !== undefined
+    const list: readonly Plate[] = [
+      ...ends.map((side) => ({ id: `bracket-${side}`, side, x: facts.along[side].bracket, top: facts.plate, ...own })),
+      ...(facts.supportPlate && isKnown ? facts.along.supports : []).map(({ id, x }) => ({
+        id: `support-${id}`,
+        side: 'middle' as const,
+        x,
+        top: facts.supportPlate as LengthReckoning,
+        ...(support as typeof own),
+      })),
+    ]
+    return { plates: list }
   })
 })

@@ -1,8 +1,10 @@
 import type { Plugin } from '@evenhem/plugin'
-import { alongWall, bearing, bracketHoles, tops } from './heights.ts'
+import { alongWall } from './along.ts'
+import { goesIn, pinRange, rodLength, span, splices, supportsPass, wallSpace, wanted } from './fit.ts'
+import { bearing, bracketHoles, plateSizes, supportTops, tops } from './heights.ts'
 import { rod } from './kind.ts'
 import { picture } from './picture.ts'
-import { map, ringCount, wallSpace, wanted } from './rings.ts'
+import { map, ringCount } from './rings.ts'
 import { words } from './words.ts'
 import { hangsHere, pullList, work } from './work.ts'
 
@@ -17,6 +19,27 @@ export const rodAndRing: Plugin = {
   kinds: [rod],
   additions: [],
   upgrades: [],
-  rules: [bearing, tops, alongWall, bracketHoles, map, ringCount, wallSpace, wanted, picture, work, pullList, hangsHere],
+  rules: [
+    bearing,
+    tops,
+    supportTops,
+    alongWall,
+    bracketHoles,
+    plateSizes,
+    map,
+    ringCount,
+    wallSpace,
+    wanted,
+    rodLength,
+    splices,
+    span,
+    supportsPass,
+    pinRange,
+    goesIn,
+    picture,
+    work,
+    pullList,
+    hangsHere,
+  ],
   words,
 }

@@ -1,40 +1,49 @@
-import { check, filled, long, magnitude, member, openingOf, panelAt, windowOf } from '@evenhem/drapery'
-import { ringPlaces, ringsNeeded, ringsOver, spaceLeft, stackOfPair } from '@evenhem/drapery/arithmetic'
-import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, reach } from '@evenhem/drapery/facts'
-import type { Length } from '@evenhem/length'
+import { below, check, filled, member, panelAt, perhaps } from '@evenhem/drapery'
+import { ringPlaces, ringsByBay, ringsNeeded, ringsOver, stackOfShare } from '@evenhem/drapery/arithmetic'
+import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp } from '@evenhem/drapery/facts'
+import { given, type Length, plus } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
+import { along } from './facts.ts'
 import { rod } from './kind.ts'
 
 /** Hook by hook: which ring takes it, which ring parks outside its bracket, and the order in which the rings go on the rod. */
 export const map = rule({
   id: 'hook-map',
   on: rod,
-  needs: { coverage, makeUp, heldAtWall: { maybe: heldAtWall } },
+  needs: { along, coverage, drawnEnds, makeUp, heldAtWall: { maybe: heldAtWall } },
   gives: { hookMap, reckonings },
-}).run(({ it, at, hardware, hardwareAt }, facts) => {
-  const members = {
-    rodWidth: member(at, ['rod', 'width'], it.rod?.width),
-    ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width),
-  }
-  return filled(members, ({ rodWidth, ringWidth }) => {
-    const panels = facts.makeUp.panels.map((panel) => ({
-      ...panel,
-      atWall: (facts.heldAtWall ?? []).some((held) => held.side === panel.outer),
-      pleatsKnown: { value: panel.pleats, from: member(panelAt(at, panel.panel), ['pleats'], panel.pleats).from },
-    }))
+}).run(({ it, at, hardware, hardwareAt }, facts) =>
+  filled({ ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width) }, ({ ringWidth }) => {
+    const panels = facts.makeUp.panels.flatMap((panel) => {
+      const share = facts.coverage.shares.find((one) => one.panel === panel.panel)
+      const place = panelAt(at, panel.panel)
+      const atWall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer && held.takesHook)
+      return share ? [{ ...panel, share, place, atWall, isStationary: it.draw === 'stationary' }] : []
+    })
     const rings = ringsNeeded(
       at,
-      panels.map((panel) => ({ panel: panel.panel, pleats: panel.pleatsKnown, atWall: panel.atWall })),
+      panels.map(({ panel, pleats, place, atWall }) => ({
+        panel,
+        atWall,
+        pleats: { value: pleats, from: below(place, 'pleats') },
+      })),
     )
-    const stacks = panels.map((panel, i) => stackOfPair(panelAt(at, panel.panel), rodWidth, rings[i]?.value ?? 0, ringWidth))
-    const placed = panels.flatMap((panel, i) =>
-      ringPlaces(
-        { ...panel, leadingFlat: panel.hooks[1]?.across ?? (0 as Length) },
-        facts.coverage.meets.value,
-        facts.coverage[panel.outer].value,
+    const stacks = panels.map(({ share, place, panel }, i) => {
+      const measured = perhaps(member(at, ['found', 'stacks', panel], it.found?.stacks?.[panel]))
+      return measured
+        ? [given(`${place}#stack`, 'drapery/stack-measured', plus('drapery/stack-measured', measured))]
+        : stackOfShare(place, share.width, rings[i]?.value ?? 0, ringWidth)
+    })
+    const placed = panels.flatMap(({ share, ...panel }, i) => {
+      const isLeading = facts.coverage.leadingEnd !== undefined
+      const leading = isLeading ? facts.drawnEnds[facts.coverage.leadingEnd ?? 'left'] : share.leading
+      return ringPlaces(
+        { ...panel, leadingFlat: panel.leadingFlat.value, outerFlat: panel.outerFlat?.value },
+        leading.value,
+        share.end.value,
         stacks[i]?.at(-1)?.value ?? (0 as Length),
-      ),
-    )
+      )
+    })
     const places = placed.map(
       ({ ring, parksOutside, ...place }): HookPlace =>
         ring === undefined
@@ -46,18 +55,41 @@ export const map = rule({
               ...(parksOutside ? { note: 'rod-and-ring/past-bracket' } : {}),
             },
     )
-    const outside = (side: 'left' | 'right') =>
-      placed.filter((place) => place.parksOutside && panels.some((panel) => panel.panel === place.panel && panel.outer === side))
-        .length
-    const bearers = rings.at(-1) as (typeof rings)[number]
-    const threading = [
-      { what: 'rod-and-ring/thread-outside-left', count: outside('left') },
-      { what: 'rod-and-ring/thread-between', count: bearers.value - outside('left') - outside('right') },
-      { what: 'rod-and-ring/thread-outside-right', count: outside('right') },
-    ]
-    return { hookMap: { places, bearers, threading }, reckonings: [...rings, ...stacks.flat()] }
-  })
-})
+    return {
+      hookMap: { places, bearers: rings.at(-1) as (typeof rings)[number], threading: threading(placed, facts.along) },
+      reckonings: [...rings, ...stacks.flat()],
+    }
+  }),
+)
+
+type Placed = ReturnType<typeof ringPlaces>
+/** Outside the left bracket, in each bay between brackets and supports, outside the right bracket. */
+function threading(
+  placed: Placed,
+  { left, right, supports }: { left: End; right: End; supports: readonly { x: { value: Length } }[] },
+) {
+  const onRod = placed.filter((place) => place.ring !== undefined)
+  const isLeft = (x: number) => Math.abs(x - left.bracket.value) < Math.abs(x - right.bracket.value)
+  const outside = onRod.filter(
+    (place) => place.parksOutside && (place.drawn < left.bracket.value || place.drawn > right.bracket.value),
+  )
+  const inside = onRod.filter((place) => !outside.includes(place)).map((place) => place.drawn)
+  const bays = ringsByBay(
+    inside,
+    supports.map((support) => support.x.value),
+  )
+  return [
+    { what: 'rod-and-ring/thread-outside-left', count: outside.filter((place) => isLeft(place.drawn)).length },
+    ...bays.map((count, i) => ({
+      what: bays.length === 1 ? 'rod-and-ring/thread-between' : `rod-and-ring/thread-bay-${Math.min(i + 1, 9)}`,
+      count,
+    })),
+    { what: 'rod-and-ring/thread-outside-right', count: outside.filter((place) => !isLeft(place.drawn)).length },
+  ]
+}
+interface End {
+  readonly bracket: { readonly value: Length }
+}
 
 /** Rings that were packed against hooks that need one: missing ones stop the work, more are spare. */
 export const ringCount = rule({
@@ -81,50 +113,3 @@ export const ringCount = rule({
     }
   }),
 )
-
-/** The hardware against the free wall on each side, finials included. */
-export const wallSpace = rule({
-  id: 'wall-space',
-  on: rod,
-  needs: { reach },
-  gives: { checks, reckonings },
-  codes: ['rod-and-ring/wall-space'],
-}).run(({ at, window }, facts) => {
-  const { wall, wallAt, opening, openingAt } = openingOf(window, windowOf(at))
-  const members = {
-    casing: member(openingAt, ['casing', 'width'], opening.casing?.width),
-    left: member(wallAt, ['space', 'left'], wall.space?.left),
-    right: member(wallAt, ['space', 'right'], wall.space?.right),
-  }
-  return filled(members, (known) => {
-    const over = {
-      left: spaceLeft(at, 'left', facts.reach.left, known.left, known.casing),
-      right: spaceLeft(at, 'right', facts.reach.right, known.right, known.casing),
-    }
-    const worse = over.left.value <= over.right.value ? ('left' as const) : ('right' as const)
-    const values = {
-      left: long(over.left),
-      right: long(over.right),
-      short: magnitude(over[worse]),
-      side: { code: `drapery/${worse}` },
-      space: long(known[worse]),
-    }
-    return {
-      checks: [check('rod-and-ring/wall-space', over[worse].value < 0 ? 'fail' : 'pass', wallAt, values, 'mark')],
-      reckonings: [over.left, over.right],
-    }
-  })
-})
-
-/** What else must be known of the rings and the wall, asked for at once and not only when all before it is filled. */
-export const wanted = rule({ id: 'wanted', on: rod, needs: {}, gives: {} }).run(({ mine, mineAt, at, window }) => {
-  const { wall, wallAt } = openingOf(window, windowOf(at))
-  return filled(
-    {
-      rings: member(mineAt, ['rings'], mine?.rings),
-      left: member(wallAt, ['space', 'left'], wall.space?.left),
-      right: member(wallAt, ['space', 'right'], wall.space?.right),
-    },
-    () => ({}),
-  )
-})

@@ -7,13 +7,20 @@ import { rod } from './kind.ts'
 
 /** Rings go on before brackets and finials close the rod; folds of rings go back. */
 export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { steps } }).run((_, facts) => {
-  const [left, between, right] = facts.hookMap.threading.map((each) => each.count)
+  const counts = facts.hookMap.threading.map((each) => each.count)
+  const inside = counts.slice(1, -1)
   const list: readonly Step[] = [
     {
       id: 'thread',
       stage: 'mount',
       code: 'rod-and-ring/thread',
-      values: { left: { count: left ?? 0 }, between: { count: between ?? 0 }, right: { count: right ?? 0 } },
+      values: {
+        order: counts.join(', '),
+        left: { count: counts[0] ?? 0 },
+        between: { count: inside.reduce((a, b) => a + b, 0) },
+        bays: { count: inside.length },
+        right: { count: counts.at(-1) ?? 0 },
+      },
     },
     {
       id: 'mount',
@@ -37,11 +44,13 @@ export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, 
       plus('drapery/rod-end-right', facts.along.right.rodEnd),
       minus('drapery/rod-end-left', facts.along.left.rodEnd),
     )
-    const screws = 2 * (hardware.bracket.holes?.length ?? 0)
+    const supports = facts.along.supports.length
+    const screws = 2 * (hardware.bracket.holes?.length ?? 0) + supports * (hardware.support?.holes?.length ?? 0)
     return {
       parts: [
         { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },
         { what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt },
+        ...(supports > 0 ? [{ what: 'rod-and-ring/part-support', count: supports, hardware: hardwareAt }] : []),
         { what: 'rod-and-ring/part-finial', count: 2, hardware: hardwareAt },
         {
           what: 'rod-and-ring/part-ring',

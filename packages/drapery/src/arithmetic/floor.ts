@@ -1,4 +1,4 @@
-import { formula, given, type Known, type Length, type LengthReckoning, most, number, plus } from '@evenhem/length'
+import { formula, given, type Known, type Length, type LengthReckoning, least, most, number, plus } from '@evenhem/length'
 
 /** A point of the floor: x from the left edge of the casing, y above the level line. */
 export interface FloorPoint {
@@ -53,4 +53,35 @@ export function highestFloor(
     plus('drapery/floor-right-end', ends[1]),
   ]
   return [...ends, most(`${at}#highest-floor`, 'drapery/highest-floor', ...terms)]
+}
+
+/** The lowest ceiling over what runs from `left` to `right`, above the level line; straight between its points, level beyond them. Last, after both ends. */
+export function lowestCeiling(
+  at: string,
+  points: readonly FloorPoint[],
+  left: Known<Length>,
+  right: Known<Length>,
+): readonly [LengthReckoning, LengthReckoning, LengthReckoning] {
+  const ends = [ceilingAt(`${at}#ceiling-left-end`, points, left), ceilingAt(`${at}#ceiling-right-end`, points, right)] as const
+  const between = points.filter((point) => point.x.value > left.value && point.x.value < right.value)
+  const terms = [
+    plus('drapery/ceiling-left-end', ends[0]),
+    ...between.map((point) => plus('drapery/ceiling-point', point.y)),
+    plus('drapery/ceiling-right-end', ends[1]),
+  ]
+  return [...ends, least(`${at}#lowest-ceiling`, 'drapery/lowest-ceiling', ...terms)]
+}
+
+/** The ceiling over a place on the wall; there is at least one point. */
+export function ceilingAt(name: string, points: readonly FloorPoint[], x: Known<Length>): LengthReckoning {
+  const floor = floorAt(name, points, x)
+  const named: Readonly<Record<string, string>> = {
+    'drapery/floor-point': 'drapery/ceiling-point',
+    'drapery/floor-point-x': 'drapery/ceiling-point-x',
+  }
+  return {
+    ...floor,
+    what: 'drapery/ceiling',
+    terms: floor.terms.map((term) => ({ ...term, what: named[term.what] ?? term.what })),
+  }
 }

@@ -18,13 +18,29 @@ export interface Heights {
   readonly panels: readonly { readonly panel: string; readonly hem: LengthReckoning }[]
 }
 
+/** What the hem is measured from, above the level line: the highest floor, the top of the stool, or the bottom of the apron, below which it ends. */
+export interface HemBase {
+  readonly at: 'floor' | 'sill' | 'apron'
+  readonly height: Known<Length>
+}
+const bases = { floor: 'drapery/highest-floor', sill: 'drapery/sill-top', apron: 'drapery/apron-bottom' } as const
+/** The words of what a hem is measured from. */
+export const baseWords = (base: HemBase): string => bases[base.at]
+
+/** How far a hem clears what it is measured from: above a floor or a stool, below an apron. */
+export const clearsBase = (name: string, base: HemBase, hem: LengthReckoning): LengthReckoning =>
+  base.at === 'apron'
+    ? sum(name, 'drapery/clears-panel', plus(baseWords(base), base.height), minus('drapery/above-level', hem))
+    : sum(name, 'drapery/clears-panel', plus('drapery/above-level', hem), minus(baseWords(base), base.height))
+
 /**
- * The hem is the highest floor under the drapery plus the clearance. The top of the drapery is a finished length above it, and
- * the hooks bear a pin setting below the top: a deeper pin lifts heading and hem. The rod is level, so the panel that needs the
- * highest hang line sets it; a shorter panel hangs higher by the difference, which its pins can take up.
+ * The hem is the highest floor under the drapery plus the clearance; at a stool it ends above it, at an apron below it. The top of the drapery
+ * is a finished length above it, and the hooks bear a pin setting below the top: a deeper pin lifts heading and hem. The rod is level, so the panel
+ * that needs the highest hang line sets it; a shorter panel hangs higher by the difference, which its pins can take up.
  */
-export function heights(at: string, floor: LengthReckoning, clearance: Known<Length>, panels: readonly PanelLength[]): Heights {
-  const hem = sum(`${at}#hem`, 'drapery/hem', plus('drapery/highest-floor', floor), plus('drapery/clearance', clearance))
+export function heights(at: string, base: HemBase, clearance: Known<Length>, panels: readonly PanelLength[]): Heights {
+  const away = base.at === 'apron' ? minus : plus
+  const hem = sum(`${at}#hem`, 'drapery/hem', plus(baseWords(base), base.height), away('drapery/clearance', clearance))
   const bearings = panels.map(({ panel, finishedLength, pin }) =>
     sum(
       `${at}#hang-line-${panel}`,
@@ -99,6 +115,14 @@ export const meantFromCasing = (at: string, casingTop: Known<Length>, above: Kno
     'drapery/meant-top-of-rod',
     plus('drapery/casing-top', casingTop),
     plus('drapery/above-casing', above),
+  )
+
+export const meantFromCeiling = (at: string, ceiling: LengthReckoning, under: Known<Length>): LengthReckoning =>
+  sum(
+    `${at}#meant-from-ceiling`,
+    'drapery/meant-top-of-rod',
+    plus('drapery/lowest-ceiling', ceiling),
+    minus('drapery/below-ceiling', under),
   )
 
 /** The two ways to the rod's height, compared: from the panels less as ordered. Positive: the panels ask for a higher rod than meant. */

@@ -19,8 +19,12 @@ export interface RingPanel {
   readonly outer: Side
   readonly hooks: readonly Hook[]
   readonly leadingFlat: Length
+  /** Last pleat to the outer edge of a panel without a return; undefined: it has a return. */
+  readonly outerFlat?: Length | undefined
   /** The outer edge is held at the wall: its hook needs no ring. */
   readonly atWall: boolean
+  /** Stays as it hangs. */
+  readonly isStationary: boolean
 }
 /** Where one hook goes: a numbered ring, counted from the leading edge, or the wall. x from the left edge of the casing. */
 export interface RingPlace {
@@ -34,35 +38,34 @@ export interface RingPlace {
 
 /**
  * Hook by hook along one panel: one ring for every hook but the return's (common practice, no source; reference cases hooks-02, hooks-03).
- * Drawn, the leading edge is at `meets` and the last pleat at `coverEnd`, whatever the tape says of the panel; stacked, the leading edge
- * has come back to `stack` from the cover end. The rings of the last pleat, and of an outer edge that is not held at the wall, park outside the bracket.
+ * Drawn, the leading edge is at `leading`; a panel with a return has its last pleat at `coverEnd`, one without its outer edge, whatever the tape
+ * says of it. Stacked, the leading edge has come back to `stack` from the cover end. The rings at the cover end park outside the bracket.
  */
-export function ringPlaces(panel: RingPanel, meets: Length, coverEnd: Length, stack: Length): readonly RingPlace[] {
+export function ringPlaces(panel: RingPanel, leading: Length, coverEnd: Length, stack: Length): readonly RingPlace[] {
   const outward = panel.outer === 'left' ? -1 : 1
-  const pleats = panel.hooks.filter((hook) => hook.on === 'pleat')
-  const drawn = spread(((coverEnd - meets) * outward - panel.leadingFlat) as Length, Math.max(1, pleats.length - 1))
-  const stacked = spread(stack, pleats.length)
+  const pleats = panel.hooks.filter((hook) => hook.on === 'pleat').length
+  const flat = panel.outerFlat ?? 0
+  const drawn = spread(((coverEnd - leading) * outward - flat - panel.leadingFlat) as Length, Math.max(1, pleats - 1))
+  const stacked = spread(Math.max(0, stack - flat) as Length, pleats)
   return panel.hooks.map((hook) => {
     const pleat = hook.pleat ?? 0
-    const last = hook.on === 'outer-edge' || pleat === pleats.length
-    const at = {
-      drawn: meets + outward * (pleat === 0 ? 0 : panel.leadingFlat + (drawn[pleat - 1] ?? 0)),
-      stacked: coverEnd - outward * (stack - (stacked[pleat] ?? stack)),
-    }
-    const where = last ? { drawn: coverEnd, stacked: coverEnd } : at
-    const ring = hook.on === 'outer-edge' && panel.atWall ? {} : { ring: hook.n }
+    const isEdge = hook.on === 'outer-edge'
+    const atEnd = isEdge || (panel.outerFlat === undefined && pleat === pleats)
+    const open = leading + outward * (pleat === 0 ? 0 : panel.leadingFlat + (drawn[pleat - 1] ?? 0))
+    const aside = coverEnd - outward * (flat + (stacked[pleats] ?? 0) - (stacked[pleat] ?? 0))
+    const ring = isEdge && panel.atWall ? {} : { ring: hook.n }
     return {
       panel: panel.panel,
       hook,
       ...ring,
-      parksOutside: last && 'ring' in ring,
-      drawn: where.drawn as Length,
-      stacked: where.stacked as Length,
+      parksOutside: atEnd && 'ring' in ring,
+      drawn: (atEnd ? coverEnd : open) as Length,
+      stacked: (atEnd ? coverEnd : panel.isStationary ? open : aside) as Length,
     }
   })
 }
 
-/** How many rings a pair needs: a hook each, less those that go to the wall. */
+/** How many rings the panels need: a hook each, less those that go to the wall. */
 export function ringsNeeded(
   at: string,
   panels: readonly { readonly panel: string; readonly pleats: Known<number>; readonly atWall: boolean }[],
@@ -89,21 +92,17 @@ export const ringsOver = (at: string, ordered: Known<number>, needed: Reckoning)
   )
 
 /**
- * How wide a panel of a pair stacks: an estimate, a sixth of the rod (Drapery Education, Drapery Stacking Space Requirements, trade article; read; case stack-03),
- * but never less than its rings side by side. Published rules reach from 10 to 50 % of the window, so it may only warn; a measured stack wins.
+ * How wide a panel stacks: an estimate, a third of its share, which for a pair is a sixth of the rod (Drapery Education, Drapery Stacking Space
+ * Requirements, trade article; read; case stack-03), but never less than its rings side by side. Published rules reach from 10 to 50 % of the
+ * window, so it may only warn; a measured stack wins.
  */
-export function stackOfPair(
+export function stackOfShare(
   at: string,
-  rodWidth: Known<Length>,
+  share: LengthReckoning,
   rings: number,
   ringWidth: Known<Length>,
 ): readonly LengthReckoning[] {
-  const rule = divided(
-    `${at}#stack-rule`,
-    'drapery/stack-rule',
-    plus('drapery/rod-width', rodWidth),
-    plus('drapery/six', number(6)),
-  )
+  const rule = divided(`${at}#stack-rule`, 'drapery/stack-rule', plus('drapery/share', share), plus('drapery/three', number(3)))
   return [
     rule,
     formula(
@@ -116,4 +115,12 @@ export function stackOfPair(
       plus('drapery/ring-width', ringWidth),
     ),
   ]
+}
+
+/** How many rings hang in each bay between supports, from left to right: a ring at a support's own place counts to the bay on its right. */
+export function ringsByBay(rings: readonly Length[], supports: readonly Length[]): readonly number[] {
+  const edges = [...supports].sort((a, b) => a - b)
+  return [Number.NEGATIVE_INFINITY, ...edges].map(
+    (from, i) => rings.filter((x) => x >= from && x < (edges[i] ?? Number.POSITIVE_INFINITY)).length,
+  )
 }

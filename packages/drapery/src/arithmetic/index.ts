@@ -1,5 +1,6 @@
 export * from './along.ts'
 export * from './check-in.ts'
+export * from './clear.ts'
 export * from './floor.ts'
 export * from './heights.ts'
 export * from './hooks.ts'

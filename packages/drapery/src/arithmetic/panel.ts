@@ -21,6 +21,8 @@ export interface PanelOrder {
   readonly firstToLast: Known<Length>
   /** Last pleat to the edge at the wall; 0 without a return. */
   readonly return: Known<Length>
+  /** Last pleat to the outer edge, where there is no return. */
+  readonly outerFlat?: Known<Length> | undefined
   readonly flatWidth?: Known<Length> | undefined
 }
 /** One hook of a panel. `across`: from the leading edge, along the flat heading, to the hook. */
@@ -42,9 +44,12 @@ export interface PanelSizes {
 /**
  * How a pleated panel is made up: one hook at the leading edge, one at each pleat, one at the outer edge (common practice, no source;
  * reference case hooks-02), spaces of equal width between the pleats, and the map that must close:
- * leading flat + spaces + return = finished width; finished width + pleats × pleat = flat width (Woodcock, Calculating Pleats and Spaces, 2019; read).
+ * leading flat + spaces + return (or outer flat) = finished width; finished width + pleats × pleat = flat width (Woodcock, Calculating Pleats and Spaces, 2019; read).
  */
-export function makeUp(at: string, { pleats, leadingFlat, firstToLast, return: back, flatWidth }: PanelOrder): PanelSizes {
+export function makeUp(
+  at: string,
+  { pleats, leadingFlat, firstToLast, return: back, outerFlat, flatWidth }: PanelOrder,
+): PanelSizes {
   const spaces = count(`${at}#spaces`, 'drapery/spaces', plus('drapery/pleats', pleats), minus('drapery/one', number(1)))
   const space = divided(
     `${at}#space`,
@@ -57,7 +62,7 @@ export function makeUp(at: string, { pleats, leadingFlat, firstToLast, return: b
     'drapery/finished-width',
     plus('drapery/leading-flat', leadingFlat),
     plus('drapery/first-to-last', firstToLast),
-    plus('drapery/return-width', back),
+    outerFlat ? plus('drapery/outer-flat', outerFlat) : plus('drapery/return-width', back),
   )
   const inPleats =
     flatWidth &&
@@ -91,11 +96,12 @@ function hooksOf(pleats: number, leadingFlat: Length, firstToLast: Length, finis
   ]
 }
 
-/** What a panel covers of the rod, leading edge to last pleat, less its share of it. Positive: there is cloth to spare; negative: a gap. */
+/** What a panel covers of the rod, leading edge to last pleat (without a return: to its outer edge), less its share of it. Positive: there is cloth to spare; negative: a gap. */
 export const coverLess = (
   at: string,
   leadingFlat: Known<Length>,
   firstToLast: Known<Length>,
+  outerFlat: Known<Length> | undefined,
   share: LengthReckoning,
 ): LengthReckoning =>
   sum(
@@ -103,6 +109,7 @@ export const coverLess = (
     'drapery/cover-less',
     plus('drapery/leading-flat', leadingFlat),
     plus('drapery/first-to-last', firstToLast),
+    ...(outerFlat ? [plus('drapery/outer-flat', outerFlat)] : []),
     minus('drapery/share', share),
   )
 

@@ -1,8 +1,7 @@
 import type { Detail, Dimension, Figure, Layer, Mark, Point } from '@evenhem/drawing'
 import { type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
-import { floor, type Hole, hangLine, holes } from '../facts.ts'
-import { member, openingOf, windowOf } from '../given.ts'
+import { floor, frame, type Hole, hangLine, holes } from '../facts.ts'
 import { mm } from './shapes.ts'
 
 const figure = (reckoning: LengthReckoning, what: string): Figure => ({
@@ -89,18 +88,15 @@ function detailOf(
 export const marksPicture = rule({
   id: 'marks-picture',
   on: 'treatment',
-  needs: { holes, hangLine, floor },
+  needs: { holes, hangLine, floor, frame },
   gives: { layers, reckonings },
-}).run(({ at, window }, facts) => {
-  const { opening, openingAt } = openingOf(window, windowOf(at))
-  const width = member(openingAt, ['casing', 'width'], opening.casing?.width)
-  if (width.value === undefined) return { ask: [width.from] }
-  const edge = (hole: Hole): number => (hole.side === 'left' ? 0 : mm(width.value ?? 0))
+}).run(({ at }, facts) => {
+  const edge = (hole: Hole): number => mm(hole.side === 'right' ? facts.frame.right.value : (facts.frame.left?.value ?? 0))
   const [left, right] = [detailOf(at, 'left', facts.holes), detailOf(at, 'right', facts.holes)]
   const heightOf = (hole: Hole): Mark => ({
     kind: 'height',
     role: 'mark',
-    side: hole.side,
+    ...(hole.side === 'middle' ? {} : { side: hole.side }),
     at: [mm(hole.x.value), mm(hole.height.value)],
     base: mm(hole.height.value - hole.fromFloor.value),
     figure: figure(hole.fromFloor, hole.what),

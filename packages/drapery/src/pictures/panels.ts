@@ -151,7 +151,9 @@ export const coveragePicture = rule({
         view: 'elevation',
         state: 'drawn',
         depth: 50,
-        marks: [{ kind: 'line', role: 'fold', from: [mm(meets.value), y], to: [mm(meets.value), mm(facts.hangLine.hem.value)] }],
+        marks: meets
+          ? [{ kind: 'line', role: 'fold', from: [mm(meets.value), y], to: [mm(meets.value), mm(facts.hangLine.hem.value)] }]
+          : [],
       },
     ],
   }

@@ -1,37 +1,233 @@
-import { checks, reckonings, rule } from '@evenhem/plugin'
-import { coverLess, makeUp as makeUpOf, pairCoverage, pastCasing, widthAllowed } from '../arithmetic/index.ts'
+import { below, type Place, type Treatment } from '@evenhem/job'
+import { given, type Known, type Length, type LengthReckoning, most, plus, sum } from '@evenhem/length'
+import { type Ask, type Check, checks, reckonings, rule } from '@evenhem/plugin'
+import {
+  type CasingAlong,
+  type CoverEnds,
+  casingSpan,
+  coverEnds,
+  coverLess,
+  makeUp as makeUpOf,
+  oneWayShare,
+  pairShares,
+  pastCasing,
+  stationaryShare,
+  widthAllowed,
+  widthsApart,
+} from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, makeUp } from '../facts.ts'
-import { check, filled, long, magnitude, member, openingOf, outerSide, panelAt, perhaps, windowOf } from '../given.ts'
+import { type Coverage, coverage, drawnEnds, frame, makeUp, type Share } from '../facts.ts'
+import {
+  check,
+  coveredBy,
+  filled,
+  long,
+  magnitude,
+  member,
+  outerSide,
+  type PlacedOpening,
+  panelAt,
+  perhaps,
+  windowOf,
+} from '../given.ts'
 
-/** Where the closed drapery begins, meets and ends. */
-export const coverageRule = rule({ id: 'coverage', on: 'treatment', needs: {}, gives: { coverage, reckonings } }).run(
+/** The casings that a treatment covers, as one span. */
+export const frameRule = rule({ id: 'frame', on: 'treatment', needs: {}, gives: { frame, reckonings } }).run(
   ({ it, at, window }) => {
-    const { opening, openingAt } = openingOf(window, windowOf(at))
-    const members = {
-      casing: member(openingAt, ['casing', 'width'], opening.casing?.width),
-      rodWidth: member(at, ['rod', 'width'], it.rod?.width),
-    }
-    return filled(members, ({ casing, rodWidth }) => {
-      const { working, left, right, meets, share } = pairCoverage(at, {
-        casing,
-        rodWidth,
-        pastLeft: perhaps(member(at, ['rod', 'pastLeft'], it.rod?.pastLeft)),
-      })
-      const shares = it.panels.map((panel) => ({ panel: panel.id, width: share, outer: outerSide(it, panel.id) }))
-      return { coverage: { left, right, meets, shares }, reckonings: working }
+    const covered = coveredBy(it, window, windowOf(at))
+    if (covered.length === 0) return { ask: [below(windowOf(at), 'walls', window.walls[0]?.id ?? '', 'openings')] }
+    const first = window.walls.flatMap((wall) => wall.openings)[0]
+    const members = Object.fromEntries(
+      covered.flatMap(({ opening, openingAt }) => [
+        [`${opening.id}/width`, member(openingAt, ['casing', 'width'], opening.casing?.width)],
+        ...(opening === first ? [] : [[`${opening.id}/x`, member(openingAt, ['x'], opening.x)] as const]),
+      ]),
+    )
+    return filled(members, (known) => {
+      const casings = covered.map(
+        ({ opening, openingAt }): CasingAlong => ({
+          id: opening.id,
+          x: perhaps(member(openingAt, ['x'], opening.x)),
+          width: known[`${opening.id}/width`] as Known<Length>,
+        }),
+      )
+      const { working, ...span } = casingSpan(at, casings)
+      const [top, tops] = highestTop(at, covered)
+      return { frame: { ...span, ...(top ? { top } : {}) }, reckonings: [...working, ...tops] }
     })
   },
 )
+
+/** The highest top of several casings, when all are known. */
+function highestTop(
+  at: Place,
+  covered: readonly PlacedOpening[],
+): readonly [Known<Length> | undefined, readonly LengthReckoning[]] {
+  const tops = covered.map(({ opening, openingAt }) => perhaps(member(openingAt, ['casing', 'top'], opening.casing?.top)))
+  const known = tops.filter((top) => top !== undefined)
+  if (known.length < covered.length) return [undefined, []]
+  if (known.length === 1) return [known[0], []]
+  const highest = most(`${at}#casing-top`, 'drapery/casing-top', ...known.map((top) => plus('drapery/casing-top', top)))
+  return [{ value: highest.value, from: highest.name }, [highest]]
+}
+
+/** Where the closed drapery begins, meets and ends, and what each panel covers. */
+export const coverageRule = rule({
+  id: 'coverage',
+  on: 'treatment',
+  needs: { frame },
+  gives: { coverage, checks, reckonings },
+  codes: ['drapery/panels-of-draw', 'drapery/widths-agree'],
+}).run(({ it, at, job }, facts) => {
+  const [rodWidth, pastLeft, pastRight] = (['width', 'pastLeft', 'pastRight'] as const).map((name) =>
+    member(at, ['rod', name], it.rod?.[name]),
+  )
+  const order = {
+    frame: facts.frame,
+    rodWidth: rodWidth && perhaps(rodWidth),
+    pastLeft: pastLeft && perhaps(pastLeft),
+    pastRight: pastRight && perhaps(pastRight),
+  }
+  const ends = coverEnds(at, order)
+  if (!ends) return { ask: [below(at, 'rod', 'width')] }
+  const suits = panelsSuit(it)
+  const counted = check(
+    'drapery/panels-of-draw',
+    suits ? 'pass' : 'fail',
+    at,
+    { count: { count: it.panels.length }, draw: drawWord(it) },
+    'unpack',
+  )
+  const [agree, apart] = widthsAgree(at, order, ends, ruleOf(job, 'heightsAgree'))
+  if (!suits) return { checks: [counted, ...agree], reckonings: [...ends.working, ...apart] }
+  const shared = shares(it, at, ends)
+  if ('ask' in shared) return shared
+  const { left, right, width } = ends
+  return {
+    coverage: { left, right, width, ...shared.coverage },
+    checks: [counted, ...agree],
+    reckonings: [...ends.working, ...apart, ...shared.working],
+  }
+})
+
+const drawWord = (it: Treatment) => ({ code: `drapery/draw-${it.draw.replace(' ', '-')}` })
+/** A pair has two panels that open apart, a one-way draw has one. */
+function panelsSuit(it: Treatment): boolean {
+  if (it.draw === 'stationary') return true
+  if (it.draw !== 'pair') return it.panels.length === 1
+  return (
+    it.panels.length === 2 &&
+    outerSide(it, it.panels[0]?.id ?? '') === 'left' &&
+    outerSide(it, it.panels[1]?.id ?? '') === 'right'
+  )
+}
+
+/** Where the order gives the rod width and both pasts, they must agree. */
+function widthsAgree(
+  at: Place,
+  {
+    rodWidth,
+    pastLeft,
+    pastRight,
+  }: { rodWidth?: Known<Length> | undefined; pastLeft?: Known<Length> | undefined; pastRight?: Known<Length> | undefined },
+  ends: CoverEnds,
+  near: Known<Length>,
+): readonly [readonly Check[], readonly LengthReckoning[]] {
+  if (!rodWidth || !pastLeft || !pastRight) return [[], []]
+  const apart = widthsApart(at, ends.width, rodWidth)
+  const verdict = Math.abs(apart.value) <= near.value ? 'pass' : 'fail'
+  const values = { covers: long(ends.width), width: long(rodWidth), apart: magnitude(apart) }
+  const put = verdict === 'fail' ? { put: [{ at: rodWidth.from, value: ends.width.value }] } : {}
+  return [[{ ...check('drapery/widths-agree', verdict, rodWidth.from, values, 'mark'), ...put }], [apart]]
+}
+
+interface Shared {
+  readonly coverage: Pick<Coverage, 'meets' | 'leadingEnd' | 'shares'>
+  readonly working: readonly LengthReckoning[]
+}
+function shares(it: Treatment, at: Place, ends: CoverEnds): Shared | Ask {
+  switch (it.draw) {
+    case 'pair':
+      return ofPair(it, at, ends)
+    case 'stationary':
+      return ofStationary(it, at, ends)
+    default:
+      return ofOneWay(it, at, ends)
+  }
+}
+
+function ofPair(it: Treatment, at: Place, ends: CoverEnds): Shared {
+  const first = it.panels[0]?.id ?? ''
+  const { working, meets, ...widths } = pairShares(at, ends, {
+    meets: perhaps(member(at, ['rod', 'middle'], it.rod?.middle)),
+    leftShare: perhaps(member(panelAt(at, first), ['share'], it.panels[0]?.share)),
+  })
+  const list = it.panels.map(({ id }): Share => {
+    const outer = outerSide(it, id)
+    return { panel: id, outer, end: ends[outer], leading: meets, width: widths[outer] }
+  })
+  return { coverage: { meets, shares: list }, working }
+}
+
+function ofOneWay(it: Treatment, at: Place, ends: CoverEnds): Shared {
+  const [outer, leadingEnd] = it.draw === 'one-way left' ? (['left', 'right'] as const) : (['right', 'left'] as const)
+  const width = oneWayShare(at, ends)
+  const list = it.panels.map(({ id }): Share => ({ panel: id, outer, end: ends[outer], leading: ends[leadingEnd], width }))
+  return { coverage: { leadingEnd, shares: list }, working: [width] }
+}
+
+function ofStationary(it: Treatment, at: Place, ends: CoverEnds): Shared | Ask {
+  const asked: Place[] = []
+  const each = it.panels.map((panel) => {
+    const place = panelAt(at, panel.id)
+    const outer = outerSide(it, panel.id)
+    const share = ownShare(place, panel)
+    if (!share) asked.push(below(place, 'share'))
+    const at_ = perhaps(member(place, ['at'], panel.at))
+    const end = at_ ? given(`${place}#end`, 'drapery/outer-end', plus('drapery/outer-end', at_)) : ends[outer]
+    return share ? { panel: panel.id, outer, ...stationaryShare(place, outer, end, share), own: at_ ? [end] : [] } : undefined
+  })
+  if (asked.length > 0) return { ask: asked }
+  const found = each.filter((one) => one !== undefined)
+  return {
+    coverage: { shares: found.map(({ own: _, ...share }) => share) },
+    working: found.flatMap(({ width, leading, own }) => [width, ...own, leading]),
+  }
+}
+
+/** What a stationary panel covers: as the order says, else as it was made. */
+function ownShare(place: Place, panel: Treatment['panels'][number]): LengthReckoning | undefined {
+  const ordered = perhaps(member(place, ['share'], panel.share))
+  if (ordered) return given(`${place}#share`, 'drapery/share', plus('drapery/share', ordered))
+  const [flat, pleats, outer] = (['leadingFlat', 'firstToLast', 'outerFlat'] as const).map((name) =>
+    perhaps(member(place, [name], panel[name])),
+  )
+  if (!flat || !pleats) return undefined
+  const beyond = outer ? [plus('drapery/outer-flat', outer)] : []
+  return sum(
+    `${place}#share`,
+    'drapery/share',
+    plus('drapery/leading-flat', flat),
+    plus('drapery/first-to-last', pleats),
+    ...beyond,
+  )
+}
 
 /** How each panel is made up. */
 export const makeUpRule = rule({ id: 'make-up', on: 'treatment', needs: {}, gives: { makeUp, reckonings } }).run(({ it, at }) => {
   const members = Object.fromEntries(
     it.panels.flatMap((panel) =>
-      (['finishedLength', 'pleats', 'leadingFlat', 'firstToLast', 'return', 'pin'] as const).map((name) => [
-        `${panel.id}/${name}`,
-        member(panelAt(at, panel.id), [name], panel[name]),
-      ]),
+      (
+        [
+          'finishedLength',
+          'pleats',
+          'leadingFlat',
+          'firstToLast',
+          'return',
+          'pin',
+          ...(panel.return === 0 ? (['outerFlat'] as const) : []),
+        ] as const
+      ).map((name) => [`${panel.id}/${name}`, member(panelAt(at, panel.id), [name], panel[name])]),
     ),
   )
   return filled(members, (known) => {
@@ -42,6 +238,7 @@ export const makeUpRule = rule({ id: 'make-up', on: 'treatment', needs: {}, give
         leadingFlat: of('leadingFlat'),
         firstToLast: of('firstToLast'),
         return: of('return'),
+        outerFlat: known[`${panel.id}/outerFlat`] as Known<Length> | undefined,
         flatWidth: perhaps(member(panelAt(at, panel.id), ['flatWidth'], panel.flatWidth)),
       })
       return {
@@ -56,6 +253,7 @@ export const makeUpRule = rule({ id: 'make-up', on: 'treatment', needs: {}, give
           leadingFlat: of('leadingFlat'),
           firstToLast: of('firstToLast'),
           return: of('return'),
+          ...(known[`${panel.id}/outerFlat`] ? { outerFlat: of('outerFlat') } : {}),
           finishedLength: of('finishedLength'),
           pin: of('pin'),
         },
@@ -65,30 +263,29 @@ export const makeUpRule = rule({ id: 'make-up', on: 'treatment', needs: {}, give
   })
 })
 
-/** The closed drapery against the casing: it must reach past it on both sides. */
+/** The closed drapery against the casing: it must reach past it on both sides. Stationary panels cover nothing else, so they are not judged. */
 export const coverageCheck = rule({
   id: 'coverage-check',
   on: 'treatment',
-  needs: { coverage },
+  needs: { coverage, frame, drawnEnds: { maybe: drawnEnds } },
   gives: { checks, reckonings },
   codes: ['drapery/coverage'],
-}).run(({ at, window }, facts) => {
-  const { opening, openingAt } = openingOf(window, windowOf(at))
-  return filled({ casing: member(openingAt, ['casing', 'width'], opening.casing?.width) }, ({ casing }) => {
-    const past = pastCasing(at, facts.coverage.left, facts.coverage.right, casing)
-    const short = past.left.value < 0 || past.right.value < 0
-    const worse = past.left.value <= past.right.value ? ('left' as const) : ('right' as const)
-    const values = {
-      left: long(past.left),
-      right: long(past.right),
-      short: magnitude(past[worse]),
-      side: { code: `drapery/${worse}` },
-    }
-    return {
-      checks: [check('drapery/coverage', short ? 'fail' : 'pass', at, values, 'mark')],
-      reckonings: [past.left, past.right],
-    }
-  })
+}).run(({ it, at }, facts) => {
+  const ends = facts.drawnEnds ?? facts.coverage
+  const past = pastCasing(at, ends.left, ends.right, facts.frame)
+  if (it.draw === 'stationary') return { reckonings: [past.left, past.right] }
+  const short = past.left.value < 0 || past.right.value < 0
+  const worse = past.left.value <= past.right.value ? ('left' as const) : ('right' as const)
+  const values = {
+    left: long(past.left),
+    right: long(past.right),
+    short: magnitude(past[worse]),
+    side: { code: `drapery/${worse}` },
+  }
+  return {
+    checks: [check('drapery/coverage', short ? 'fail' : 'pass', at, values, 'mark')],
+    reckonings: [past.left, past.right],
+  }
 })
 
 /** Each panel against its share of the rod: never a gap where a pair meets. */
@@ -99,12 +296,13 @@ export const panelWidth = rule({
   gives: { checks, reckonings },
   codes: ['drapery/panel-width'],
 }).run(({ it, at, job }, facts) => {
+  if (it.draw === 'stationary') return {}
   const each = it.panels.flatMap((panel) => {
     const place = panelAt(at, panel.id)
     const made = facts.makeUp.panels.find((one) => one.panel === panel.id)
     const share = facts.coverage.shares.find((one) => one.panel === panel.id)
     if (!made || !share) return []
-    const less = coverLess(place, made.leadingFlat, made.firstToLast, share.width)
+    const less = coverLess(place, made.leadingFlat, made.firstToLast, made.outerFlat, share.width)
     const off = widthAllowed(place, share.width, ruleOf(job, 'widthOff'))
     const verdict = less.value < 0 ? 'fail' : less.value > off.value ? 'warn' : 'pass'
     const values = {

@@ -10,7 +10,7 @@ import {
   hemsApart,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { hangLine, heldAtWall, makeUp } from '../facts.ts'
+import { type HangLine, hangLine, heldAtWall, makeUp } from '../facts.ts'
 import { check, long, magnitude, outerSide, panelAt } from '../given.ts'
 
 /** The hems of the two panels as they would hang: unlike lengths and unlike pins show here. Pins can take up a little, the workroom the rest. */
@@ -21,7 +21,7 @@ export const hemsAlike = rule({
   gives: { checks, reckonings },
   codes: ['drapery/hems-alike'],
 }).run(({ at, job }, facts) => {
-  const [left, right] = facts.hangLine.panels
+  const [left, right] = mostApart(facts.hangLine.panels)
   if (!left || !right) return {}
   const apart = hemsApart(at, left.clears, right.clears)
   const [near, pins] = [ruleOf(job, 'pairOff'), ruleOf(job, 'pinRange')]
@@ -36,6 +36,13 @@ export const hemsAlike = rule({
   }
   return { checks: [check('drapery/hems-alike', verdict, at, values, 'mark')], reckonings: [apart] }
 })
+
+/** The two of a pair; of more panels the lowest and the highest. */
+function mostApart(panels: HangLine['panels']): HangLine['panels'] {
+  if (panels.length <= 2) return panels
+  const sorted = [...panels].sort((a, b) => a.clears.value - b.clears.value)
+  return [sorted[0], sorted.at(-1)].filter((panel) => panel !== undefined)
+}
 
 type Size = 'finishedLength' | 'firstToLast' | 'return' | 'pin'
 const sizes: readonly Size[] = ['finishedLength', 'firstToLast', 'return', 'pin']

@@ -1,19 +1,23 @@
-import { below } from '@evenhem/job'
-import type { Known, Length, LengthReckoning } from '@evenhem/length'
-import { checks, reckonings, rule } from '@evenhem/plugin'
+import { below, type Place, type Treatment, type Window } from '@evenhem/job'
+import { type Known, known, type Length, type LengthReckoning, least, most, number, plus } from '@evenhem/length'
+import { type Ask, checks, reckonings, rule } from '@evenhem/plugin'
 import {
   type Allowance,
+  clearsBase,
   explained,
+  type HemBase,
   heights,
   heightsApart,
   highestFloor,
+  lowestCeiling,
   meantFromCasing,
+  meantFromCeiling,
   meantFromFloor,
   overFloor,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { bearingDrop, coverage, floor, hangLine, makeUp, topOfRod } from '../facts.ts'
-import { check, filled, long, magnitude, member, openingOf, perhaps, windowOf } from '../given.ts'
+import { bearingDrop, ceiling, coverage, floor, frame, hangLine, makeUp, topOfRod } from '../facts.ts'
+import { check, coveredBy, filled, long, magnitude, member, perhaps, roomOf, windowOf } from '../given.ts'
 
 /** The floor's points from left to right. */
 export const floorRule = rule({ id: 'floor', on: 'window', needs: {}, gives: { floor } }).run(({ it, at }) => ({
@@ -27,13 +31,49 @@ export const floorRule = rule({ id: 'floor', on: 'window', needs: {}, gives: { f
   },
 }))
 
-/** Hem, top of the drapery and hang line, from the highest floor under the drapery. */
+/** The ceiling over a window: its own points, or the one height of its room. */
+export const ceilingRule = rule({ id: 'ceiling', on: 'window', needs: {}, gives: { ceiling } }).run(({ it, at, room }) => {
+  const own = (it.ceiling ?? []).map((point) => ({
+    x: { value: point.x, from: below(at, 'ceiling', point.id, 'x') },
+    y: { value: point.y, from: below(at, 'ceiling', point.id, 'y') },
+  }))
+  const roomAt = roomOf(at)
+  const whole =
+    room.ceiling === undefined
+      ? []
+      : [{ x: number(0) as Known<Length>, y: { value: room.ceiling, from: below(roomAt, 'ceiling') } }]
+  const points = own.length > 0 ? own.sort((a, b) => a.x.value - b.x.value) : whole
+  return points.length > 0 ? { ceiling: { points } } : { ask: [below(roomAt, 'ceiling')] }
+})
+
+/** What the hem is measured from: the highest floor under it, the highest stool, or the lowest apron of what it covers. */
+function baseOf(
+  { it, at, window }: { it: Treatment; at: Place; window: Window },
+  highest: LengthReckoning,
+): { base: HemBase; working: readonly LengthReckoning[] } | Ask {
+  const to = it.hemAt ?? 'floor'
+  if (to === 'floor') return { base: { at: 'floor', height: known(highest) }, working: [] }
+  const members = coveredBy(it, window, windowOf(at)).map(({ opening, openingAt }) =>
+    to === 'sill'
+      ? member(openingAt, ['sill', 'top'], opening.sill?.top)
+      : member(openingAt, ['apron', 'bottom'], opening.apron?.bottom),
+  )
+  const empty = members.filter((each) => each.value === undefined)
+  if (empty.length > 0) return { ask: empty.map((each) => each.from) }
+  const [first, ...others] = members as unknown as readonly Known<Length>[]
+  if (others.length === 0) return { base: { at: to, height: first as Known<Length> }, working: [] }
+  const [pick, what] = to === 'sill' ? ([most, 'drapery/sill-top'] as const) : ([least, 'drapery/apron-bottom'] as const)
+  const all = pick(`${at}#${to}`, what, ...[first as Known<Length>, ...others].map((one) => plus(what, one)))
+  return { base: { at: to, height: known(all) }, working: [all] }
+}
+
+/** Hem, top of the drapery and hang line, from the highest floor under the drapery or from stool or apron. */
 export const hangLineRule = rule({
   id: 'hang-line',
   on: 'treatment',
   needs: { floor, coverage, makeUp },
   gives: { hangLine, reckonings },
-}).run(({ it, at }, facts) =>
+}).run(({ it, at, window }, facts) =>
   filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
     const [leftEnd, rightEnd, highest] = highestFloor(
       at,
@@ -41,36 +81,48 @@ export const hangLineRule = rule({
       known(facts.coverage.left),
       known(facts.coverage.right),
     )
-    const { working, ...rest } = heights(at, highest, clearance, facts.makeUp.panels)
-    const clears = rest.panels.map(({ panel, hem }) => overFloor(`${at}#clears-${panel}`, 'drapery/clears-panel', hem, highest))
+    const found = baseOf({ it, at, window }, highest)
+    if ('ask' in found) return found
+    const { base } = found
+    const { working, ...rest } = heights(at, base, clearance, facts.makeUp.panels)
+    const clears = rest.panels.map(({ panel, hem }) => clearsBase(`${at}#clears-${panel}`, base, hem))
     const panels = rest.panels.map((panel, i) => ({ ...panel, clears: clears[i] as LengthReckoning }))
     return {
-      hangLine: { highestFloor: highest, ...rest, panels },
-      reckonings: [leftEnd, rightEnd, highest, ...working, ...clears],
+      hangLine: { hemAt: base.at, highestFloor: highest, ...rest, panels },
+      reckonings: [leftEnd, rightEnd, highest, ...found.working, ...working, ...clears],
     }
   }),
 )
-
-const known = (reckoning: LengthReckoning): Known<Length> => ({ value: reckoning.value, from: reckoning.name })
 
 /** The rod's height both ways: from the panels, and as the order means it, by each height that the order gives. */
 export const rodHeight = rule({
   id: 'rod-height',
   on: 'treatment',
-  needs: { hangLine, topOfRod, bearingDrop, makeUp },
+  needs: { hangLine, topOfRod, bearingDrop, makeUp, frame, coverage, ceiling: { maybe: ceiling } },
   gives: { checks, reckonings },
   codes: ['drapery/rod-height'],
 }).run(({ it, at, window, job }, facts) => {
-  const { opening, openingAt } = openingOf(window, windowOf(at))
-  const fromFloor = perhaps(member(at, ['rod', 'top'], it.rod?.top))
-  const above = perhaps(member(at, ['rod', 'aboveCasing'], it.rod?.aboveCasing))
-  const casingTop = member(openingAt, ['casing', 'top'], opening.casing?.top)
-  if (!fromFloor && !above) return { checks: [check('drapery/rod-height', 'unknown', at, { worked: long(facts.topOfRod) })] }
-  if (above && casingTop.value === undefined) return { ask: [casingTop.from] }
+  const [fromFloor, above, under] = (['top', 'aboveCasing', 'belowCeiling'] as const).map((name) =>
+    perhaps(member(at, ['rod', name], it.rod?.[name])),
+  )
+  if (!fromFloor && !above && !under)
+    return {
+      checks: [
+        { ...check('drapery/rod-height', 'unknown', at, { worked: long(facts.topOfRod) }), says: 'drapery/rod-height.unsaid' },
+      ],
+    }
+  const casingTops = coveredBy(it, window, windowOf(at)).map(({ openingAt }) => below(openingAt, 'casing', 'top'))
+  if (above && !facts.frame.top) return { ask: casingTops }
+  if (under && !facts.ceiling) return { ask: [below(roomOf(at), 'ceiling')] }
   const { highestFloor: highest } = facts.hangLine
+  const overhead =
+    under && facts.ceiling
+      ? lowestCeiling(at, facts.ceiling.points, known(facts.coverage.left), known(facts.coverage.right))
+      : undefined
   const meant = [
-    ...(fromFloor ? [meantFromFloor(at, highest, fromFloor)] : []),
-    ...(above ? [meantFromCasing(at, casingTop as Known<Length>, above)] : []),
+    ...(fromFloor ? [{ from: fromFloor, top: meantFromFloor(at, highest, fromFloor) }] : []),
+    ...(above ? [{ from: above, top: meantFromCasing(at, facts.frame.top as Known<Length>, above) }] : []),
+    ...(under && overhead ? [{ from: under, top: meantFromCeiling(at, overhead[2], under) }] : []),
   ]
   const near = ruleOf(job, 'heightsAgree')
   const setter = facts.makeUp.panels.find((panel) => facts.hangLine.sets === panel.panel)
@@ -79,8 +131,14 @@ export const rodHeight = rule({
     'drapery/eye-drop': { value: facts.bearingDrop.value, put: 'off' },
     'drapery/clearance': { value: it.clearance ?? (0 as Length), put: 'off' },
   }
-  const each = meant.map((one) => compared(at, facts.topOfRod, one, highest, near, allowances))
-  return { checks: each.map((one) => one.check), reckonings: [...meant, ...each.flatMap((one) => one.working)] }
+  const each = meant.map(({ top, from }) => {
+    const { check: found, working } = compared(at, facts.topOfRod, top, highest, near, allowances)
+    // One value that would do it: the height in the order, so that both ways agree.
+    const value = (from.value + (from === under ? -1 : 1) * (facts.topOfRod.value - top.value)) as Length
+    return { check: found.verdict === 'fail' ? { ...found, put: [{ at: from.from, value }] } : found, working }
+  })
+  const reckoned = [...(overhead ?? []), ...meant.map((one) => one.top), ...each.flatMap((one) => one.working)]
+  return { checks: each.map((one) => one.check), reckonings: reckoned }
 })
 
 /** One of the order's heights against the panels'; people are told both from the highest floor, as the order says them. */

@@ -1,9 +1,9 @@
-import { below, type Fabric } from '@evenhem/job'
+import { below, type Fabric, type Place, type Treatment, type Window } from '@evenhem/job'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
 import { pastCasing } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp } from '../facts.ts'
-import { filled, long, member, openingOf, panelAt, windowOf } from '../given.ts'
+import { coverage, frame, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp } from '../facts.ts'
+import { filled, kilogramsOf, long, magnitude, member, openingOf, panelAt, wallUnder, windowOf } from '../given.ts'
 import { lengthAllowed } from './check-in.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
@@ -55,41 +55,48 @@ export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: 
   },
 )
 
-const bySide = (all: readonly Hole[], side: 'left' | 'right') => all.filter((hole) => hole.side === side && hole.on === 'bracket')
+/** The brackets in the order in which they are marked, from left to right: the left one, the supports, the right one. */
+function brackets(all: readonly Hole[]): readonly (readonly Hole[])[] {
+  const ids = ['left', ...new Set(all.flatMap((hole) => hole.support ?? [])), 'right']
+  const ofId = (id: string) => all.filter((hole) => (hole.on === 'bracket' && hole.side === id) || hole.support === id)
+  return ids.map(ofId).filter((own) => own.length > 0)
+}
+const bracketId = (own: readonly Hole[]): string => `mark-${own[0]?.support ? `support-${own[0].support}` : own[0]?.side}`
 
 /** Mark, drill and prove: every hole with its own height from its own floor. */
 export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes }, gives: { steps } }).run(
-  ({ window, at }, facts) => {
-    const { wall } = openingOf(window, windowOf(at))
-    const mark = (side: 'left' | 'right'): Step => {
-      const own = bySide(facts.holes, side)
-      return {
-        id: `mark-${side}`,
-        stage: 'mark',
-        code: 'drapery/mark-bracket',
-        after: side === 'right' ? ['mark-left'] : [],
-        values: { side: code(side), count: { count: own.length } },
-        numbers: [
-          ...own.map((hole) => ({ what: hole.what, value: hole.fromFloor.value, of: hole.fromFloor.name })),
-          ...own
-            .slice(0, 1)
-            .map((hole) => ({ what: 'drapery/from-casing', value: hole.fromCasing.value, of: hole.fromCasing.name })),
-        ],
-        cautions: [ladder],
-        tools: ['drapery/tape', 'drapery/pencil', 'drapery/level'],
-      }
-    }
-    const wood = wall.buildUp?.behind === 'wood'
+  ({ it, window, at }, facts) => {
+    const all = brackets(facts.holes)
+    const mark = (own: readonly Hole[], i: number): Step => ({
+      id: bracketId(own),
+      stage: 'mark',
+      code: own[0]?.support ? 'drapery/mark-support' : 'drapery/mark-bracket',
+      after: i === 0 ? [] : [bracketId(all[i - 1] ?? [])],
+      values: { side: code(own[0]?.side ?? 'left'), count: { count: own.length } },
+      numbers: [
+        ...own.map((hole) => ({ what: hole.what, value: hole.fromFloor.value, of: hole.fromFloor.name })),
+        ...own.slice(0, 1).map(({ fromCasing }) => ({ what: fromCasing.what, value: fromCasing.value, of: fromCasing.name })),
+      ],
+      cautions: [ladder],
+      tools: ['drapery/tape', 'drapery/pencil', 'drapery/level'],
+    })
+    const oneScrew = holdsByOneScrew(it, all, window, windowOf(at))
     const drill: Step = {
       id: 'drill',
       stage: 'drill',
-      code: wood ? 'drapery/drill-wood' : 'drapery/drill-other',
+      code: oneScrew ? 'drapery/drill-wood' : 'drapery/drill-other',
       cautions: ['drapery/caution-drill', 'drapery/caution-dust', ladder],
       tools: ['drapery/drill-tool', 'drapery/goggles'],
     }
-    return { steps: [mark('left'), mark('right'), drill] }
+    return { steps: [...all.map(mark), drill] }
   },
 )
+
+/** One screw a bracket may carry until the hem is proven: in wood, and while no panel is heavier than 10 kg (common practice, no source; the weight from memory). */
+function holdsByOneScrew(it: Treatment, all: readonly (readonly Hole[])[], window: Window, windowAt: Place): boolean {
+  const inWood = all.every((own) => wallUnder(window, windowAt, own[0]?.x.value ?? 0).wall.buildUp?.behind === 'wood')
+  return inWood && it.panels.every((panel) => (kilogramsOf(panel.weight) ?? 0) <= 10)
+}
 
 /** Hang from the meeting point outward, read the hem, and finish what the length has proven. */
 export const hanging = rule({ id: 'hanging', on: 'treatment', needs: { hookMap }, gives: { steps } }).run(({ it, at }, facts) =>
@@ -145,33 +152,28 @@ const about = (fabric: Fabric): readonly Entry[] => [
 ]
 
 /** How the report begins: what hangs, how far it passes the casing closed, and how it clears the floor. */
-export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage, hangLine }, gives: { entries } }).run(
-  ({ at, window, fabric }, facts) => {
-    const { opening, openingAt } = openingOf(window, windowOf(at))
-    return filled(
-      {
-        casing: member(openingAt, ['casing', 'width'], opening.casing?.width),
-      },
-      ({ casing }) => {
-        const clears = facts.hangLine.panels.map((panel) => panel.clears.value)
-        const clearance = { value: Math.min(...clears) }
-        const past = pastCasing(at, facts.coverage.left, facts.coverage.right, casing)
-        const sides = past.left.value === past.right.value ? 'alike' : 'apart'
-        const values = {
-          lined: fabric?.lining ? 'yes' : 'no',
-          sides,
-          left: long(past.left),
-          right: long(past.right),
-          clearance: long(clearance),
-          even: Math.max(...clears) === clearance.value ? 'yes' : 'no',
-        }
-        const isShort = past.left.value < 0 || past.right.value < 0
-        const list: readonly Entry[] = [
-          { section: 'lead', code: isShort ? 'drapery/entry-lead.short' : 'drapery/entry-lead', values },
-        ]
-        return { entries: list }
-      },
-    )
+export const lead = rule({ id: 'lead', on: 'treatment', needs: { coverage, hangLine, frame }, gives: { entries } }).run(
+  ({ it, fabric, at }, facts) => {
+    const clears = facts.hangLine.panels.map((panel) => panel.clears.value)
+    const clearance = { value: Math.min(...clears) }
+    const past = pastCasing(at, facts.coverage.left, facts.coverage.right, facts.frame)
+    const values = {
+      draw: it.draw === 'pair' || it.draw === 'stationary' ? it.draw : 'one',
+      count: { count: it.panels.length },
+      lined: fabric?.lining ? 'yes' : 'no',
+      sides: past.left.value === past.right.value ? 'alike' : 'apart',
+      left: long(past.left),
+      right: long(past.right),
+      to: facts.hangLine.hemAt,
+      clearance: magnitude(clearance),
+      lies: clearance.value < 0 ? 'yes' : 'no',
+      even: Math.max(...clears) === clearance.value ? 'yes' : 'no',
+    }
+    const isShort = it.draw !== 'stationary' && (past.left.value < 0 || past.right.value < 0)
+    const list: readonly Entry[] = [
+      { section: 'lead', code: isShort ? 'drapery/entry-lead.short' : 'drapery/entry-lead', values },
+    ]
+    return { entries: list }
   },
 )
 

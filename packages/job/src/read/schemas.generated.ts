@@ -486,14 +486,6 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "How far rods and hems of one room may differ. Default 1/8 in."
         },
-        "drawnApart": {
-          "$ref": "length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "0 in",
-            "most": "12 in"
-          },
-          "description": "How large a gap at the meeting point is looked at. Default 1/8 in."
-        },
         "splicePlace": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {
@@ -632,14 +624,6 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             }
           },
           "unevaluatedProperties": false
-        },
-        "nap": {
-          "enum": [
-            "up",
-            "down",
-            "none"
-          ],
-          "description": "Which way its pile lies on the panels."
         },
         "lot": {
           "type": "string",
@@ -1525,7 +1509,8 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "title": "Splice",
                 "description": "A place where two pieces of the rod meet.",
                 "required": [
-                  "id"
+                  "id",
+                  "fromLeft"
                 ],
                 "properties": {
                   "id": {
@@ -1552,7 +1537,8 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "title": "Support",
                 "description": "A support between the end brackets.",
                 "required": [
-                  "id"
+                  "id",
+                  "x"
                 ],
                 "properties": {
                   "id": {
@@ -1848,6 +1834,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "most": "12 ft"
           },
           "description": "From the top of the drapery down to where the pattern's repeat begins."
+        },
+        "nap": {
+          "enum": [
+            "up",
+            "down",
+            "none"
+          ],
+          "description": "Which way its pile lies on the panels."
         },
         "seams": {
           "type": "array",

@@ -1,0 +1,425 @@
+import { below, type Obstacle, type Place, type Wall } from '@evenhem/job'
+import { inch, type Known, known, type Length, type LengthReckoning, plus, sum } from '@evenhem/length'
+import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
+import { type Block, blocksApart, clearOf, headRoom, isHalfOn, lowestCeiling, stoolRoom } from '../arithmetic/index.ts'
+import { ruleOf } from '../defaults.ts'
+import {
+  above,
+  bearingDrop,
+  ceiling,
+  coverage,
+  frame,
+  type HookPlace,
+  hangLine,
+  holes,
+  hookMap,
+  plates,
+  projection,
+  reach,
+  topOfRod,
+} from '../facts.ts'
+import { check, coveredBy, filled, long, magnitude, member, perhaps, projectionAt, wallUnder, windowOf } from '../given.ts'
+
+/** Seattle Fire Department, Heating Safety: curtains at least 12 in (30 cm) from an electric baseboard heater, and never across it; read. */
+const electricGap = (12 * inch) as Length
+const covers: readonly string[] = [
+  'switch',
+  'thermostat',
+  'detector',
+  'sprinkler head',
+  'diffuser',
+  'grille',
+  'register',
+  'door swing',
+]
+
+interface Things {
+  /** What is screwed on or lies on it: rod, finials, plates, holes in the wall. */
+  readonly hardware: readonly Block[]
+  /** The cloth, when it is drawn and when it is drawn aside. */
+  readonly cloth: readonly Block[]
+}
+
+/** One thing on the wall against hardware and cloth. */
+function judged(obstacle: Obstacle, at: Place, things: Things, gap: Known<Length>, heater: Known<Length>) {
+  const of = (name: 'left' | 'bottom' | 'width' | 'height') => ({ value: obstacle[name] as Length, from: below(at, name) })
+  const edges = { left: of('left'), bottom: of('bottom'), width: of('width'), height: of('height') }
+  const block: Block = {
+    left: edges.left.value,
+    right: (edges.left.value + edges.width.value) as Length,
+    bottom: edges.bottom.value,
+    top: (edges.bottom.value + edges.height.value) as Length,
+    near: 0 as Length,
+    far: obstacle.depth ?? (0 as Length),
+  }
+  const nearest = (others: readonly Block[]) => [...others].sort((a, b) => blocksApart(block, a) - blocksApart(block, b))[0]
+  const [metal, cloth] = [nearest(things.hardware), nearest(things.cloth.map((each) => inFront(each)))]
+  const reckoned = (name: string, other: Block | undefined) => other && clearOf(`${at}#${name}`, block, other, edges)
+  const [fromHardware, fromCloth] = [reckoned('from-hardware', metal), reckoned('from-cloth', cloth)]
+  const keep = obstacle.keepOff ?? gap.value
+  const what = { thing: { code: `drapery/obstacle-${obstacle.kind.replaceAll(' ', '-')}` }, name: obstacle.name ?? 'none' }
+  const found: Check[] = []
+  if (fromHardware) {
+    const verdict = fromHardware.value < keep ? 'fail' : 'pass'
+    found.push(
+      check(
+        'drapery/obstacle',
+        verdict,
+        at,
+        {
+          ...what,
+          apart: magnitude(fromHardware),
+          inside: fromHardware.value < 0 ? 'yes' : 'no',
+          keep: { length: keep },
+          away: keep > 0 ? 'yes' : 'no',
+        },
+        'mark',
+      ),
+    )
+  }
+  if (fromCloth && obstacle.kind.endsWith('heater')) found.push(ofHeater(obstacle, at, fromCloth, heater, what))
+  else if (fromCloth && covers.includes(obstacle.kind))
+    found.push(check('drapery/covered', fromCloth.value < 0 ? 'warn' : 'pass', at, { ...what, apart: magnitude(fromCloth) }))
+  return { checks: found, working: [fromHardware, fromCloth].filter((each) => each !== undefined) }
+}
+/** Cloth covers what is behind it, however far from the wall it hangs. */
+const inFront = (block: Block): Block => ({ ...block, near: 0 as Length })
+
+function ofHeater(obstacle: Obstacle, at: Place, apart: LengthReckoning, hydronic: Known<Length>, what: object): Check {
+  const isElectric = obstacle.kind === 'electric heater'
+  const keep = obstacle.keepOff ?? (isElectric ? electricGap : hydronic.value)
+  const verdict = apart.value >= keep ? 'pass' : isElectric ? 'fail' : 'warn'
+  const values = {
+    ...what,
+    apart: magnitude(apart),
+    over: apart.value < 0 ? 'yes' : 'no',
+    keep: { length: keep },
+    electric: isElectric ? 'yes' : 'no',
+  }
+  return check('drapery/heater', verdict, at, values, 'mark')
+}
+
+/** What the cloth takes up, drawn and drawn aside: from edge to edge of each panel. */
+function clothBlocks(
+  places: readonly HookPlace[],
+  hung: { readonly top: Length; readonly hem: Length },
+  out: Length,
+): readonly Block[] {
+  const ids = [...new Set(places.map((place) => place.panel))]
+  return (['drawn', 'stacked'] as const).flatMap((state) =>
+    ids.map((id): Block => {
+      const xs = places.filter((place) => place.panel === id).map((place) => place[state])
+      return {
+        left: Math.min(...xs) as Length,
+        right: Math.max(...xs) as Length,
+        bottom: hung.hem,
+        top: hung.top,
+        near: 0 as Length,
+        far: out,
+      }
+    }),
+  )
+}
+
+/** Switches, detectors, heaters and the like against the hardware and the cloth. */
+export const obstacles = rule({
+  id: 'obstacles',
+  on: 'treatment',
+  needs: { topOfRod, bearingDrop, projection, hangLine, hookMap, holes, reach: { maybe: reach }, plates: { maybe: plates } },
+  gives: { checks, reckonings },
+  codes: ['drapery/obstacle', 'drapery/covered', 'drapery/heater'],
+}).run(({ it, at, window, job }, facts) => {
+  const listed = window.walls.flatMap((wall) =>
+    (wall.obstacles ?? []).map((obstacle) => ({ obstacle, at: below(windowOf(at), 'walls', wall.id, 'obstacles', obstacle.id) })),
+  )
+  const members = Object.fromEntries(
+    listed.flatMap(({ obstacle, at: place }) =>
+      (['left', 'bottom', 'width', 'height'] as const).map((name) => [`${place}/${name}`, member(place, [name], obstacle[name])]),
+    ),
+  )
+  return filled(members, () => {
+    const out = Math.max(
+      projectionAt(it, at, 'left', facts.projection).value,
+      projectionAt(it, at, 'right', facts.projection).value,
+    ) as Length
+    const things = {
+      hardware: hardwareBlocks(facts, out),
+      cloth: clothBlocks(facts.hookMap.places, { top: facts.hangLine.top.value, hem: facts.hangLine.hem.value }, out),
+    }
+    const each = listed.map(({ obstacle, at: place }) =>
+      judged(obstacle, place, things, ruleOf(job, 'obstacleGap'), ruleOf(job, 'heaterGap')),
+    )
+    return { checks: each.flatMap((one) => one.checks), reckonings: each.flatMap((one) => one.working) }
+  })
+})
+
+type Hung = {
+  readonly topOfRod: LengthReckoning
+  readonly bearingDrop: Known<Length>
+  readonly reach?: { readonly left: LengthReckoning; readonly right: LengthReckoning } | undefined
+  readonly holes: readonly { readonly x: LengthReckoning; readonly height: LengthReckoning }[]
+  readonly plates?:
+    | readonly {
+        readonly x: LengthReckoning
+        readonly top: LengthReckoning
+        readonly width: Known<Length>
+        readonly height: Known<Length>
+      }[]
+    | undefined
+}
+/** Rod with rings from tip to tip, from half its way out, so that flat things under it do not count; every plate; every hole. */
+function hardwareBlocks(
+  { topOfRod: top, bearingDrop: drop, reach: ends, holes: drilled, plates: screwed }: Hung,
+  out: Length,
+): readonly Block[] {
+  const rod = ends
+    ? [
+        {
+          left: ends.left.value,
+          right: ends.right.value,
+          bottom: (top.value - drop.value) as Length,
+          top: top.value,
+          near: (out / 2) as Length,
+          far: out,
+        },
+      ]
+    : []
+  const points = drilled.map(({ x, height }) => ({
+    left: x.value,
+    right: x.value,
+    bottom: height.value,
+    top: height.value,
+    near: 0 as Length,
+    far: out,
+  }))
+  const boxes = (screwed ?? []).map((plate) => ({
+    left: (plate.x.value - plate.width.value / 2) as Length,
+    right: (plate.x.value + plate.width.value / 2) as Length,
+    bottom: (plate.top.value - plate.height.value) as Length,
+    top: plate.top.value,
+    near: 0 as Length,
+    far: out,
+  }))
+  return [...rod, ...points, ...boxes]
+}
+
+/** A sash or door that swings in must pass under the rod. */
+export const sash = rule({
+  id: 'sash',
+  on: 'treatment',
+  needs: { topOfRod, bearingDrop },
+  gives: { checks, reckonings },
+  codes: ['drapery/sash'],
+}).run(({ it, at, window }, facts) => {
+  const swinging = coveredBy(it, window, windowOf(at)).filter(({ opening }) => opening.opens === 'in')
+  const members = Object.fromEntries(
+    swinging.map(({ opening, openingAt }) => [openingAt, member(openingAt, ['swing', 'top'], opening.swing?.top)]),
+  )
+  return filled(members, (tops) => {
+    const bottom = sum(`${at}#bottom-of-rings`, 'drapery/bottom-of-rings', plus('drapery/top-of-rod', facts.topOfRod), {
+      ...plus('drapery/eye-drop', facts.bearingDrop),
+      sign: -1,
+    })
+    const each = swinging.map(({ openingAt }) => {
+      const top = tops[openingAt] as Known<Length>
+      const room = headRoom(`${openingAt}#sash-room`, known(bottom), sumOf(`${openingAt}#sash-top`, 'drapery/sash-top', top))
+      return {
+        working: [sumOf(`${openingAt}#sash-top`, 'drapery/sash-top', top), room],
+        check: check(
+          'drapery/sash',
+          room.value < 0 ? 'fail' : 'pass',
+          top.from,
+          { room: magnitude(room), top: long(top) },
+          'mark',
+        ),
+      }
+    })
+    return {
+      checks: each.map((one) => one.check),
+      reckonings: swinging.length > 0 ? [bottom, ...each.flatMap((one) => one.working)] : [],
+    }
+  })
+})
+const sumOf = (name: string, what: string, value: Known<Length>): LengthReckoning => sum(name, what, plus(what, value))
+
+/** A hem that passes a stool needs room in front of it. */
+export const stool = rule({
+  id: 'stool',
+  on: 'treatment',
+  needs: { projection, hangLine },
+  gives: { checks, reckonings },
+  codes: ['drapery/stool'],
+}).run(({ it, at, window, job }, facts) => {
+  const least = ruleOf(job, 'stoolGap')
+  const each = coveredBy(it, window, windowOf(at)).flatMap(({ opening, openingAt }) => {
+    const { top, depth } = opening.sill ?? {}
+    if (top === undefined || depth === undefined || facts.hangLine.hem.value >= top || it.draw === 'stationary') return []
+    const side =
+      projectionAt(it, at, 'left', facts.projection).value <= projectionAt(it, at, 'right', facts.projection).value
+        ? 'left'
+        : 'right'
+    const room = stoolRoom(`${openingAt}#stool-room`, projectionAt(it, at, side, facts.projection), {
+      value: depth,
+      from: below(openingAt, 'sill', 'depth'),
+    })
+    const values = { room: magnitude(room), least: long(least), inside: room.value < 0 ? 'yes' : 'no' }
+    return [
+      {
+        working: room,
+        check: check(
+          'drapery/stool',
+          room.value < 0 ? 'fail' : room.value < least.value ? 'warn' : 'pass',
+          below(openingAt, 'sill', 'depth'),
+          values,
+          'mark',
+        ),
+      },
+    ]
+  })
+  return { checks: each.map((one) => one.check), reckonings: each.map((one) => one.working) }
+})
+
+/** Rod and finials under ceiling and crown: room to lift the rod into its brackets, and for the finials' radius. */
+export const headRoomRule = rule({
+  id: 'head-room',
+  on: 'treatment',
+  needs: { topOfRod, ceiling, coverage, above: { maybe: above }, reach: { maybe: reach } },
+  gives: { checks, reckonings },
+  codes: ['drapery/head-room'],
+}).run(({ at, window, job }, facts) => {
+  const [from, to] = [facts.reach?.left ?? facts.coverage.left, facts.reach?.right ?? facts.coverage.right]
+  const overhead = lowestCeiling(`${at}#over-rod`, facts.ceiling.points, known(from), known(to))
+  const crown = wallUnder(window, windowOf(at), from.value)
+  const crownBottom = perhaps(member(crown.wallAt, ['crown', 'bottom'], crown.wall.crown?.bottom))
+  const limit = crownBottom && crownBottom.value < overhead[2].value ? crownBottom : known(overhead[2])
+  const lift = ruleOf(job, 'liftIn')
+  const lifted = sum(`${at}#lifted`, 'drapery/lifted', plus('drapery/top-of-rod', facts.topOfRod), plus('drapery/lift-in', lift))
+  const finial =
+    facts.above?.finialRadius &&
+    sum(
+      `${at}#finial-top`,
+      'drapery/finial-top',
+      plus('drapery/middle-of-rod', facts.above.middle),
+      plus('drapery/finial-radius', facts.above.finialRadius),
+    )
+  const highest = finial && finial.value > lifted.value ? finial : lifted
+  const room = headRoom(`${at}#head-room`, limit, highest)
+  const values = {
+    room: magnitude(room),
+    lift: long(lift),
+    what: highest === finial ? 'finial' : 'rod',
+    under: limit === crownBottom ? 'crown' : 'ceiling',
+  }
+  return {
+    checks: [check('drapery/head-room', room.value < 0 ? 'fail' : 'pass', at, values, 'mark')],
+    reckonings: [...overhead, lifted, ...(finial ? [finial] : []), room],
+  }
+})
+
+/** A plate that lies half on a casing rocks; screws at its edge split it. */
+export const casingEdge = rule({
+  id: 'casing-edge',
+  on: 'treatment',
+  needs: { plates, frame },
+  gives: { checks },
+  codes: ['drapery/casing-edge'],
+}).run(({ it, at, window, job }, facts) => {
+  const gap = ruleOf(job, 'bracketEdge').value
+  const casings = coveredBy(it, window, windowOf(at)).map(({ opening }) => ({
+    left: opening.x ?? 0,
+    right: (opening.x ?? 0) + (opening.casing?.width ?? 0),
+    top: opening.casing?.top ?? Number.POSITIVE_INFINITY,
+    bottom: opening.casing?.bottom ?? Number.NEGATIVE_INFINITY,
+  }))
+  const bad = facts.plates.find((plate) => {
+    const box = { left: plate.x.value - plate.width.value / 2, right: plate.x.value + plate.width.value / 2 }
+    const [top, bottom] = [plate.top.value, plate.top.value - plate.height.value]
+    return casings.some((casing) => {
+      const isBeside = top > casing.bottom && bottom < casing.top
+      const isAcross =
+        isBeside && (top > casing.top || bottom < casing.bottom) && box.right > casing.left && box.left < casing.right
+      return isAcross || (isBeside && isHalfOn(box, casing, gap))
+    })
+  })
+  const side = { side: { code: `drapery/${bad?.side ?? 'left'}` } }
+  return { checks: [check('drapery/casing-edge', bad ? 'fail' : 'pass', at, side, 'mark')] }
+})
+
+const onStud = (0.75 * inch) as Length
+/** What the screws find behind the wall: wood, or a stud at every bracket; else anchors, or nobody knows yet. */
+export const behindWall = rule({
+  id: 'behind-wall',
+  on: 'treatment',
+  needs: { holes },
+  gives: { checks },
+  codes: ['drapery/behind-wall'],
+}).run(({ it, at, window }, facts) => {
+  if (it.mount === 'casing') return {}
+  const columns = facts.holes
+    .filter((hole) => hole.on !== 'return')
+    .map((hole) => ({ x: hole.x.value, ...wallUnder(window, windowOf(at), hole.x.value) }))
+  const isWood = ({ x, wall }: { x: number; wall: Wall }) =>
+    wall.buildUp?.behind === 'wood' || (wall.studs ?? []).some((stud) => Math.abs(stud.x - x) <= onStud)
+  const off = columns.find((column) => !isWood(column))
+  const place = below((off ?? columns[0])?.wallAt ?? at, 'buildUp', 'behind')
+  const behind = off?.wall.buildUp?.behind ?? 'unknown'
+  const verdict = !off ? 'pass' : behind === 'unknown' ? 'unknown' : 'warn'
+  return { checks: [check('drapery/behind-wall', verdict, place, { behind: { code: `drapery/behind-${behind}` } })] }
+})
+
+/** Two readings of the floor at one place must agree, and without any the floor is only taken for level. */
+export const floorRead = rule({
+  id: 'floor-read',
+  on: 'window',
+  needs: {},
+  gives: { checks },
+  codes: ['drapery/floor-read'],
+}).run(({ it, at }) => {
+  const points = it.floor ?? []
+  const twice = points.find((point, i) => points.some((other, j) => j < i && other.x === point.x && other.y !== point.y))
+  const place = below(at, 'floor')
+  if (points.length === 0) return { checks: [check('drapery/floor-read', 'unknown', place, {})] }
+  const values = { count: { count: points.length }, x: { length: twice?.x ?? (0 as Length) } }
+  return {
+    checks: [check('drapery/floor-read', twice ? 'fail' : 'pass', twice ? below(place, twice.id) : place, values, 'mark')],
+  }
+})
+
+/** Floors that are not finished, and tapes that stood on a subfloor: the hem would end up elsewhere. */
+export const finishedFloor = rule({
+  id: 'finished-floor',
+  on: 'window',
+  needs: {},
+  gives: { checks },
+  codes: ['drapery/finished-floor'],
+}).run(({ it, at, room, job }) => {
+  const on = it.floorOn ?? job.measured?.on
+  if (room.floor === undefined && on === undefined) return {}
+  const isRaw = room.floor === 'unfinished' || on === 'subfloor'
+  return { checks: [check('drapery/finished-floor', isRaw ? 'warn' : 'pass', at, {})] }
+})
+
+/** What this version plans as if brackets stood on the wall, and what it does not plan. */
+export const planned = rule({
+  id: 'planned',
+  on: 'treatment',
+  needs: {},
+  gives: { checks },
+  codes: ['drapery/mount', 'drapery/around-corner'],
+}).run(({ it, at, window }) => {
+  const mount = it.mount ?? 'wall'
+  const isPlain = mount === 'wall' || mount === 'casing'
+  const walls = window.walls.filter((wall) => wall.openings.some((opening) => it.openings?.includes(opening.id) ?? true))
+  return {
+    checks: [
+      ...(isPlain
+        ? []
+        : [
+            check('drapery/mount', 'unknown', below(at, 'mount'), {
+              mount: { code: `drapery/mount-${mount.replace(' ', '-')}` },
+            }),
+          ]),
+      ...(walls.length > 1 ? [check('drapery/around-corner', 'fail', at, { count: { count: walls.length } }, 'mark')] : []),
+    ],
+  }
+})
