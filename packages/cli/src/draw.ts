@@ -38,7 +38,7 @@ export const draw: Command = {
   subjects: subjects.job,
   options: {
     window: { ...window, required: true },
-    view: { says: '--view', value: 'VIEW', choices: ['elevation', 'marks'], required: true },
+    view: { says: '--view', value: 'VIEW', choices: ['elevation', 'plan', 'marks'], required: true },
     state: { says: '--state', value: 'STATE', choices: ['drawn', 'stacked'] },
     out,
     units,

@@ -54,7 +54,10 @@ test.each([
   [['plan', job, 'more'], 'Unexpected "more", expected one job after plan; see evenhem plan --help'],
   [['schema', job], `Unexpected "${job}", expected nothing after schema; see evenhem schema --help`],
   [['draw', job, '--view', 'marks'], 'Unexpected draw without --window, expected --window ID; see evenhem draw --help'],
-  [['draw', job, '--window', 'w1'], 'Unexpected draw without --view, expected --view elevation|marks; see evenhem draw --help'],
+  [
+    ['draw', job, '--window', 'w1'],
+    'Unexpected draw without --view, expected --view elevation|plan|marks; see evenhem draw --help',
+  ],
   [
     ['examples', 'a', 'b', 'c'],
     'Unexpected "c", expected <name> <folder> and nothing more after examples; see evenhem examples --help',

@@ -6,7 +6,7 @@ import { example, fileWith, line } from './line.ts'
 const job = example('tern-hollow')
 const draw = (...words: readonly string[]) => line('draw', job, '--window', 'w1', ...words)
 
-test.each(['elevation', 'marks'])('the %s is one SVG with its own colours and letters', async (view) => {
+test.each(['elevation', 'plan', 'marks'])('the %s is one SVG with its own colours and letters', async (view) => {
   const { code, out, err } = await draw('--view', view)
   expect([code, err]).toEqual([0, ''])
   expect(out).toMatch(/^<svg [\s\S]*<\/svg>\n$/)
@@ -37,6 +37,13 @@ test('a number that was read lies on tape', async () => {
   const words = ['--window', 'w1', '--view', 'elevation']
   expect((await line('draw', example('tern-hollow-found'), ...words)).out).toContain('figure measured')
   expect((await line('draw', job, ...words)).out).not.toContain('figure measured')
+})
+
+test('seen from above, it shows projection and returns, and says what each kind of number looks like', async () => {
+  const { out } = await draw('--view', 'plan')
+  expect(out).toContain('The left panel returns to the wall.')
+  expect(out).toContain('projection: 3 1/2 in, ordered')
+  for (const says of ['ordered', 'worked out']) expect(out).toContain(`>${says}</text>`)
 })
 
 test('it goes into a file, whose name is said', async () => {

@@ -1,6 +1,9 @@
 import type { Plugin } from '@evenhem/plugin'
 import { marksPicture } from './pictures/marks.ts'
 import { coveragePicture, panelsPicture } from './pictures/panels.ts'
+import { wallSection } from './pictures/section.ts'
+import { hardwareSection } from './pictures/section-hardware.ts'
+import { panelsSection } from './pictures/section-panels.ts'
 import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, frameRule, makeUpRule, panelWidth } from './rules/along.ts'
 import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
@@ -78,6 +81,9 @@ export const drapery: Plugin = {
     panelsPicture,
     coveragePicture,
     marksPicture,
+    wallSection,
+    hardwareSection,
+    panelsSection,
   ],
   words,
 }

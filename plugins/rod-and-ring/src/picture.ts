@@ -1,5 +1,5 @@
 import { box, ellipse, filled, member, mm } from '@evenhem/drapery'
-import { hookMap, topOfRod } from '@evenhem/drapery/facts'
+import { hookMap, projection, topOfRod } from '@evenhem/drapery/facts'
 import type { Layer, Mark } from '@evenhem/drawing'
 import { inch, minus, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
@@ -13,7 +13,7 @@ const unsaid = { finial: 2 * inch, plateWidth: inch, plateHeight: 3 * inch } as 
 export const picture = rule({
   id: 'picture',
   on: rod,
-  needs: { along, plate, topOfRod, hookMap },
+  needs: { along, plate, topOfRod, hookMap, projection },
   gives: { layers, reckonings },
 }).run(({ hardware, hardwareAt, at }, facts) =>
   filled(
@@ -33,8 +33,8 @@ export const picture = rule({
         minus('drapery/bracket-left', left.bracket),
       )
       const tip = mm(hardware.finial?.length ?? unsaid.finial)
-      const finial = (x: number, outward: 1 | -1): Mark =>
-        ellipse('finial', [x + (outward * tip) / 2, middle], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
+      const finial = (x: number, outward: 1 | -1, y = middle): Mark =>
+        ellipse('finial', [x + (outward * tip) / 2, y], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
       const hardwareMarks: readonly Mark[] = [
         ...[left, right].map((end) =>
           box(
@@ -66,16 +66,32 @@ export const picture = rule({
             ),
           ),
       })
-      const rows: readonly Mark[] = [
-        {
-          kind: 'dimension',
-          role: 'dimension',
-          side: 'above',
-          from: [mm(left.bracket.value), top],
-          to: [mm(right.bracket.value), top],
-          figure: { value: between.value, of: between.name, what: between.what, state: 'computed' },
-        },
-      ]
+      const row = (side: 'above' | 'below', y: number): Mark => ({
+        kind: 'dimension',
+        role: 'dimension',
+        side,
+        from: [mm(left.bracket.value), y],
+        to: [mm(right.bracket.value), y],
+        figure: { value: between.value, of: between.name, what: between.what, state: 'computed' },
+      })
+      const rows = [row('above', top)]
+      const out = -mm(facts.projection.value)
+      const [ends, half] = [[mm(left.rodEnd.value), mm(right.rodEnd.value)] as const, mm(diameter.value) / 2]
+      /** The same from above: rings hang across the rod. */
+      const ringsAbove = (state: 'drawn' | 'stacked'): Layer => ({
+        view: 'plan',
+        state,
+        depth: 42,
+        marks: facts.hookMap.places
+          .filter((place) => place.number !== undefined)
+          .map((place) =>
+            box(
+              'ring',
+              [mm(place[state]) - mm(ringWidth.value) / 2, out - 1.15 * half],
+              [mm(place[state]) + mm(ringWidth.value) / 2, out + 1.15 * half],
+            ),
+          ),
+      })
       const heights: readonly Mark[] = [facts.topOfRod, facts.plate].map((reckoning) => ({
         kind: 'height',
         role: 'dimension',
@@ -106,6 +122,14 @@ export const picture = rule({
             ),
           },
           { view: 'marks', depth: 60, marks: rows },
+          {
+            view: 'plan',
+            depth: 41,
+            marks: [box('rod', [ends[0], out - half], [ends[1], out + half]), finial(ends[0], -1, out), finial(ends[1], 1, out)],
+          },
+          ringsAbove('drawn'),
+          ringsAbove('stacked'),
+          { view: 'plan', depth: 60, marks: [row('below', out)] },
         ],
       }
     },

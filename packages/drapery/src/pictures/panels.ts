@@ -129,23 +129,23 @@ export const coveragePicture = rule({
     value: left.value,
     from: left.name,
   })
+  const covers = (y: number, side: 'above' | 'below'): Mark => ({
+    kind: 'dimension',
+    role: 'dimension',
+    side,
+    from: [mm(left.value), y],
+    to: [mm(right.value), y],
+    figure: { value: width.value, of: width.name, what: width.what, state: 'computed' },
+  })
   return {
     reckonings: [width],
     layers: [
+      { view: 'plan', state: 'drawn', depth: 60, marks: [covers(0, 'below')] },
       {
         view: 'elevation',
         state: 'drawn',
         depth: 60,
-        marks: [
-          {
-            kind: 'dimension',
-            role: 'dimension',
-            side: 'above',
-            from: [mm(left.value), y],
-            to: [mm(right.value), y],
-            figure: { value: width.value, of: width.name, what: width.what, state: 'computed' },
-          },
-        ],
+        marks: [covers(y, 'above')],
       },
       {
         view: 'elevation',

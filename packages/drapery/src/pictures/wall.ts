@@ -2,12 +2,13 @@ import type { Dimension, Figure, Mark, Point } from '@evenhem/drawing'
 import { inch, type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
 import { type Floor, floor } from '../facts.ts'
-import { type Member, member, openingOf } from '../given.ts'
-import { box, mm, outline, through } from './shapes.ts'
+import { type Member, member } from '../given.ts'
+import { crownMarks, obstacleMarks, openingMarks, type Stands, studMarks, type Wide, wideOf } from './openings.ts'
+import { mm, outline, through } from './shapes.ts'
 
 const depthOfHatch = mm(5 * inch)
-/** Drawn, with a broken line and a place to fill, while nobody has measured; no number is ever read from it. */
-const unknown = { width: 48 * inch, top: 84 * inch, bottom: 26 * inch, space: 12 * inch } as const
+/** Between the casing and a ceiling that nobody has measured. */
+const unknownAbove = mm(12 * inch)
 
 const figureOf = ({ value, from }: Member<Length> | Known<Length>, what: string): Figure => ({
   ...(value === undefined ? {} : { value }),
@@ -36,71 +37,95 @@ export function floorLine(points: Floor['points'], left: number, right: number):
   return [[left, inside[0]?.[1] ?? 0], ...inside, [right, inside.at(-1)?.[1] ?? 0]]
 }
 
-/** Wall, floor, ceiling and opening, with the sizes that the order gives: the ground of every view of a window. */
+/** What lies between two members, as a reckoning; undefined while one is not known. */
+const between = (name: string, what: string, high: Member<Length>, highWhat: string, low: Member<Length>, lowWhat: string) =>
+  high.value === undefined || low.value === undefined
+    ? undefined
+    : sum(name, what, plus(highWhat, high as Known), minus(lowWhat, low as Known))
+
+/** From one casing to the next. */
+function gapOf(at: string, before: Stands, next: Stands): LengthReckoning | undefined {
+  const width = before.sizes.width
+  if (next.x.value === undefined || width.value === undefined) return undefined
+  const name = `${at}#between-${before.opening.id}-${next.opening.id}`
+  const from = before.x.value === undefined ? [] : [minus('drapery/casing-x', before.x as Known<Length>)]
+  return sum(
+    name,
+    'drapery/between-casings',
+    plus('drapery/casing-x', next.x as Known<Length>),
+    ...from,
+    minus('drapery/casing-width', width as Known<Length>),
+  )
+}
+
+/** The row below: wall space, casings and what lies between them, wall space. */
+function rowBelow(at: string, wide: Wide, low: number) {
+  const gaps = wide.openings.slice(1).map((next, i) => gapOf(at, wide.openings[i] as Stands, next))
+  const row = (from: number, to: number, figure: Figure): Dimension => dimension('below', [from, low], [to, low], figure)
+  const [first, last] = [wide.openings[0], wide.openings.at(-1)]
+  const marks = [
+    ...(first ? [row(wide.left, first.left, figureOf(wide.space.left, 'drapery/wall-space'))] : []),
+    ...wide.openings.flatMap((each, i) => {
+      const [next, gap] = [wide.openings[i + 1], gaps[i]]
+      const own = row(each.left, each.right, figureOf(each.sizes.width, 'drapery/casing-width'))
+      if (!next) return [own]
+      return [own, row(each.right, next.left, gap ? computed(gap) : figureOf(next.x, 'drapery/between-casings'))]
+    }),
+    ...(last ? [row(last.right, wide.right, figureOf(wide.space.right, 'drapery/wall-space'))] : []),
+  ]
+  return { marks, working: gaps.filter((each) => each !== undefined) }
+}
+
+/** The column on the right: floor to casing, the casing's height, casing to ceiling. */
+function columnRight(at: string, first: Stands, ceiling: Member<Length>, x: number, top: number) {
+  const { sizes } = first
+  const [highest, lowest] = ['drapery/casing-top', 'drapery/casing-bottom'] as const
+  const height = between(`${at}#casing-height`, 'drapery/casing-height', sizes.top, highest, sizes.bottom, lowest)
+  const above = between(`${at}#above-casing`, 'drapery/above-casing-free', ceiling, 'drapery/ceiling', sizes.top, highest)
+  const column = (from: number, to: number, figure: Figure): Dimension => dimension('right', [x, from], [x, to], figure)
+  const marks = [
+    column(0, first.bottom, figureOf(sizes.bottom, lowest)),
+    height
+      ? column(first.bottom, first.top, computed(height))
+      : column(sizes.top.value === undefined ? first.bottom : 0, first.top, figureOf(sizes.top, highest)),
+    ...(above ? [column(first.top, top, computed(above))] : []),
+  ]
+  return { marks, working: [height, above].filter((each) => each !== undefined) }
+}
+
+/** Wall, floor, ceiling and openings, with the sizes that the order gives: the ground of every view of a window. */
 export const wallPicture = rule({ id: 'wall-picture', on: 'window', needs: { floor }, gives: { layers, reckonings } }).run(
   ({ it, at, room }, facts) => {
-    const { wall, opening, wallAt, openingAt } = openingOf(it, at)
+    const wide = wideOf(it, at)
+    const first = wide.openings[0]
     const roomAt = at.slice(0, at.lastIndexOf('/windows/'))
-    const casing = (name: 'width' | 'top' | 'bottom') => member(openingAt, ['casing', name], opening.casing?.[name])
-    const [width, top, bottom] = [casing('width'), casing('top'), casing('bottom')]
-    const space = {
-      left: member(wallAt, ['space', 'left'], wall.space?.left),
-      right: member(wallAt, ['space', 'right'], wall.space?.right),
-    }
     const ceiling = member(roomAt, ['ceiling'], room.ceiling)
-    const size = {
-      width: mm(width.value ?? unknown.width),
-      top: mm(top.value ?? unknown.top),
-      bottom: mm(bottom.value ?? unknown.bottom),
-    }
     const edges = {
-      left: -mm(space.left.value ?? unknown.space),
-      right: size.width + mm(space.right.value ?? unknown.space),
-      top: mm(ceiling.value ?? 0) || size.top + mm(unknown.space),
+      left: wide.left,
+      right: wide.right,
+      top: mm(ceiling.value ?? 0) || Math.max(0, ...wide.openings.map(({ top }) => top)) + unknownAbove,
     }
     const line = floorLine(facts.floor.points, edges.left, edges.right)
-    const between = (name: string, what: string, high: Member<Length>, highWhat: string, low: Member<Length>, lowWhat: string) =>
-      high.value === undefined || low.value === undefined
-        ? undefined
-        : sum(`${at}#${name}`, what, plus(highWhat, high as Known), minus(lowWhat, low as Known))
-    const casingHeight = between(
-      'casing-height',
-      'drapery/casing-height',
-      top,
-      'drapery/casing-top',
-      bottom,
-      'drapery/casing-bottom',
-    )
-    const above = between('above-casing', 'drapery/above-casing-free', ceiling, 'drapery/ceiling', top, 'drapery/casing-top')
-    const known = [width, top, bottom].every((each) => each.value !== undefined)
+    const low = Math.min(...line.map(([, y]) => y))
+    const boards = it.walls[0]?.baseboard
     const marks: readonly Mark[] = [
       ...ground(edges, line),
-      ...baseboard(wall.baseboard?.height, edges, line),
-      ...(known
-        ? openingMarks(opening, size.width, size.bottom, size.top)
-        : [box('hidden', [0, size.bottom], [size.width, size.top])]),
+      ...baseboard(boards?.height, edges, line),
+      ...crownMarks(wide),
+      ...wide.openings.flatMap(openingMarks),
+      ...obstacleMarks(wide),
     ]
-    const low = Math.min(...line.map(([, y]) => y))
-    const rows = [
-      dimension('below', [edges.left, low], [0, low], figureOf(space.left, 'drapery/wall-space')),
-      dimension('below', [0, low], [size.width, low], figureOf(width, 'drapery/casing-width')),
-      dimension('below', [size.width, low], [edges.right, low], figureOf(space.right, 'drapery/wall-space')),
-      dimension('right', [edges.right, 0], [edges.right, size.bottom], figureOf(bottom, 'drapery/casing-bottom')),
-      dimension(
-        'right',
-        [edges.right, size.bottom],
-        [edges.right, size.top],
-        casingHeight ? computed(casingHeight) : figureOf(top, 'drapery/casing-top'),
-      ),
-      ...(above ? [dimension('right', [edges.right, size.top], [edges.right, edges.top], computed(above))] : []),
-    ]
-    const both = (view: 'elevation' | 'marks') => [
-      { view, depth: 0, marks: [{ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks }] as readonly Mark[] },
-      { view, depth: 60, marks: view === 'marks' ? rows.filter((row) => row.side === 'below') : rows },
-    ]
+    const row = rowBelow(at, wide, low)
+    const column = first ? columnRight(at, first, ceiling, edges.right, edges.top) : { marks: [], working: [] }
+    const group = (own: readonly Mark[]): Mark => ({ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks: own })
     return {
-      layers: [...both('elevation'), ...both('marks')],
-      reckonings: [casingHeight, above].filter((each) => each !== undefined),
+      layers: [
+        { view: 'elevation', depth: 0, marks: [group(marks)] },
+        { view: 'elevation', depth: 60, marks: [...row.marks, ...column.marks] },
+        { view: 'marks', depth: 0, marks: [group([...marks, ...studMarks(wide, low, edges.top)])] },
+        { view: 'marks', depth: 60, marks: row.marks },
+      ],
+      reckonings: [...row.working, ...column.working],
     }
   },
 )
@@ -162,24 +187,3 @@ const baseboard = (height: Length | undefined, { left, right }: Edges, line: rea
           to: [right, (line.at(-1)?.[1] ?? 0) + mm(height) * 0.9],
         },
       ]
-
-function openingMarks(
-  opening: ReturnType<typeof openingOf>['opening'],
-  width: number,
-  bottom: number,
-  top: number,
-): readonly Mark[] {
-  const board = mm(opening.casing?.board ?? 3 * inch)
-  const sill = opening.sill?.top === undefined ? bottom + board : mm(opening.sill.top)
-  const inner: { l: number; r: number; b: number; t: number } = { l: board, r: width - board, b: sill, t: top - board }
-  const sash = mm(2 * inch)
-  const middle = (inner.l + inner.r) / 2
-  const pane = (l: number, r: number): Mark => box('glass', [l, inner.b + sash], [r, inner.t - sash])
-  return [
-    box('casing', [0, bottom], [width, top]),
-    box('frame', [inner.l, inner.b], [inner.r, inner.t]),
-    pane(inner.l + sash, middle - sash / 2),
-    pane(middle + sash / 2, inner.r - sash),
-    ...(opening.sill ? [box('casing', [-mm(inch), sill - mm(1.25 * inch)], [width + mm(inch), sill])] : []),
-  ]
-}
