@@ -184,7 +184,6 @@ const names: Words = {
   'drapery/obstacle-pipe': one('pipe'),
   'drapery/obstacle-other': one('obstacle'),
   'drapery/obstacle-depth': one('stands out'),
-  'drapery/casing-x': one('where its casing begins'),
   'drapery/between-casings': one('between the casings'),
   'drapery/stool-depth': one('stool'),
   'drapery/end-left': one('Left end'),
