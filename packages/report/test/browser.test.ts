@@ -33,6 +33,8 @@ async function show(html: string, width = 820): Promise<{ readonly page: Page; r
   page.on('request', (request) => /^(data|file):/.test(request.url()) || trouble.push(request.url()))
   await page.goto(pathToFileURL(file).href)
   await page.evaluate(() => document.fonts.ready.then(() => undefined))
+  // The headless shell (147) fails to load the fonts of a long page when it is first opened; whole browsers do not.
+  if (await page.evaluate(() => [...document.fonts].some((font) => font.status === 'error'))) await page.reload()
   return { page, trouble }
 }
 const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type ?\/Page\b/g)?.length ?? 0
