@@ -37,7 +37,6 @@ test('the shared checks, the returns and its own check judge it', () => {
     'drapery/panel-width pass',
     'drapery/panels-of-draw pass',
     'drapery/pin-in-heading pass',
-    'drapery/pin-in-heading pass',
     'drapery/pins-alike pass',
     'drapery/pleat-spaces pass',
     'drapery/return-held pass',

@@ -17,7 +17,8 @@ evenhem <orden> --help dice más.`,
   parts: 'Cuenta lo que hay que empacar: barras, soportes, anillas, remates, tornillos.',
   'parts.more': 'La lista de piezas de cada ventana y de todo el trabajo. Los repuestos se cuentan donde el pedido los nombra.',
   draw: 'Dibuja una ventana, a escala, en SVG.',
-  'draw.more': 'El alzado muestra la ventana tal como cuelga; la hoja de marcas, qué marcar con lápiz en la pared; la planta, cuánto sobresale todo de ella, visto desde arriba.',
+  'draw.more':
+    'El alzado muestra la ventana tal como cuelga; la hoja de marcas, qué marcar con lápiz en la pared; la planta, cuánto sobresale todo de ella, visto desde arriba.',
   new: 'Empieza un trabajo, preguntando o con opciones.',
   'new.more':
     'Escribe job.json en la carpeta y nunca encima de otro. En una terminal pregunta lo que ninguna opción dice; una respuesta vacía deja algo abierto. evenhem check pide lo que quedó abierto.',

@@ -16,7 +16,8 @@ evenhem <command> --help tells more.`,
   parts: 'Count what to pack: rods, brackets, rings, finials, screws.',
   'parts.more': 'The pull list of each window and of the whole job. Spares are counted where the order names them.',
   draw: 'Draw a window, to scale, as SVG.',
-  'draw.more': 'The elevation shows the window as it hangs, the marks sheet what to pencil on the wall, the plan how far everything stands out from it, seen from above.',
+  'draw.more':
+    'The elevation shows the window as it hangs, the marks sheet what to pencil on the wall, the plan how far everything stands out from it, seen from above.',
   new: 'Start a job, by asking or from options.',
   'new.more':
     'Writes job.json into the folder and never over another one. On a terminal it asks for what no option says; an empty answer leaves a thing open. What is left open is asked for by evenhem check.',

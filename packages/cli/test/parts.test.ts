@@ -33,7 +33,7 @@ test('as JSON lengths are exact, and the sums are those of the windows', async (
 test('a spreadsheet takes no cell for a formula', async () => {
   const { out } = await line('parts', await twice(), '--csv')
   expect(out).toMatch(/^room,window,count,part,length,hardware,spares\r\n/)
-  expect(out).toContain("Garden room,'=1+1,24,ring,,Ash rod with rings,\r\n")
+  expect(out).toContain("Garden room,'=1+1,24,ring,,Ash rod with rings,2\r\n")
 })
 
 test.each([

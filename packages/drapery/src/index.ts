@@ -21,7 +21,7 @@ import {
   sash,
   stool,
 } from './rules/surroundings.ts'
-import { arrival, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
+import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
 
 export { type Default, defaults, ruleOf } from './defaults.ts'
@@ -72,6 +72,7 @@ export const drapery: Plugin = {
     bagRule,
     bagLabels,
     arrival,
+    clearing,
     marking,
     hanging,
     panelParts,

@@ -396,7 +396,7 @@ const moreChecks: Words = {
     'It wears and soils. Ask the customer, or let pins and rod lift it.',
   ),
   'drapery/break.unknown': one('Not known yet whether the cloth lies on the floor.'),
-  'drapery/pin-in-heading': one('The pins of the {panel} sit in its heading.'),
+  'drapery/pin-in-heading': one('All pins sit in the heading.'),
   'drapery/pin-in-heading.fail': one(
     'The pins of the {panel} are set {pin} deep, its heading is {height} high.',
     'A pin below the heading tears the cloth. Measure it again; then call the workroom.',
@@ -503,17 +503,50 @@ const stepWords: Words = {
     'No wood is known behind this wall: one screw alone must not carry the rod. Follow the anchor maker’s instructions.',
   ),
   'drapery/drill-other.done': one('Holes are drilled'),
-  'drapery/hang': one('Hang the panels from the meeting point outward.'),
+  'drapery/clear': one('{remove, select, none {Patch what has to be patched.} other {Take down what hangs here: {remove}.}}'),
+  'drapery/clear.why': one(
+    '{patch, select, none {Nothing has to be patched.} other {To be patched: {patch}.}} New holes must not meet old ones.',
+  ),
+  'drapery/clear.done': one('It is cleared'),
+  'drapery/set-up': one('Set up for work at {height} above the floor.'),
+  'drapery/set-up.why': one(
+    '{high, select, yes {That is above {most}: two people, or a tower.} other {A ladder on which this height is in easy reach; no step is as good as the one you do not overreach from.}}',
+  ),
+  'drapery/set-up.done': one('It stands'),
+  'drapery/check-level': one('Lay the level from the first marks to the last.'),
+  'drapery/check-level.why': one(
+    'Marks from the floor, from the frame’s head and from the ceiling should agree within {near}. If they do not, choose what the eye compares the rod with before you drill.',
+  ),
+  'drapery/check-level.done': one('Marks are level'),
+  'drapery/trial': one('Hang one panel on two hooks, and read its hem.'),
+  'drapery/trial.why': one(
+    'All fasteners are in, so the length is proven before the whole weight hangs. Pins can still take up a little.',
+  ),
+  'drapery/trial.done': one('Length is proven'),
+  'drapery/hang': one(
+    '{draw, select, pair {Hang the panels from the meeting point outward.} one {Hang the panel from its leading edge outward.} other {Hang the panels from their leading edges outward.}}',
+  ),
   'drapery/hang.why': one('{count} hooks, each where the hook map says.'),
-  'drapery/hang.done': one('Panels hang'),
-  'drapery/read-hem': one('Release the folds, close the pair, and read the hem at both edges of each panel.'),
-  'drapery/read-hem.why': one('It should clear the floor by {clearance} where the floor is highest.'),
+  'drapery/hang.done': one('{draw, select, one {Panel hangs} other {Panels hang}}'),
+  'drapery/read-hem': one(
+    '{draw, select, pair {Release the folds, close the pair, and read the hem at both edges of each panel.} one {Release the folds, draw the panel, and read the hem at both edges.} other {Release the folds, and read the hem at both edges of each panel.}}',
+  ),
+  'drapery/read-hem.why': one(
+    '{lies, select, yes {It should lie {clearance} on the floor.} other {{to, select, sill {It should end {clearance} above the stool.} apron {It should end {clearance} below the apron.} other {It should clear the floor by {clearance} where the floor is highest.}}}}',
+  ),
   'drapery/read-hem.done': one('Hem is right'),
   'drapery/all-screws': one('Drive the remaining screws.'),
   'drapery/all-screws.why': one('The length is proven; now every hole of every bracket carries.'),
   'drapery/all-screws.done': one('All screws are in'),
-  'drapery/hand-over': one('Draw the pair five times with the customer, and show what to leave alone.'),
-  'drapery/hand-over.why': one('Opens and closes freely, meets in the middle, hems even, finials tight, rubbish gone.'),
+  'drapery/look-over-screws': one('Look over every fastener.'),
+  'drapery/look-over-screws.why': one('Everything hangs now; nothing may have moved.'),
+  'drapery/look-over-screws.done': one('All hold'),
+  'drapery/hand-over': one(
+    '{draw, select, pair {Draw the pair five times with the customer, and show what to leave alone.} one {Draw the panel five times with the customer, and show what to leave alone.} other {Show the customer that the panels stay where they hang.}}',
+  ),
+  'drapery/hand-over.why': one(
+    '{draw, select, pair {Opens and closes freely, meets in the middle, hems even, finials tight, rubbish gone.} one {Opens and closes freely, hem even, finials tight, rubbish gone.} other {Folds and hems even, finials tight, rubbish gone.}}',
+  ),
   'drapery/hand-over.done': one('Handed over'),
 }
 
@@ -525,6 +558,14 @@ const cautionWords: Words = {
   'drapery/caution-dust': one(
     'Wear goggles. Old paint can hold lead, old plaster asbestos: stop and follow local codes if in doubt.',
   ),
+  'drapery/caution-tower': one(
+    'Above ten feet work with two people or from a tower, set up by its maker’s instructions and local codes. Nobody climbs alone.',
+  ),
+  'drapery/caution-lead': one(
+    'This house is old enough for paint with lead: keep dust down, wear a mask and goggles, and follow local codes for work on it.',
+  ),
+  'drapery/ladder-tool': one('ladder'),
+  'drapery/tower': one('tower'),
   'drapery/caution-lift': one('Lift long and heavy panels with two people.'),
   'drapery/clean-cover': one('clean cover'),
   'drapery/tape': one('tape'),
@@ -536,10 +577,10 @@ const cautionWords: Words = {
 
 const reportWords: Words = {
   'drapery/entry-lead': one(
-    '{draw, select, pair {A pair of {lined, select, yes {lined, pleated} other {pleated}} panels.} one {One {lined, select, yes {lined, pleated} other {pleated}} panel that draws to one side.} other {{count, plural, one {One {lined, select, yes {lined, pleated} other {pleated}} panel that stays} other {# {lined, select, yes {lined, pleated} other {pleated}} panels that stay}} where it is hung.}} {draw, select, stationary {It hangs still} pair {Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}}} other {Closed, it passes the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}}}}, {lies, select, yes {with {clearance} on the floor} other {{to, select, sill {with the hem {clearance} above the stool} apron {with the hem {clearance} below the apron} other {{even, select, yes {{clearance} clear of the floor} other {at least {clearance} clear of the floor}}}}}}.',
+    '{draw, select, pair {A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and {lies, select, yes {lie {clearance} on the floor} other {{to, select, sill {end {clearance} above the stool} apron {end {clearance} below the apron} other {{even, select, yes {clear the floor by {clearance}} other {clear the floor by at least {clearance}}}}}}}.} one {One {lined, select, yes {lined, pleated} other {pleated}} panel that draws to one side. Closed, it passes the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and {lies, select, yes {lies {clearance} on the floor} other {{to, select, sill {ends {clearance} above the stool} apron {ends {clearance} below the apron} other {{even, select, yes {clears the floor by {clearance}} other {clears the floor by at least {clearance}}}}}}}.} other {{count, plural, one {One {lined, select, yes {lined, pleated} other {pleated}} panel that stays where it hangs. It {lies, select, yes {lies {clearance} on the floor} other {{to, select, sill {ends {clearance} above the stool} apron {ends {clearance} below the apron} other {{even, select, yes {clears the floor by {clearance}} other {clears the floor by at least {clearance}}}}}}}.} other {# {lined, select, yes {lined, pleated} other {pleated}} panels that stay where they hang. They {lies, select, yes {lie {clearance} on the floor} other {{to, select, sill {end {clearance} above the stool} apron {end {clearance} below the apron} other {{even, select, yes {clear the floor by {clearance}} other {clear the floor by at least {clearance}}}}}}}.}}}}',
   ),
   'drapery/entry-lead.short': one(
-    '{draw, select, pair {A pair of {lined, select, yes {lined, pleated} other {pleated}} panels.} other {One {lined, select, yes {lined, pleated} other {pleated}} panel.}} {to, select, sill {The hem is meant to be {clearance} above the stool.} apron {The hem is meant to be {clearance} below the apron.} other {The hem is meant to clear the floor by {clearance}.}}',
+    '{draw, select, pair {A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. They are meant to} other {One {lined, select, yes {lined, pleated} other {pleated}} panel. It is meant to}} {to, select, sill {end {clearance} above the stool.} apron {end {clearance} below the apron.} other {clear the floor by {clearance}.}}',
   ),
   'drapery/entry-panels': one('Panels: {count}, {pleats} pleats each'),
   'drapery/entry-length': one('Length, {side}: {length}'),

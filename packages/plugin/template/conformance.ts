@@ -23,7 +23,9 @@ const job: Job = {
           id: 'w1',
           name: 'Window 1',
           walls: [{ id: 'a', openings: [{ id: 'o', casing }] }],
-          treatments: [{ id: 'over', hardware: 'pole', draw: 'pair', rod: { width: inches(76) }, panels: [{ id: 'left' }, { id: 'right' }] }],
+          treatments: [
+            { id: 'over', hardware: 'pole', draw: 'pair', rod: { width: inches(76) }, panels: [{ id: 'left' }, { id: 'right' }] },
+          ],
         },
       ],
     },

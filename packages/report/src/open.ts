@@ -28,7 +28,7 @@ function pointOf({ verdict, code, says = code, values, override }: Check, voice:
 const checked = (plan: WindowPlan, verdicts: readonly Verdict[], voice: Voice): readonly Point[] =>
   verdicts.flatMap((verdict) => plan.checks.filter((check) => check.verdict === verdict)).map((check) => pointOf(check, voice))
 
-/** What is open at a window: what failed, is not known or wants a look, what is not measured, and what nobody here could work out. */
+/** What is open at a window: what failed, is not known or wants a look, what is not measured (checks that wait for it are not told again), and what nobody here could work out. */
 export function openPoints(plan: WindowPlan, found: Job, voice: Voice): readonly Point[] {
   const unknown = (code: string, values: Record<string, string>): Point => {
     const help = voice.help(code, values)
@@ -36,12 +36,14 @@ export function openPoints(plan: WindowPlan, found: Job, voice: Voice): readonly
   }
   const named = (place: string): string => placeInWords(found, place, plan.window)
   return [
-    ...checked(plan, ['fail', 'unknown', 'warn'], voice),
+    ...checked({ ...plan, checks: plan.checks.filter((check) => check.because !== 'waits') }, ['fail', 'unknown', 'warn'], voice),
     ...plan.asks.map(({ at }) => unknown('report/to-measure', { place: named(at) })),
     ...plan.unread.map(({ what, name }) => unknown(`host/unread.${what}`, { name })),
     ...plan.faults.map(({ plugin, rule, at }) => unknown('report/could-not', { rule: `${plugin}/${rule}`, place: named(at) })),
   ]
 }
 
-/** What was checked at a window and is well. */
-export const passedPoints = (plan: WindowPlan, voice: Voice): readonly Point[] => checked(plan, ['pass'], voice)
+/** What was checked at a window and is well; what was checked of several panels alike is said once. */
+export const passedPoints = (plan: WindowPlan, voice: Voice): readonly Point[] =>
+  checked(plan, ['pass'], voice).filter(({ says }, i, all) => all.findIndex((other) => same(other.says, says)) === i)
+const same = (a: Said, b: Said): boolean => JSON.stringify(a) === JSON.stringify(b)

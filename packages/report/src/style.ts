@@ -75,7 +75,7 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .points ul{list-style:none;padding:0;margin-top:1.4mm}
 .points li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;padding:.7mm 0}
 .points svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
-.checked{font-size:9pt;line-height:1.38}
+.checked{font-size:8pt;line-height:1.34}
 .checked ul{margin:0}.checked li,.checked li div,.checked li p{display:inline}.checked li{padding:0;margin-right:3mm}
 .checked svg{width:3mm;height:3mm;margin:0 1.2mm -.45mm 0}
 .about{display:grid;grid-template-columns:1.45fr 1fr 1fr 1fr;gap:4mm 6mm;margin-top:5mm}
@@ -125,7 +125,7 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:1fr 1fr 1fr}`
 
 const onPaper = `@media print{.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
-h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.checked,.marks,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety{break-inside:avoid}
+h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.marks,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety{break-inside:avoid}
 .stopping>p{break-after:avoid}.cover{break-after:page}.contents .title,.closing>:first-child .title{margin-top:0}.closing{break-before:page}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
 
 const onScreen = ({ width, side }: PaperSizes): string => `@media screen{html{background:var(--desk)}

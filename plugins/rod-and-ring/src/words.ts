@@ -79,7 +79,7 @@ const en: Words = {
     'Rings that are open at the top, a support at the meeting point, or none: settle it with the workroom before anything is marked.',
   ),
   'rod-and-ring/support.unknown': one('Not known yet whether the rings pass the supports.'),
-  'rod-and-ring/pins': one('The pins of the {panel} are set {pin} deep.'),
+  'rod-and-ring/pins': one('All pins are within {least} and {most}, where they work on rings.'),
   'rod-and-ring/pins.warn': one(
     'The pins of the {panel} are set {pin} deep; on rings they work between {least} and {most}.',
     'Set them within that range, or ask the workroom why not.',
@@ -100,6 +100,11 @@ const en: Words = {
     'Not known yet whether the hooks enter the eyes of the rings.',
     'Try one hook in one ring.',
   ),
+  'rod-and-ring/count-rings': one('Count the rings: {needed}.'),
+  'rod-and-ring/count-rings.why': one(
+    '{hooks} hooks; those that go to the wall need none. Rings cannot be added once the rod is closed.',
+  ),
+  'rod-and-ring/count-rings.done': one('Rings are counted'),
   'rod-and-ring/thread': one('Thread the rings: {order}.'),
   'rod-and-ring/thread.why': one(
     'From left to right: {left} outside the left bracket, {between} between the brackets{bays, plural, one {} other { in # bays}}, {right} outside the right. Brackets and finials close the rod.',
@@ -116,6 +121,7 @@ const en: Words = {
   'rod-and-ring/part-finial': one('finial'),
   'rod-and-ring/part-ring': one('ring'),
   'rod-and-ring/part-support': one('support'),
+  'rod-and-ring/part-hook': one('hook'),
   'rod-and-ring/part-screw': one('screw'),
   'rod-and-ring/entry-rod': one('Rod: {rod}, {diameter} thick'),
   'rod-and-ring/entry-height': one('Top of rod: {top}'),

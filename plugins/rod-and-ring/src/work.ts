@@ -6,10 +6,19 @@ import { along } from './facts.ts'
 import { rod } from './kind.ts'
 
 /** Rings go on before brackets and finials close the rod; folds of rings go back. */
-export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { steps } }).run((_, facts) => {
+export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { steps } }).run(({ mineAt }, facts) => {
   const counts = facts.hookMap.threading.map((each) => each.count)
   const inside = counts.slice(1, -1)
   const list: readonly Step[] = [
+    {
+      id: 'count-rings',
+      stage: 'check-in',
+      code: 'rod-and-ring/count-rings',
+      values: { needed: { count: facts.hookMap.bearers.value }, hooks: { count: facts.hookMap.places.length } },
+      captures: [
+        { at: member(mineAt, ['rings'], undefined).from, as: 'count', expected: { count: facts.hookMap.bearers.value } },
+      ],
+    },
     {
       id: 'thread',
       stage: 'mount',
@@ -37,7 +46,7 @@ export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { ste
 
 /** What must be in the box: the rod cut to length, brackets, rings, finials, screws. */
 export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, gives: { parts, reckonings } }).run(
-  ({ at, hardwareAt, hardware }, facts) => {
+  ({ it, at, mine, hardwareAt, hardware }, facts) => {
     const cut = sum(
       `${at}#rod-cut`,
       'rod-and-ring/rod-cut',
@@ -57,6 +66,13 @@ export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, 
           count: facts.hookMap.bearers.value,
           hardware: hardwareAt,
           of: facts.hookMap.bearers.name,
+          ...(mine?.rings === undefined ? {} : { spares: Math.max(0, mine.rings - facts.hookMap.bearers.value) }),
+        },
+        {
+          what: 'rod-and-ring/part-hook',
+          count: facts.hookMap.places.length,
+          hardware: hardwareAt,
+          ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
         },
         ...(screws > 0 ? [{ what: 'rod-and-ring/part-screw', count: screws, hardware: hardwareAt }] : []),
       ],

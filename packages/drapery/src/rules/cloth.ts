@@ -1,6 +1,6 @@
 import { below } from '@evenhem/job'
 import { type Length, minus, plus, sum } from '@evenhem/length'
-import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
+import { checks, reckonings, rule } from '@evenhem/plugin'
 import { overFloor, settles } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
 import { coverage, hangLine, makeUp, type PanelMakeUp, topOfRod } from '../facts.ts'
@@ -21,21 +21,23 @@ export const breaks = rule({ id: 'break', on: 'treatment', needs: {}, gives: { c
   },
 )
 
-/** Pins must sit in the heading, below its top and above its lower edge. */
+/** Pins must sit in the heading, above its lower edge: told of the panel where they come nearest to it. */
 export const pinInHeading = rule({
   id: 'pin-in-heading',
   on: 'treatment',
   needs: { makeUp },
   gives: { checks },
   codes: ['drapery/pin-in-heading'],
-}).run(({ it }, facts) => ({
-  checks: facts.makeUp.panels.flatMap((panel): Check[] => {
-    const height = it.panels.find((each) => each.id === panel.panel)?.heading?.height
-    if (height === undefined) return []
-    const values = { panel: panelWord(panel), pin: long(panel.pin), height: { length: height } }
-    return [check('drapery/pin-in-heading', panel.pin.value < height ? 'pass' : 'fail', panel.pin.from, values, 'mark')]
-  }),
-}))
+}).run(({ it }, facts) => {
+  const each = facts.makeUp.panels.flatMap((panel) => {
+    const height = it.panels.find((one) => one.id === panel.panel)?.heading?.height
+    return height === undefined ? [] : [{ panel, height, left: height - panel.pin.value }]
+  })
+  const [worst] = [...each].sort((a, b) => a.left - b.left)
+  if (!worst) return {}
+  const values = { panel: panelWord(worst.panel), pin: long(worst.panel.pin), height: { length: worst.height } }
+  return { checks: [check('drapery/pin-in-heading', worst.left > 0 ? 'pass' : 'fail', worst.panel.pin.from, values, 'mark')] }
+})
 
 /** The pins of the panels of a treatment, which are meant to be alike. */
 export const pinsAlike = rule({

@@ -1,9 +1,10 @@
 import { below, type Fabric, type Place, type Treatment, type Window } from '@evenhem/job'
+import type { Known, Length, LengthReckoning } from '@evenhem/length'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
 import { pastCasing } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, frame, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp } from '../facts.ts'
-import { filled, kilogramsOf, long, magnitude, member, openingOf, panelAt, wallUnder, windowOf } from '../given.ts'
+import { coverage, frame, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp, topOfRod } from '../facts.ts'
+import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
 import { lengthAllowed } from './check-in.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
@@ -13,7 +14,9 @@ const ladder = 'drapery/caution-ladder'
 export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: { steps } }).run(
   ({ it, ordered, at, job, window }) => {
     const lengthOff = ruleOf(job, 'lengthOff')
-    const { openingAt } = openingOf(window, windowOf(at))
+    const casings = coveredBy(it, window, windowOf(at)).map(
+      ({ openingAt }): Capture => ({ at: below(openingAt, 'casing', 'width'), as: 'length' }),
+    )
     const panels = ordered.panels.map(
       (panel): Capture => ({
         at: below(panelAt(at, panel.id), 'finishedLength'),
@@ -24,6 +27,9 @@ export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: 
     )
     const floor = (window.floor ?? []).map(
       (point): Capture => ({ at: below(windowOf(at), 'floor', point.id, 'y'), as: 'length', expected: { length: point.y } }),
+    )
+    const ceiling = (window.ceiling ?? []).map(
+      (point): Capture => ({ at: below(windowOf(at), 'ceiling', point.id, 'y'), as: 'length', expected: { length: point.y } }),
     )
     const list: readonly Step[] = [
       {
@@ -48,12 +54,26 @@ export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: 
         after: ['measure-panels'],
         code: 'drapery/measure-window',
         tools: ['drapery/tape', 'drapery/level'],
-        captures: [{ at: below(openingAt, 'casing', 'width'), as: 'length' }, ...floor],
+        captures: [...casings, ...floor, ...ceiling],
       },
     ]
     return { steps: list }
   },
 )
+
+/** What has to go before anything new comes: the old treatment, and holes to patch. */
+export const clearing = rule({ id: 'clearing', on: 'window', needs: {}, gives: { steps } }).run(({ it }) => {
+  const { remove, patch } = it.before ?? {}
+  if (!remove && !patch) return {}
+  const step: Step = {
+    id: 'clear',
+    stage: 'check-in',
+    code: 'drapery/clear',
+    values: { remove: remove ?? 'none', patch: patch ?? 'none' },
+    cautions: [ladder, 'drapery/caution-dust'],
+  }
+  return { steps: [step] }
+})
 
 /** The brackets in the order in which they are marked, from left to right: the left one, the supports, the right one. */
 function brackets(all: readonly Hole[]): readonly (readonly Hole[])[] {
@@ -64,14 +84,14 @@ function brackets(all: readonly Hole[]): readonly (readonly Hole[])[] {
 const bracketId = (own: readonly Hole[]): string => `mark-${own[0]?.support ? `support-${own[0].support}` : own[0]?.side}`
 
 /** Mark, drill and prove: every hole with its own height from its own floor. */
-export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes }, gives: { steps } }).run(
-  ({ it, window, at }, facts) => {
+export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes, topOfRod, hangLine }, gives: { steps } }).run(
+  ({ it, window, at, job }, facts) => {
     const all = brackets(facts.holes)
     const mark = (own: readonly Hole[], i: number): Step => ({
       id: bracketId(own),
       stage: 'mark',
       code: own[0]?.support ? 'drapery/mark-support' : 'drapery/mark-bracket',
-      after: i === 0 ? [] : [bracketId(all[i - 1] ?? [])],
+      after: [i === 0 ? 'set-up' : bracketId(all[i - 1] ?? [])],
       values: { side: code(own[0]?.side ?? 'left'), count: { count: own.length } },
       numbers: [
         ...own.map((hole) => ({ what: hole.what, value: hole.fromFloor.value, of: hole.fromFloor.name })),
@@ -85,12 +105,43 @@ export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes }, 
       id: 'drill',
       stage: 'drill',
       code: oneScrew ? 'drapery/drill-wood' : 'drapery/drill-other',
-      cautions: ['drapery/caution-drill', 'drapery/caution-dust', ladder],
+      cautions: [
+        'drapery/caution-drill',
+        isOldPaint(job.site?.yearBuilt) ? 'drapery/caution-lead' : 'drapery/caution-dust',
+        ladder,
+      ],
       tools: ['drapery/drill-tool', 'drapery/goggles'],
     }
-    return { steps: [...all.map(mark), drill] }
+    const last = bracketId(all.at(-1) ?? [])
+    const level: Step = {
+      id: 'check-level',
+      stage: 'mark',
+      after: [last],
+      code: 'drapery/check-level',
+      values: { near: long(ruleOf(job, 'heightsAgree')) },
+      cautions: [ladder],
+      tools: ['drapery/level', 'drapery/tape'],
+    }
+    return { steps: [setUp(facts.topOfRod, facts.hangLine, ruleOf(job, 'ladderHeight')), ...all.map(mark), level, drill] }
   },
 )
+
+/** Paint of before 1978 may hold lead (US Environmental Protection Agency, Renovation, Repair and Painting rule, 40 CFR 745; from memory). */
+const isOldPaint = (built: number | undefined): boolean => built !== undefined && built < 1978
+
+/** Which ladder the work needs: how high the rod is above the floor it stands on. */
+function setUp(top: LengthReckoning, hung: HangLine, most: Known<Length>): Step {
+  const height = top.value - hung.highestFloor.value
+  const high = height > most.value
+  return {
+    id: 'set-up',
+    stage: 'mark',
+    code: 'drapery/set-up',
+    values: { height: { length: height as Length }, high: high ? 'yes' : 'no', most: long(most) },
+    cautions: [high ? 'drapery/caution-tower' : ladder],
+    tools: [high ? 'drapery/tower' : 'drapery/ladder-tool'],
+  }
+}
 
 /** One screw a bracket may carry until the hem is proven: in wood, and while no panel is heavier than 10 kg (common practice, no source; the weight from memory). */
 function holdsByOneScrew(it: Treatment, all: readonly (readonly Hole[])[], window: Window, windowAt: Place): boolean {
@@ -98,30 +149,48 @@ function holdsByOneScrew(it: Treatment, all: readonly (readonly Hole[])[], windo
   return inWood && it.panels.every((panel) => (kilogramsOf(panel.weight) ?? 0) <= 10)
 }
 
-/** Hang from the meeting point outward, read the hem, and finish what the length has proven. */
-export const hanging = rule({ id: 'hanging', on: 'treatment', needs: { hookMap }, gives: { steps } }).run(({ it, at }, facts) =>
-  filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
-    const list: readonly Step[] = [
-      {
-        id: 'hang',
+/** Hang from the leading edge outward, read the hem, and finish what the length has proven. */
+export const hanging = rule({ id: 'hanging', on: 'treatment', needs: { hookMap, holes }, gives: { steps } }).run(
+  ({ it, at, window }, facts) =>
+    filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
+      const oneScrew = holdsByOneScrew(it, brackets(facts.holes), window, windowOf(at))
+      const draw = it.draw === 'pair' || it.draw === 'stationary' ? it.draw : 'one'
+      const trial: Step = {
+        id: 'trial',
         stage: 'hang',
-        code: 'drapery/hang',
-        values: { count: { count: facts.hookMap.places.length } },
+        code: 'drapery/trial',
         cautions: [ladder, 'drapery/caution-lift'],
-      },
-      {
-        id: 'read-hem',
-        stage: 'true-up',
-        code: 'drapery/read-hem',
-        values: { clearance: long(clearance) },
-        numbers: [{ what: 'drapery/clearance', value: clearance.value, of: clearance.from }],
         tools: ['drapery/tape'],
-      },
-      { id: 'all-screws', stage: 'true-up', after: ['read-hem'], code: 'drapery/all-screws', cautions: [ladder] },
-      { id: 'hand-over', stage: 'hand-over', code: 'drapery/hand-over' },
-    ]
-    return { steps: list }
-  }),
+      }
+      const list: readonly Step[] = [
+        ...(oneScrew ? [] : [trial]),
+        {
+          id: 'hang',
+          stage: 'hang',
+          after: oneScrew ? [] : ['trial'],
+          code: 'drapery/hang',
+          values: { draw, count: { count: facts.hookMap.places.length } },
+          cautions: [ladder, 'drapery/caution-lift'],
+        },
+        {
+          id: 'read-hem',
+          stage: 'true-up',
+          code: 'drapery/read-hem',
+          values: { draw, to: it.hemAt ?? 'floor', lies: clearance.value < 0 ? 'yes' : 'no', clearance: magnitude(clearance) },
+          numbers: [{ what: 'drapery/clearance', value: clearance.value, of: clearance.from }],
+          tools: ['drapery/tape'],
+        },
+        {
+          id: 'all-screws',
+          stage: 'true-up',
+          after: ['read-hem'],
+          code: oneScrew ? 'drapery/all-screws' : 'drapery/look-over-screws',
+          cautions: [ladder],
+        },
+        { id: 'hand-over', stage: 'hand-over', code: 'drapery/hand-over', values: { draw } },
+      ]
+      return { steps: list }
+    }),
 )
 
 /** The panels for the pull list. */
