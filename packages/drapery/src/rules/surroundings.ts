@@ -4,6 +4,7 @@ import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { type Block, blocksApart, clearOf, headRoom, isHalfOn, lowestCeiling, stoolRoom } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
 import {
+  type Above,
   above,
   bearingDrop,
   ceiling,
@@ -41,7 +42,7 @@ interface Things {
 }
 
 /** One thing on the wall against hardware and cloth. */
-function judged(obstacle: Obstacle, at: Place, things: Things, gap: Known<Length>, heater: Known<Length>) {
+function judged(obstacle: Obstacle, at: Place, treatment: Place, things: Things, gap: Known<Length>, heater: Known<Length>) {
   const of = (name: 'left' | 'bottom' | 'width' | 'height') => ({ value: obstacle[name] as Length, from: below(at, name) })
   const edges = { left: of('left'), bottom: of('bottom'), width: of('width'), height: of('height') }
   const block: Block = {
@@ -54,7 +55,8 @@ function judged(obstacle: Obstacle, at: Place, things: Things, gap: Known<Length
   }
   const nearest = (others: readonly Block[]) => [...others].sort((a, b) => blocksApart(block, a) - blocksApart(block, b))[0]
   const [metal, cloth] = [nearest(things.hardware), nearest(things.cloth.map((each) => inFront(each)))]
-  const reckoned = (name: string, other: Block | undefined) => other && clearOf(`${at}#${name}`, block, other, edges)
+  const reckoned = (name: string, other: Block | undefined) =>
+    other && clearOf(`${treatment}#${obstacle.id}-${name}`, block, other, edges)
   const [fromHardware, fromCloth] = [reckoned('from-hardware', metal), reckoned('from-cloth', cloth)]
   const keep = obstacle.keepOff ?? gap.value
   const what = { thing: { code: `drapery/obstacle-${obstacle.kind.replaceAll(' ', '-')}` }, name: obstacle.name ?? 'none' }
@@ -147,7 +149,7 @@ export const obstacles = rule({
       cloth: clothBlocks(facts.hookMap.places, { top: facts.hangLine.top.value, hem: facts.hangLine.hem.value }, out),
     }
     const each = listed.map(({ obstacle, at: place }) =>
-      judged(obstacle, place, things, ruleOf(job, 'obstacleGap'), ruleOf(job, 'heaterGap')),
+      judged(obstacle, place, at, things, ruleOf(job, 'obstacleGap'), ruleOf(job, 'heaterGap')),
     )
     return { checks: each.flatMap((one) => one.checks), reckonings: each.flatMap((one) => one.working) }
   })
@@ -220,11 +222,15 @@ export const sash = rule({
       ...plus('drapery/eye-drop', facts.bearingDrop),
       sign: -1,
     })
-    const each = swinging.map(({ openingAt }) => {
+    const each = swinging.map(({ opening, openingAt }) => {
       const top = tops[openingAt] as Known<Length>
-      const room = headRoom(`${openingAt}#sash-room`, known(bottom), sumOf(`${openingAt}#sash-top`, 'drapery/sash-top', top))
+      const room = headRoom(
+        `${at}#sash-room-${opening.id}`,
+        known(bottom),
+        sumOf(`${at}#sash-top-${opening.id}`, 'drapery/sash-top', top),
+      )
       return {
-        working: [sumOf(`${openingAt}#sash-top`, 'drapery/sash-top', top), room],
+        working: [sumOf(`${at}#sash-top-${opening.id}`, 'drapery/sash-top', top), room],
         check: check(
           'drapery/sash',
           room.value < 0 ? 'fail' : 'pass',
@@ -258,7 +264,7 @@ export const stool = rule({
       projectionAt(it, at, 'left', facts.projection).value <= projectionAt(it, at, 'right', facts.projection).value
         ? 'left'
         : 'right'
-    const room = stoolRoom(`${openingAt}#stool-room`, projectionAt(it, at, side, facts.projection), {
+    const room = stoolRoom(`${at}#stool-room-${opening.id}`, projectionAt(it, at, side, facts.projection), {
       value: depth,
       from: below(openingAt, 'sill', 'depth'),
     })
@@ -283,7 +289,7 @@ export const stool = rule({
 export const headRoomRule = rule({
   id: 'head-room',
   on: 'treatment',
-  needs: { topOfRod, ceiling, coverage, above: { maybe: above }, reach: { maybe: reach } },
+  needs: { topOfRod, ceiling, coverage, projection: { maybe: projection }, above: { maybe: above }, reach: { maybe: reach } },
   gives: { checks, reckonings },
   codes: ['drapery/head-room'],
 }).run(({ at, window, job }, facts) => {
@@ -291,7 +297,8 @@ export const headRoomRule = rule({
   const overhead = lowestCeiling(`${at}#over-rod`, facts.ceiling.points, known(from), known(to))
   const crown = wallUnder(window, windowOf(at), from.value)
   const crownBottom = perhaps(member(crown.wallAt, ['crown', 'bottom'], crown.wall.crown?.bottom))
-  const limit = crownBottom && crownBottom.value < overhead[2].value ? crownBottom : known(overhead[2])
+  const isUnder = isUnderCrown(crown.wall.crown?.projection, facts)
+  const limit = crownBottom && isUnder && crownBottom.value < overhead[2].value ? crownBottom : known(overhead[2])
   const lift = ruleOf(job, 'liftIn')
   const lifted = sum(`${at}#lifted`, 'drapery/lifted', plus('drapery/top-of-rod', facts.topOfRod), plus('drapery/lift-in', lift))
   const finial =
@@ -315,6 +322,20 @@ export const headRoomRule = rule({
     reckonings: [...overhead, lifted, ...(finial ? [finial] : []), room],
   }
 })
+
+/** Whether a crown stands over rod or finials: unless they are known to hang in front of all of it. */
+function isUnderCrown(
+  crown: Length | undefined,
+  {
+    projection: out,
+    above: over,
+    topOfRod: top,
+  }: { projection?: Known<Length> | undefined; above?: Above | undefined; topOfRod: LengthReckoning },
+): boolean {
+  if (crown === undefined || !out || !over) return true
+  const radius = Math.max(top.value - over.middle.value, over.finialRadius?.value ?? 0)
+  return out.value - radius < crown
+}
 
 /** A plate that lies half on a casing rocks; screws at its edge split it. */
 export const casingEdge = rule({
