@@ -1,5 +1,5 @@
 import type { PlannedCheck } from '@evenhem/planner'
-import type { Verdict } from '@evenhem/plugin'
+import type { Place, Verdict } from '@evenhem/plugin'
 import type { Speech } from './speech.ts'
 
 const worstFirst: readonly Verdict[] = ['fail', 'unknown', 'warn', 'pass']
@@ -7,8 +7,8 @@ const worstFirst: readonly Verdict[] = ['fail', 'unknown', 'warn', 'pass']
 /** A check that fails and that nobody set aside. */
 export const isStanding = ({ verdict, override }: PlannedCheck): boolean => verdict === 'fail' && override === undefined
 
-/** Checks for people, the worst first: verdict and sentence, below it what to do and what it stops. */
-export function findingLines(checks: readonly PlannedCheck[], speech: Speech): string {
+/** Checks for people, the worst first: verdict and sentence, below it what to do, what it stops, and one value that would do it. */
+export function findingLines(checks: readonly PlannedCheck[], speech: Speech, place: (at: Place) => string): string {
   const width = Math.max(7, ...worstFirst.map((verdict) => speech.voice(`verdict.${verdict}`).length))
   return checks
     .toSorted((a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict))
@@ -17,7 +17,7 @@ export function findingLines(checks: readonly PlannedCheck[], speech: Speech): s
       const first = `  ${speech.voice(`verdict.${verdict}`).padEnd(width)}  ${speech.say(says, values)}\n`
       return (
         first +
-        below(check, speech)
+        below(check, speech, place)
           .map((line) => `${' '.repeat(width + 4)}${line}\n`)
           .join('')
       )
@@ -25,12 +25,18 @@ export function findingLines(checks: readonly PlannedCheck[], speech: Speech): s
     .join('')
 }
 
-function below(check: PlannedCheck, { help, voice }: Speech): readonly string[] {
-  const { verdict, code, says = code, values, stops, override } = check
+function below(check: PlannedCheck, { help, voice, length }: Speech, place: (at: Place) => string): readonly string[] {
+  const { verdict, code, says = code, values, stops, override, put = [] } = check
   const todo = verdict === 'pass' ? undefined : help(says, values)
   return [
     ...(todo ? [todo] : []),
     ...(isStanding(check) && stops ? [voice('stops', { stage: voice(`stage.${stops}`) })] : []),
+    ...put.map(({ at, value }) =>
+      voice('one-value', { place: place(at), value: 'length' in value ? length(value.length) : shown(value) }),
+    ),
     ...(override === undefined ? [] : [voice('set-aside', { reason: override })]),
   ]
 }
+
+/** A quantity that is no length, as it is. */
+const shown = (value: object): string => String(Object.values(value)[0])

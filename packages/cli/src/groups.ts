@@ -38,6 +38,9 @@ export function groupsAbove(job: Job, plan: JobPlan, windows: readonly Group[]):
   }))
 }
 
+/** A check that only waits for what is to be measured: told once for all of them. */
+const isWaiting = ({ verdict, because }: PlannedCheck): boolean => verdict === 'unknown' && because === 'waits'
+
 /** A group for people: its name, then what fails, is unknown, to be looked at or to be measured. Empty when there is nothing to say. */
 export function groupLines({ names, at, checks, asks, faults }: Group, job: Job, speech: Speech, isAll: boolean): string {
   const { voice } = speech
@@ -46,11 +49,16 @@ export function groupLines({ names, at, checks, asks, faults }: Group, job: Job,
     ...(['pass', 'warn', 'fail', 'unknown'] as const).map((verdict) => voice(`verdict.${verdict}`).length),
   )
   const place = (of: Place): string => placeInWords(job, of, of.startsWith(`${at}/`) ? at : '')
+  const waiting = checks.filter(isWaiting).length
   const lines = [
     findingLines(
-      checks.filter(({ verdict }) => isAll || verdict !== 'pass'),
+      checks.filter((check) => isAll || (check.verdict !== 'pass' && !isWaiting(check))),
       speech,
+      place,
     ),
+    ...(waiting > 0 && !isAll
+      ? [`  ${voice('verdict.unknown').padEnd(width)}  ${voice('checks-wait', { count: waiting })}\n`]
+      : []),
     ...asks.map(
       (ask) => `  ${voice('to-measure').padEnd(width)}  ${voice('waits', { place: place(ask.at), count: ask.holds })}\n`,
     ),

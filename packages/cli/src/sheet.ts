@@ -82,7 +82,7 @@ const hooks: Write = (plan, speech) =>
     .map((map) => hooksOf(map, speech))
     .join('')
 
-const checks: Write = ({ checks: all }, speech) => findingLines(all, speech)
+const checks: Write = ({ checks: all }, speech, place) => findingLines(all, speech, place)
 
 /** What closes a step, as the failing check says it. */
 const closing = ({ checks }: WindowPlan, { say, voice }: Speech, codes: readonly string[]): string => {

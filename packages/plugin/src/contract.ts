@@ -152,7 +152,7 @@ export interface Check {
   /** Steps from this stage on are closed while the check fails. */
   readonly stops?: Stage
   /** One value that would do it. */
-  readonly put?: readonly { readonly at: Place; readonly value: unknown }[]
+  readonly put?: readonly { readonly at: Place; readonly value: Quantity }[]
 }
 export interface Step {
   readonly id: string

@@ -29,7 +29,7 @@ const stage = { enum: stages }
 
 export const checkShape = object(
   { code, verdict: { enum: ['pass', 'warn', 'fail', 'unknown'] }, at: place, values },
-  { says: code, stops: stage, put: list(object({ at: place, value: {} })) },
+  { says: code, stops: stage, put: list(object({ at: place, value: quantity })) },
 )
 const capture = object(
   { at: place, as: { enum: ['length', 'count', 'tick', 'choice', 'photo', 'note'] } },

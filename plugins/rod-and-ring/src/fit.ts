@@ -74,7 +74,7 @@ export const rodLength = rule({
   const near = ruleOf(job, 'heightsAgree')
   const verdict = over.value < -near.value ? 'fail' : over.value > 2 * ruleOf(job, 'widthOff').value ? 'warn' : 'pass'
   const values = { cut: long(cut), needed: long(needed), off: magnitude(over), near: long(near) }
-  const put = verdict === 'fail' ? { put: [{ at: cut.from, value: needed.value }] } : {}
+  const put = verdict === 'fail' ? { put: [{ at: cut.from, value: { length: needed.value } }] } : {}
   return {
     checks: [{ ...check('rod-and-ring/rod-length', verdict, cut.from, values, 'mark'), ...put }],
     reckonings: [needed, over],

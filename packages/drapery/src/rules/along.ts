@@ -137,7 +137,7 @@ function widthsAgree(
   const apart = widthsApart(at, ends.width, rodWidth)
   const verdict = Math.abs(apart.value) <= near.value ? 'pass' : 'fail'
   const values = { covers: long(ends.width), width: long(rodWidth), apart: magnitude(apart) }
-  const put = verdict === 'fail' ? { put: [{ at: rodWidth.from, value: ends.width.value }] } : {}
+  const put = verdict === 'fail' ? { put: [{ at: rodWidth.from, value: { length: ends.width.value } }] } : {}
   return [[{ ...check('drapery/widths-agree', verdict, rodWidth.from, values, 'mark'), ...put }], [apart]]
 }
 
@@ -285,7 +285,7 @@ export const coverageCheck = rule({
   // One value that would do it: a rod that reaches both edges from the middle of what it covers now, when it is centred.
   const width = it.rod?.width
   const isEven = past.left.value === past.right.value && width !== undefined
-  const put = short && isEven ? { put: [{ at: below(at, 'rod', 'width'), value: width - 2 * past.left.value }] } : {}
+  const put = short && isEven ? { put: [{ at: below(at, 'rod', 'width'), value: { length: (width - 2 * past.left.value) as Length } }] } : {}
   return {
     checks: [{ ...check('drapery/coverage', short ? 'fail' : 'pass', at, values, 'mark'), ...put }],
     reckonings: [past.left, past.right],

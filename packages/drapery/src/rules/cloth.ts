@@ -54,7 +54,7 @@ export const pinsAlike = rule({
   const near = ruleOf(job, 'pairOff')
   const verdict = Math.abs(apart.value) > near.value ? 'warn' : 'pass'
   const values = { first: long(first.pin), far: long(far.pin), apart: magnitude(apart), near: long(near), panel: panelWord(far) }
-  const put = verdict === 'warn' ? { put: [{ at: far.pin.from, value: first.pin.value }] } : {}
+  const put = verdict === 'warn' ? { put: [{ at: far.pin.from, value: { length: first.pin.value } }] } : {}
   return { checks: [{ ...check('drapery/pins-alike', verdict, far.pin.from, values), ...put }], reckonings: [apart] }
 })
 

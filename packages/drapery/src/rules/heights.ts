@@ -135,7 +135,7 @@ export const rodHeight = rule({
     const { check: found, working } = compared(at, facts.topOfRod, top, highest, near, allowances)
     // One value that would do it: the height in the order, so that both ways agree.
     const value = (from.value + (from === under ? -1 : 1) * (facts.topOfRod.value - top.value)) as Length
-    return { check: found.verdict === 'fail' ? { ...found, put: [{ at: from.from, value }] } : found, working }
+    return { check: found.verdict === 'fail' ? { ...found, put: [{ at: from.from, value: { length: value } }] } : found, working }
   })
   const reckoned = [...(overhead ?? []), ...meant.map((one) => one.top), ...each.flatMap((one) => one.working)]
   return { checks: each.map((one) => one.check), reckonings: reckoned }
