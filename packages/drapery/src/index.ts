@@ -9,7 +9,7 @@ import { coverageCheck, coverageRule, frameRule, makeUpRule, panelWidth } from '
 import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
 import { ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
-import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
+import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
 import {
   behindWall,
   casingEdge,
@@ -69,6 +69,7 @@ export const drapery: Plugin = {
     planned,
     patternRule,
     roomAlike,
+    layersClear,
     bagRule,
     bagLabels,
     arrival,

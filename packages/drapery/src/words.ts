@@ -66,6 +66,9 @@ const names: Words = {
   'drapery/bottom-of-rings': one('bottom of the rings'),
   'drapery/sash-top': one('top of what swings in'),
   'drapery/stool-room': one('in front of the stool'),
+  'drapery/layers-apart': one('layers apart'),
+  'drapery/projection-outer': one('projection of the outer layer'),
+  'drapery/projection-inner': one('projection of the inner layer'),
   'drapery/settles': one('will settle'),
   'drapery/settling-percent': one('settling in per cent'),
   'drapery/settles-share': one('that share of the finished length'),
@@ -390,6 +393,12 @@ const moreChecks: Words = {
     'Do not mark by these numbers.',
   ),
   'drapery/around-corner.unknown': one('Not known yet whether the drapery stays on one wall.'),
+  'drapery/layers': one('The layers hang {apart} in front of one another.'),
+  'drapery/layers.fail': one(
+    'A layer hangs {apart} in front of the one behind it; {near} is needed.',
+    'They would brush and catch. Brackets of more projection for the outer layer: settle it with the workroom before anything is marked.',
+  ),
+  'drapery/layers.unknown': one('Not known yet whether the layers hang clear of one another.'),
   'drapery/break': one('The cloth lies {lies} on the floor, {how, select, agreed {as agreed} other {and hangs still}}.'),
   'drapery/break.warn': one(
     'The cloth would lie {lies} on the floor and be drawn over it.',

@@ -285,7 +285,10 @@ export const coverageCheck = rule({
   // One value that would do it: a rod that reaches both edges from the middle of what it covers now, when it is centred.
   const width = it.rod?.width
   const isEven = past.left.value === past.right.value && width !== undefined
-  const put = short && isEven ? { put: [{ at: below(at, 'rod', 'width'), value: { length: (width - 2 * past.left.value) as Length } }] } : {}
+  const put =
+    short && isEven
+      ? { put: [{ at: below(at, 'rod', 'width'), value: { length: (width - 2 * past.left.value) as Length } }] }
+      : {}
   return {
     checks: [{ ...check('drapery/coverage', short ? 'fail' : 'pass', at, values, 'mark'), ...put }],
     reckonings: [past.left, past.right],
