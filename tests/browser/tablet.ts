@@ -43,6 +43,9 @@ export interface Where {
   readonly job?: string
   readonly size?: Size
   readonly light?: string
+  readonly language?: string
+  /** What stands behind the page's name: `#/garden-room/w1/marks`. */
+  readonly address?: string
 }
 
 /** Gives a test file a browser and a built viewer. What is returned opens a sheet, does something with it and closes it; nothing may complain meanwhile. */
@@ -57,7 +60,7 @@ export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void
     const server = buildServer({ job: where.job ?? example('tern-hollow'), viewer: viewer.folder })
     const context = await contextFor(browser, where)
     try {
-      await visit(await listen(server, 0), context, server, work)
+      await visit(`${await listen(server, 0)}/${where.address ?? ''}`, context, server, work)
     } finally {
       await context.close()
       await server.close()
@@ -65,9 +68,10 @@ export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void
   }
 }
 
-async function contextFor(browser: Browser, { size = upright, light }: Where): Promise<BrowserContext> {
+async function contextFor(browser: Browser, { size = upright, light, language }: Where): Promise<BrowserContext> {
   const context = await browser.newContext({ viewport: size, hasTouch: true, reducedMotion: 'reduce' })
   if (light) await context.addInitScript((name) => localStorage.setItem('evenhem/light', name), light)
+  if (language) await context.addInitScript((name) => localStorage.setItem('evenhem/language', name), language)
   return context
 }
 
@@ -76,7 +80,15 @@ function isDrawn(): boolean {
   const app = document.querySelector('evenhem-app')?.shadowRoot
   const sheet = app?.querySelector('window-sheet')?.shadowRoot
   const drawing = sheet?.querySelector('room-drawing')
-  if (!sheet) return app?.querySelector('state-page') != null
+  const house = app?.querySelector('house-page')?.shadowRoot
+  // The house is there when its first room is drawn and its list was made.
+  if (house)
+    return (
+      house.querySelector('open-list') != null &&
+      house.querySelector('room-strip')?.shadowRoot?.querySelector('svg .glass') != null
+    )
+  if (!sheet) return app?.querySelector('state-page')?.shadowRoot?.querySelector('h1') != null
+  if (sheet.querySelector('ladder-view')) return true
   return sheet.querySelector('main') != null && (drawing == null || drawing.shadowRoot?.querySelector('svg .figure') != null)
 }
 
@@ -91,7 +103,7 @@ async function visit(
   page.on('pageerror', (error) => faults.push(error.message))
   page.on('console', (message) => message.type() === 'error' && faults.push(message.text()))
   await page.goto(address)
-  await page.locator('window-sheet, state-page main h1').first().waitFor()
+  await page.locator('window-sheet, house-page, state-page main h1').first().waitFor()
   await page.waitForFunction(isDrawn)
   await page.evaluate(() => document.fonts.ready)
   const cut = async () => {

@@ -66,7 +66,48 @@ function englishFraction(numerator: number, denominator: number): string {
   return names ? `${numberWord(numerator)} ${names[numerator === 1 ? 0 : 1]}` : `${numberWord(numerator)} over ${denominator}`
 }
 
-const languages = { en: english } as const
+const spanishFractions: Readonly<Record<number, OneAndMany>> = {
+  2: ['medio', 'medios'],
+  4: ['cuarto', 'cuartos'],
+  8: ['octavo', 'octavos'],
+  16: ['dieciseisavo', 'dieciseisavos'],
+  32: ['treintaidosavo', 'treintaidosavos'],
+  64: ['sesentaicuatroavo', 'sesentaicuatroavos'],
+}
+const spanishUnits = {
+  in: ['pulgada', 'pulgadas'],
+  'ft-in': ['pulgada', 'pulgadas'],
+  mm: ['milímetro', 'milímetros'],
+  cm: ['centímetro', 'centímetros'],
+} as const
+
+const spanishFraction = (numerator: number, denominator: number): string => {
+  const names = spanishFractions[denominator]
+  if (!names) return `${numerator} sobre ${denominator}`
+  if (denominator === 2) return names[0]
+  return numerator === 1 ? `un ${names[0]}` : `${numerator} ${names[1]}`
+}
+
+/** “93 pulgadas y un octavo”, “1 pulgada y media”, and below an inch “5 octavos de pulgada”, “media pulgada”. */
+function spanish(written: Written): string {
+  const { negative, feet, numerator, denominator, unit } = written
+  const fraction = numerator === undefined || denominator === undefined ? '' : spanishFraction(numerator, denominator)
+  const whole = (feet !== undefined || fraction !== '') && written.whole === '0' ? '' : written.whole
+  const parts = [
+    negative && 'menos',
+    feet !== undefined && `${feet} ${feet === 1 ? 'pie' : 'pies'}`,
+    spanishInches(whole, fraction, spanishUnits[unit]),
+  ]
+  return parts.filter(Boolean).join(' ')
+}
+
+function spanishInches(whole: string, fraction: string, [one, many]: OneAndMany): string {
+  if (whole === '') return fraction === 'medio' ? `media ${one}` : fraction && `${fraction} de ${one}`
+  if (whole === '1') return `1 ${one}${fraction && ` y ${fraction === 'medio' ? 'media' : fraction}`}`
+  return `${whole} ${many}${fraction && ` y ${fraction === 'medio' ? 'media' : fraction}`}`
+}
+
+const languages = { en: english, es: spanish } as const
 
 /** Languages that lengths can be spoken in. */
 export type SpokenLanguage = keyof typeof languages

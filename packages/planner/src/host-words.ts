@@ -31,4 +31,35 @@ const en: Words = {
     help: 'Until it is there, nothing is worked out from that plugin’s parts.',
   },
 }
-export const hostWords: Readonly<Record<string, Words>> = { en }
+
+const es: Words = {
+  'host/waits': {
+    says: 'Aún sin revisar: {count, plural, one {falta una medida} other {faltan # medidas}}.',
+    help: 'Mide lo que pide la lista de medidas; esto se revisa en el acto.',
+  },
+  'host/faulted': {
+    says: 'Sin revisar: la regla {first} tiene un fallo.',
+    help: 'Lo demás de esta hoja vale. Avisa a quien hizo el complemento.',
+  },
+  'host/not-given': {
+    says: 'Sin revisar: aquí nada sabe {first}.',
+    help: 'El complemento de este herraje no está aquí, o no lo dice. Revísalo a mano.',
+  },
+  'host/unread.kind': {
+    says: 'Ningún complemento conoce aquí herrajes del tipo «{name}».',
+    help: 'Lo que está ahí se conserva como está, y no se calcula nada con ello.',
+  },
+  'host/unread.hardware': {
+    says: 'El trabajo no tiene un herraje llamado «{name}».',
+    help: 'Pregunta al taller qué barra o riel va aquí.',
+  },
+  'host/unread.with': {
+    says: 'Ningún complemento lee aquí la parte «{name}».',
+    help: 'Lo que está ahí se conserva como está, y no se calcula nada con ello.',
+  },
+  'host/unread.version': {
+    says: 'Este trabajo necesita una versión más nueva del complemento «{name}».',
+    help: 'Mientras no esté, no se calcula nada con las partes de ese complemento.',
+  },
+}
+export const hostWords: Readonly<Record<string, Words>> = { en, es }

@@ -1,23 +1,23 @@
-import type { PlanAnswer, Planned, PlanOrder } from '../worker.ts'
+import type { PlanAnswer, PlanAnswers, PlanOrder } from '../worker.ts'
 
-/** A worker that plans, one window after the other. Started once, it needs no network. */
+/** A worker that plans, one question after the other. Started once, it needs no network. */
 export interface Planning {
-  readonly plan: (order: PlanOrder) => Promise<Planned>
+  readonly plan: <O extends PlanOrder>(order: O) => Promise<PlanAnswers[O['ask']]>
 }
 
 /** Starts the worker in which the tablet plans, so that a touch is never late because of a sum. */
 export function startPlanning(): Planning {
   const worker = new Worker('/assets/worker.js', { type: 'module', name: 'plan' })
   let before: Promise<unknown> = Promise.resolve()
-  const plan = (order: PlanOrder): Promise<Planned> => {
+  const plan = <O extends PlanOrder>(order: O): Promise<PlanAnswers[O['ask']]> => {
     const now = before.then(() => ask(worker, order))
     before = now.catch(() => undefined)
-    return now
+    return now as Promise<PlanAnswers[O['ask']]>
   }
   return { plan }
 }
 
-const ask = (worker: Worker, order: PlanOrder): Promise<Planned> =>
+const ask = (worker: Worker, order: PlanOrder): Promise<PlanAnswers[keyof PlanAnswers]> =>
   new Promise((resolve, reject) => {
     const ended = new AbortController()
     const settle = (end: () => void) => {
@@ -27,7 +27,7 @@ const ask = (worker: Worker, order: PlanOrder): Promise<Planned> =>
     const { signal } = ended
     worker.addEventListener(
       'message',
-      ({ data }: MessageEvent<PlanAnswer>) => settle(() => ('plan' in data ? resolve(data) : reject(new Error(data.failed)))),
+      ({ data }: MessageEvent<PlanAnswer>) => settle(() => ('is' in data ? resolve(data.is) : reject(new Error(data.failed)))),
       { signal },
     )
     worker.addEventListener(

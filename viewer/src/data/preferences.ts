@@ -1,5 +1,6 @@
 import { type Light, lightsCss } from '@evenhem/drawing'
 import type { ReadingUnit } from '@evenhem/length'
+import { languages } from '../words.ts'
 
 export type { Light } from '@evenhem/drawing'
 
@@ -29,6 +30,9 @@ const stored = <T extends string>(name: string, allowed: readonly T[]) => ({
 export const chosenLight = stored('light', lights)
 /** The unit chosen on this tablet; undefined: the order's own. */
 export const chosenUnit = stored('unit', units)
+
+/** The language chosen on this tablet; undefined: follows the browser. */
+export const chosenLanguage = stored('language', languages)
 
 const colours = new CSSStyleSheet()
 colours.replaceSync(lightsCss())

@@ -3,6 +3,7 @@ import type { Job, Place, PlacedWindow, Room, Window } from '@evenhem/job'
 import { type Length, type ReadingUnit, type Reckoning, type Tape, tapes, type Written, writeLength } from '@evenhem/length'
 import { asMeasured, type WindowPlan } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
+import type { Language } from '../words.ts'
 import type { Planned } from '../worker.ts'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
@@ -18,13 +19,14 @@ export interface Sheet extends Ground {
   /** The plan's layers, with what was measured on tape. */
   readonly layers: readonly Layer[]
   readonly unit: ReadingUnit
+  readonly language: Language
   readonly write: (length: Length) => Written
   readonly say: (code: string, values?: Values) => string
   readonly help: (code: string, values?: Values) => string | undefined
 }
 
 /** The tape that each unit is read on. */
-const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
+export const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
   in: tapes.sixteenths,
   'ft-in': tapes.feetAndSixteenths,
   mm: tapes.wholeMillimetres,
@@ -38,15 +40,17 @@ export interface SheetOrder {
   readonly found: PlacedWindow
   readonly planned: Planned
   readonly unit: ReadingUnit
+  readonly language: Language
 }
 
 /** Whether the same sheet would be made: then it need not be drawn again. */
-export const isSameOrder = (a: SheetOrder, b: SheetOrder | undefined): boolean => a.planned === b?.planned && a.unit === b.unit
+export const isSameOrder = (a: SheetOrder, b: SheetOrder | undefined): boolean =>
+  a.planned === b?.planned && a.unit === b.unit && a.language === b.language
 
 /** Makes the sheet of a planned window for a reader. */
-export function readSheet({ ordered, readings, found, planned: { plan, words }, unit }: SheetOrder): Sheet {
+export function readSheet({ ordered, readings, found, planned: { plan, words }, unit, language }: SheetOrder): Sheet {
   const tape = tapeOf[unit]
-  const { say, help } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language: 'en', tape })
+  const { say, help } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language, tape })
   const reckonings = new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning]))
   return {
     ordered,
@@ -54,6 +58,7 @@ export function readSheet({ ordered, readings, found, planned: { plan, words }, 
     reckonings,
     plan,
     unit,
+    language,
     say,
     help,
     place: found.place,

@@ -1,4 +1,7 @@
-export type View = 'drawing' | 'marks' | 'hooks'
+import type { PlacedWindow } from '@evenhem/job'
+
+export type View = 'drawing' | 'marks' | 'hooks' | 'ladder'
+const views: readonly View[] = ['drawing', 'marks', 'hooks', 'ladder']
 /** What lies over the sheet: the list of findings, or a number's working with the numbers that led to it, the last one shown. */
 export type Over =
   | { readonly is: 'nothing' }
@@ -21,20 +24,59 @@ export function deeper(way: Way, of: string): Way {
   return trail.at(-1) === of ? way : { ...way, over: { is: 'working', trail: [...trail, of] } }
 }
 
-// The browser's own history holds the way, so that a tablet's back key goes one step back here too.
-interface Kept {
-  readonly evenhem: Way
+/** What an address leads to. */
+export type Address =
+  | { readonly is: 'start' }
+  | { readonly is: 'house' }
+  | { readonly is: 'window'; readonly room: string; readonly window: string; readonly view: View }
+
+/** The house's own address. */
+export const houseAddress = '#/'
+/** The address of a window's sheet, by the ids of room and window: `#/garden-room/w1/marks`. */
+export const addressOf = ({ room, window }: PlacedWindow, view: View = 'drawing'): string =>
+  ['#', encodeURIComponent(room.id), encodeURIComponent(window.id), ...(view === 'drawing' ? [] : [view])].join('/')
+
+const decoded = (part: string): string => {
+  try {
+    return decodeURIComponent(part)
+  } catch {
+    return part
+  }
 }
 
-/** The way that the page's history holds. */
-export const wayNow = (): Way => (history.state as Kept | null)?.evenhem ?? start
-export const goTo = (way: Way): void => history.pushState({ evenhem: way } satisfies Kept, '')
-/** Goes so many steps back. Resolves when the page is there; with false when the history is not that long, as in a tab that was copied. */
+/** Reads what stands in the address bar behind the page's own name. */
+export function readAddress(hash: string): Address {
+  const [room, window, view] = hash.replace(/^#\/?/, '').split('/').map(decoded)
+  if (room && window) return { is: 'window', room, window, view: views.find((each) => each === view) ?? 'drawing' }
+  return { is: hash === '' || hash === '#' ? 'start' : 'house' }
+}
+
+// The browser's own history holds the way, so that a tablet's back key goes one step back here too; a link is an address alone.
+interface Kept {
+  readonly evenhem: Way
+  /** How many steps lie behind it on this sheet. */
+  readonly steps: number
+}
+const kept = (): Kept | undefined => {
+  const state = history.state as Partial<Kept> | null
+  return state?.evenhem ? { evenhem: state.evenhem, steps: state.steps ?? 0 } : undefined
+}
+const keep = (way: Way, steps: number): Kept => ({ evenhem: way, steps })
+
+/** The way that the page's history holds, else what its address says. */
+export function wayNow(): Way {
+  const address = readAddress(location.hash)
+  return kept()?.evenhem ?? (address.is === 'window' ? { ...start, view: address.view } : start)
+}
+export const goTo = (way: Way, address: string): void => history.pushState(keep(way, (kept()?.steps ?? 0) + 1), '', address)
+/** Goes so many steps back. Resolves when the page is there; with false when there are not as many on this sheet, or the history is shorter, as in a tab that was copied. */
 export function goBack(steps: number): Promise<boolean> {
+  if ((kept()?.steps ?? 0) < steps) return Promise.resolve(false)
   return new Promise((resolve) => {
     addEventListener('popstate', () => resolve(true), { once: true })
     setTimeout(() => resolve(false), 400)
     history.go(-steps)
   })
 }
-export const stay = (way: Way): void => history.replaceState({ evenhem: way } satisfies Kept, '')
+/** Puts another way in the place of the one that is shown. */
+export const stay = (way: Way, address?: string): void => history.replaceState(keep(way, kept()?.steps ?? 0), '', address)

@@ -57,3 +57,6 @@ export const figureStyle = css`
   .figure { display: inline-block; overflow: visible; vertical-align: -0.1em; flex: none }
   .number { white-space: nowrap }
 `
+
+/** How wide a number is, in its font size. */
+export const figureWidth = (amount: Amount, weight: Weight = 700): number => (drawn(amount, weight, true).width + 2) / 100

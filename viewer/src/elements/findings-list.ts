@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { fill, words } from '../words.ts'
 import { figureStyle } from './figure.ts'
 import { byGravity, type ShownFinding } from './findings-row.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
 import { base, closeButton, closing } from './shared.ts'
+import { SpokenElement } from './spoken-element.ts'
 import { verdictSign, verdictStyle } from './verdict.ts'
 
 /** A place that is not filled yet, in words, and how many things wait for it. */
@@ -21,7 +22,7 @@ export interface ShownTrouble {
 
 /** What was checked, what to measure next, and what could not be worked out. */
 @customElement('findings-list')
-export class FindingsList extends LitElement {
+export class FindingsList extends SpokenElement {
   @property({ attribute: false }) findings: readonly ShownFinding[] = []
   @property({ attribute: false }) asks: readonly ShownAsk[] = []
   @property({ attribute: false }) faults: readonly ShownTrouble[] = []

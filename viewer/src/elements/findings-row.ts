@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { fill, words } from '../words.ts'
 import { figureStyle } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
 import { base, tell } from './shared.ts'
-import { type Verdict, verdictNames, verdictSign, verdictStyle } from './verdict.ts'
+import { SpokenElement } from './spoken-element.ts'
+import { type Verdict, verdictSign, verdictStyle } from './verdict.ts'
 
 /** A finding with its words made. */
 export interface ShownFinding {
@@ -24,7 +25,7 @@ export const byGravity = (findings: readonly ShownFinding[]): readonly ShownFind
 
 /** Everything that was checked, in one row: passes counted, the rest said. A touch opens the list. */
 @customElement('findings-row')
-export class FindingsRow extends LitElement {
+export class FindingsRow extends SpokenElement {
   @property({ attribute: false }) findings: readonly ShownFinding[] = []
   /** How many rules could not work out what they should. */
   @property({ type: Number }) faults = 0
@@ -59,7 +60,7 @@ export class FindingsRow extends LitElement {
         .filter((verdict) => verdict !== 'pass' && count(verdict) > 0)
         .map(
           (verdict) =>
-            html`<button class="count" aria-label=${`${verdictNames[verdict]}: ${count(verdict)}`} @click=${this.openAll}>${verdictSign(verdict)}<span>${count(verdict)}</span></button>`,
+            html`<button class="count" aria-label=${`${words.verdicts[verdict]}: ${count(verdict)}`} @click=${this.openAll}>${verdictSign(verdict)}<span>${count(verdict)}</span></button>`,
         )}
       ${open.slice(0, 2).map(({ verdict, says }) => html`<button class="said" @click=${this.openAll}>${verdictSign(verdict)}<span>${sentence(says)}</span></button>`)}
       ${this.faults > 0 ? html`<button class="said faulty" @click=${this.openAll}>${verdictSign('unknown')}<span>${fill(words.faulty, { n: this.faults })}</span></button>` : nothing}

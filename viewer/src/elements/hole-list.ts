@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { words } from '../words.ts'
 import { figure, figureStyle } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
 import { base, tell } from './shared.ts'
+import { SpokenElement } from './spoken-element.ts'
 
 interface Number {
   readonly amount: Amount
@@ -23,7 +24,7 @@ export interface HoleSide {
 
 /** Every hole of the window, large enough to be read at arm's length: from the floor right below it, and from the casing. */
 @customElement('hole-list')
-export class HoleList extends LitElement {
+export class HoleList extends SpokenElement {
   @property({ attribute: false }) sides: readonly HoleSide[] = []
   /** Why nothing is marked or drilled yet, when a check closes that. */
   @property() closed?: string

@@ -1,7 +1,8 @@
-import { css, html, LitElement, nothing, svg } from 'lit'
+import { css, html, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { words } from '../words.ts'
 import { base } from './shared.ts'
+import { SpokenElement } from './spoken-element.ts'
 
 /** A hook in the picture: how far along the heading, from the leading edge, in parts of the whole. */
 export interface DrawnHook {
@@ -34,7 +35,7 @@ type Heights = ReturnType<typeof heights>
 
 /** The top of a panel as it lies on its rod, with a stroke from every hook down to its card. */
 @customElement('hook-picture')
-export class HookPicture extends LitElement {
+export class HookPicture extends SpokenElement {
   @property({ attribute: false }) heading?: DrawnHeading
   @property({ type: Number }) width = 0
   /** Middles of the cards below, in the order of the hooks; none: the cards stand in several rows. */

@@ -1,10 +1,11 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { fill, words } from '../words.ts'
 import { figure, figureStyle } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
 import { base, buttons, tell } from './shared.ts'
+import { SpokenElement } from './spoken-element.ts'
 
 /** A step as it is shown: every word already made. */
 export interface ShownStep {
@@ -26,10 +27,13 @@ export interface ShownStep {
 
 /** One thing now: what to do, its numbers large, why, and one button that names what will be true. */
 @customElement('step-panel')
-export class StepPanel extends LitElement {
+export class StepPanel extends SpokenElement {
   @property({ attribute: false }) step?: ShownStep
   /** Only title and button: beside a working that needs the room. */
   @property({ type: Boolean, reflect: true }) brief = false
+
+  /** There are numbers to read from the ladder. */
+  @property({ type: Boolean }) ladder = false
 
   static override readonly styles = [
     base,
@@ -53,6 +57,7 @@ export class StepPanel extends LitElement {
       .go { width: 100%; min-height: 108px; font-size: 24px }
       .ways { display: grid; grid-template-columns: 1fr 1fr; gap: 8px; margin-top: 10px }
       .ways .button { font-size: 18px; min-height: 56px; padding: 6px }
+      .ladder { width: 100%; margin-top: 8px; min-height: 48px; font-size: 18px }
       .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
       @container (max-width: 599px) {
         section { grid-template-columns: 1fr; gap: 12px; align-content: space-between; padding: 12px 16px 14px }
@@ -64,13 +69,14 @@ export class StepPanel extends LitElement {
         .go { order: 1; min-height: 76px; font-size: 20px; padding: 6px 10px }
         .ways { display: contents }
         .ways .button { min-height: 76px; font-size: 17px }
-        .note { grid-column: 1 / -1; order: 2; margin: 0 }
+        .ladder { grid-column: 1 / -1; order: 2; margin: 0 }
+        .note { grid-column: 1 / -1; order: 3; margin: 0 }
       }
       :host([brief]) .doing { display: block }
       :host([brief]) section { grid-template-columns: 1fr auto; align-items: center; padding: 10px 14px 10px 18px; gap: 14px }
       :host([brief]) h2 { font-size: 20px; font-weight: 600; letter-spacing: 0; margin: 2px 0 0 }
       :host([brief]) .go { min-height: 56px; font-size: 18px; padding: 6px 14px; max-width: 160px }
-      :host([brief]) :is(.numbers, p, .ways, .note) { display: none }
+      :host([brief]) :is(.numbers, p, .ways, .note, .ladder) { display: none }
     `,
   ]
 
@@ -105,6 +111,7 @@ export class StepPanel extends LitElement {
         <button class="button" aria-disabled=${step.n === 1 ? 'true' : nothing} @click=${() => step.n > 1 && tell(this, 'step-move', -1)}>${words.back}</button>
         <button class="button" aria-disabled=${step.n === step.m ? 'true' : nothing} @click=${() => step.n < step.m && tell(this, 'step-move', 1)}>${words.next}</button>
       </div>
+      ${this.ladder ? html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button>` : nothing}
       <p class="note">${step.shown ? words.kept : step.after ? fill(words.after, { step: step.after }) : words.last}</p>`
   }
 }

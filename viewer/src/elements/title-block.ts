@@ -1,7 +1,8 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { words } from '../words.ts'
 import { base, tell } from './shared.ts'
+import { SpokenElement } from './spoken-element.ts'
 
 /** A sheet of this window. With `href` it is a page of its own. */
 export interface Leaf {
@@ -13,7 +14,7 @@ export interface Leaf {
 
 /** The title block of a drawing sheet is the way around: each leaf with its state in words. */
 @customElement('title-block')
-export class TitleBlock extends LitElement {
+export class TitleBlock extends SpokenElement {
   @property({ attribute: false }) leaves: readonly Leaf[] = []
   @property() now = ''
 

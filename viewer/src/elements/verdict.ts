@@ -1,7 +1,18 @@
 import type { WindowPlan } from '@evenhem/planner'
 import { css, html, svg } from 'lit'
+import type { Standing } from '../data/house.ts'
+import { words } from '../words.ts'
 
 export type Verdict = WindowPlan['checks'][number]['verdict']
+
+/** The sign of how a window stands. */
+export const verdictOf: Readonly<Record<Standing, Verdict>> = {
+  fail: 'fail',
+  measure: 'unknown',
+  warn: 'warn',
+  unknown: 'unknown',
+  pass: 'pass',
+}
 
 const shapes = {
   pass: svg`<circle r="10.5" class="ring" /><path d="M-4.7.2l3.4 3.8 6-7.8" class="tick" />`,
@@ -9,11 +20,10 @@ const shapes = {
   fail: svg`<path d="M-11-11h22v22h-22z" class="square" /><path d="M-5.5 0h11" class="bar" />`,
   unknown: svg`<circle r="10.5" class="broken" /><text y="5.3" text-anchor="middle" class="ask">?</text>`,
 }
-export const verdictNames: Readonly<Record<Verdict, string>> = { pass: 'Pass', warn: 'Look', fail: 'Stop', unknown: 'Not known' }
 
 /** A finding's sign. They differ by shape first, so that a grey copy still tells them apart. */
 export const verdictSign = (verdict: Verdict) =>
-  html`<svg class="verdict" width="26" height="26" viewBox="-14 -14 28 28" role="img" aria-label=${verdictNames[verdict]}>${shapes[verdict]}</svg>`
+  html`<svg class="verdict" width="26" height="26" viewBox="-14 -14 28 28" role="img" aria-label=${words.verdicts[verdict]}>${shapes[verdict]}</svg>`
 
 export const verdictStyle = css`
   .verdict { flex: none; overflow: visible }

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing, svg } from 'lit'
+import { css, html, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { spoken } from '../data/spoken.ts'
@@ -7,6 +7,7 @@ import { words } from '../words.ts'
 import { figure, figureStyle, inColumns, placed } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
 import { base, closeButton, closing, tell } from './shared.ts'
+import { SpokenElement } from './spoken-element.ts'
 
 /** A line of the ledger with its words made. `of`: what a touch opens. */
 export interface ShownLine {
@@ -43,7 +44,7 @@ export interface Working {
 
 /** A number's working: the sum as a picture and as a ledger, every term with its source, down to order, hardware or reading. */
 @customElement('working-panel')
-export class WorkingPanel extends LitElement {
+export class WorkingPanel extends SpokenElement {
   @property({ attribute: false }) working?: Working
 
   static override readonly styles = [

@@ -1,43 +1,66 @@
-import { type PlacedWindow, windowsOf } from '@evenhem/job'
+import { nameOf, type PlacedWindow, windowsOf } from '@evenhem/job'
 import type { ReadingUnit } from '@evenhem/length'
 import { planText } from '@evenhem/planner'
 import { css, html, LitElement } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
+import type { House, ShortWindow } from '../data/house.ts'
 import { startPlanning } from '../data/planning.ts'
-import { chosenLight, chosenUnit, following, type Light, lights, shine, units } from '../data/preferences.ts'
+import { chosenLanguage, chosenLight, chosenUnit, following, type Light, lights, shine, units } from '../data/preferences.ts'
+import { writeLast } from '../data/progress.ts'
 import { fetchJob, type Served } from '../data/served.ts'
 import type { SheetOrder } from '../data/sheet.ts'
+import { readAddress } from '../data/way.ts'
 import { base } from '../elements/shared.ts'
-import type { Planned } from '../worker.ts'
+import { type Language, language, languages, speak } from '../words.ts'
+import type { Planned, PluginWords } from '../worker.ts'
+import type { HouseOrder } from './house-page.ts'
 import './state-page.ts'
 
 const systemIsDark = matchMedia('(prefers-color-scheme: dark)')
+const ofBrowser = (): Language => languages.find((each) => navigator.language.startsWith(each)) ?? 'en'
 
-/** The whole page: fetches the job once, has it planned in a worker, and shows the sheet of its window in a light and a unit. */
+/** The whole page: fetches the job once, has it planned in a worker, and shows the house or a window's sheet in a light, a unit and a language. */
 @customElement('evenhem-app')
 export class EvenhemApp extends LitElement {
   @state() private served?: Served
   @state() private planned?: Planned
+  @state() private house?: House
+  @state() private shorts: ReadonlyMap<string, ShortWindow> = new Map()
   @state() private trouble?: string
   @state() private light: Light = 'paper'
   @state() private unit?: ReadingUnit
-  /** The sheet's own script has come: the first paint does not wait for it. */
+  @state() private language: Language = 'en'
+  /** Shows the house instead of a sheet. */
+  @state() private atHouse = false
+  /** The scripts of house and sheet have come: the first paint does not wait for them. */
   @state() private canShow = false
+  private windows: readonly PlacedWindow[] = []
+  private words: PluginWords = []
   private readonly planning = startPlanning()
   private readonly followSystem = () => this.setLight(chosenLight.read())
+  private readonly followAddress = () => void this.tried(() => this.show())
+  private readonly forPrint = () => shine('paper')
+  private readonly afterPrint = () => shine(this.light)
 
   static override readonly styles = [base, css`:host { min-height: 100dvh; background: var(--sheet) }`]
 
   override connectedCallback(): void {
     super.connectedCallback()
     this.setLight(chosenLight.read())
+    this.setLanguage(chosenLanguage.read() ?? ofBrowser())
     this.unit = chosenUnit.read()
     systemIsDark.addEventListener('change', this.followSystem)
-    void this.load()
+    addEventListener('popstate', this.followAddress)
+    addEventListener('beforeprint', this.forPrint)
+    addEventListener('afterprint', this.afterPrint)
+    void this.tried(() => this.load())
   }
 
   override disconnectedCallback(): void {
     systemIsDark.removeEventListener('change', this.followSystem)
+    removeEventListener('popstate', this.followAddress)
+    removeEventListener('beforeprint', this.forPrint)
+    removeEventListener('afterprint', this.afterPrint)
     super.disconnectedCallback()
   }
 
@@ -47,22 +70,28 @@ export class EvenhemApp extends LitElement {
   }
 
   override render() {
-    const { served, window } = this
-    const order = this.canShow ? this.order() : undefined
-    if (order) {
-      return html`<window-sheet .order=${order} .light=${this.light} @next-unit=${this.nextUnit} @next-light=${this.nextLight}></window-sheet>`
-    }
-    return html`<state-page .served=${served} .trouble=${this.trouble} .empty=${served?.ordered !== undefined && !window} @try-again=${() => this.load()}></state-page>`
+    return html`<div @next-unit=${this.nextUnit} @next-light=${this.nextLight} @next-language=${this.nextLanguage} @need-windows=${this.needWindows}>${this.page()}</div>`
   }
 
-  private get window(): PlacedWindow | undefined {
-    return this.served?.ordered && windowsOf(this.served.ordered)[0]
+  private page() {
+    const { served, windows } = this
+    const sheet = this.canShow && !this.atHouse ? this.order() : undefined
+    if (sheet) return html`<window-sheet .order=${sheet} .light=${this.light} .windows=${windows}></window-sheet>`
+    const house = this.canShow && this.atHouse ? this.houseOrder() : undefined
+    if (house) return html`<house-page .order=${house} .light=${this.light}></house-page>`
+    return html`<state-page .served=${served} .trouble=${this.trouble} .empty=${served?.ordered !== undefined && windows.length === 0} @try-again=${() => this.tried(() => this.load())}></state-page>`
   }
 
   private order(): SheetOrder | undefined {
-    const { served, planned, window } = this
+    const { served, planned, language } = this
     const ordered = served?.ordered
-    return ordered && planned && window && { ordered, readings: served.readings, found: window, planned, unit: this.reading }
+    const found = this.windows.find(({ place }) => place === planned?.plan.window)
+    return ordered && planned && found && { ordered, readings: served.readings, found, planned, unit: this.reading, language }
+  }
+
+  private houseOrder(): HouseOrder | undefined {
+    const { served, house, shorts, words, windows, language } = this
+    return served?.ordered && { ordered: served.ordered, windows, house, shorts, words, unit: this.reading, language }
   }
 
   /** The reader's choice, else the order's own unit. */
@@ -70,20 +99,64 @@ export class EvenhemApp extends LitElement {
     return this.unit ?? (this.served?.ordered?.units === 'in' ? 'in' : 'mm')
   }
 
-  private async load(): Promise<void> {
+  /** Says on the page what went wrong. */
+  private async tried(work: () => Promise<void>): Promise<void> {
     this.trouble = undefined
     try {
-      const script = import('./window-sheet.ts')
-      this.served = await fetchJob()
-      const { ordered, readings } = this.served
-      const window = this.window
-      if (!ordered || !window) return
-      this.planned = await this.planning.plan({ ordered, readings, window: window.place })
-      await script
-      this.canShow = true
+      await work()
     } catch (error) {
       this.trouble = error instanceof Error ? error.message : String(error)
+      this.canShow = false
     }
+  }
+
+  private async load(): Promise<void> {
+    const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts')])
+    this.served = await fetchJob()
+    const { ordered, readings } = this.served
+    if (!ordered) return
+    this.windows = windowsOf(ordered)
+    if (this.windows.length === 0) return
+    this.words = await this.planning.plan({ ask: 'take', ordered, readings })
+    await this.show()
+    await scripts
+    this.canShow = true
+  }
+
+  /** Shows what the address says. A job of one window opens on its sheet, any other on its house. */
+  private async show(): Promise<void> {
+    const found = this.addressed()
+    this.atHouse = found === undefined
+    if (!found) return this.showHouse()
+    if (this.planned?.plan.window === found.place) return
+    const plan = await this.planning.plan({ ask: 'window', window: found.place })
+    // Whoever goes on quickly sees the last one.
+    if (this.addressed() !== found) return
+    this.planned = { plan, words: this.words }
+    writeLast(this.served?.ordered?.job.number ?? '', found.place)
+  }
+
+  private async showHouse(): Promise<void> {
+    document.title = this.served?.ordered?.job.name ?? 'Evenhem'
+    if (!this.house) this.planning.plan({ ask: 'house' }).then((house) => (this.house = house), this.failed)
+  }
+
+  private addressed(): PlacedWindow | undefined {
+    const address = readAddress(location.hash)
+    if (address.is === 'start') return this.windows.length === 1 ? this.windows[0] : undefined
+    return address.is === 'window' ? this.windows.find((each) => nameOf(each) === `${address.room}/${address.window}`) : undefined
+  }
+
+  private readonly failed = (error: unknown): void => {
+    this.trouble = error instanceof Error ? error.message : String(error)
+  }
+
+  private needWindows({ detail }: CustomEvent<readonly string[]>): void {
+    const windows = detail.filter((place) => !this.shorts.has(place))
+    if (windows.length === 0) return
+    this.planning.plan({ ask: 'short', windows }).then((shorts) => {
+      this.shorts = new Map([...this.shorts, ...shorts.map((short) => [short.place, short] as const)])
+    }, this.failed)
   }
 
   private setLight(chosen: Light | undefined): void {
@@ -91,10 +164,22 @@ export class EvenhemApp extends LitElement {
     shine(this.light)
   }
 
+  private setLanguage(chosen: Language): void {
+    speak(chosen)
+    this.language = chosen
+    document.documentElement.lang = chosen
+  }
+
   private nextLight(): void {
     const light = following(lights, this.light)
     chosenLight.write(light)
     this.setLight(light)
+  }
+
+  private nextLanguage(): void {
+    const next = following(languages, language)
+    chosenLanguage.write(next)
+    this.setLanguage(next)
   }
 
   private nextUnit(): void {

@@ -1,4 +1,4 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { bare } from '../data/amount.ts'
 import { factsOf, type HookMap, type HookPlace, type PanelMakeUp } from '../data/facts.ts'
@@ -10,6 +10,7 @@ import type { DrawnHeading } from '../elements/hook-picture.ts'
 import { sentence, sentenceStyle } from '../elements/sentence.ts'
 import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
+import { SpokenElement } from '../elements/spoken-element.ts'
 import { capital, fill, words } from '../words.ts'
 import '../elements/hook-cards.ts'
 import '../elements/hook-picture.ts'
@@ -20,7 +21,7 @@ const cardsAt = { margin: 20, gap: 5 }
 
 /** Where each hook of a panel goes: the heading laid flat, a card a hook, what is needed, and what must be done before the rod goes up. */
 @customElement('hooks-view')
-export class HooksView extends LitElement {
+export class HooksView extends SpokenElement {
   @property({ attribute: false }) sheet!: Sheet
   @property({ type: Number }) panel = 0
   private readonly size = new Sized(this)

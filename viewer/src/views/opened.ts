@@ -9,18 +9,11 @@ import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
 import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
 import type { ShownLine, Working } from '../elements/working-panel.ts'
-import { capital, fill, words } from '../words.ts'
+import { capital, fill, language, words } from '../words.ts'
 
 const picture = { width: 340, most: 176 }
 
-const shortly: Readonly<Record<Origin['kind'], string>> = {
-  sum: '',
-  order: words.order,
-  hardware: words.hardware,
-  reading: '',
-  trade: words.trade,
-  number: '',
-}
+const shortly = (kind: Origin['kind']): string => (kind === 'order' || kind === 'hardware' || kind === 'trade' ? words[kind] : '')
 const clock = (when: string | undefined): string =>
   /T(\d\d:\d\d)/.exec(when ?? '')?.[1]?.replace(/^0/, '') ?? when ?? words.reading
 
@@ -40,7 +33,7 @@ function lineShown(sheet: Sheet, line: Line, lines: readonly Line[]): ShownLine 
     ),
     amount: amountOf(line.value, line.unit, write(sheet)),
     measured: origin.kind === 'reading',
-    from: origin.kind === 'reading' ? clock(origin.reading.when) : shortly[origin.kind],
+    from: origin.kind === 'reading' ? clock(origin.reading.when) : shortly(origin.kind),
     opens: kind === 'term' && origin.kind === 'sum',
     ...(comesTo
       ? {
@@ -104,7 +97,7 @@ function reckoned(sheet: Sheet, reckoning: Reckoning, tall: number): Omit<Workin
 
 /** Where a number that nobody worked out stands, in words. */
 function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullable<Working['leaf']> {
-  const at = 'place' in origin ? [{ name: words.at, text: placeInWords(sheet.ordered, origin.place) }] : []
+  const at = 'place' in origin ? [{ name: words.at, text: placeInWords(sheet.ordered, origin.place, '', language) }] : []
   const { measured, workroom } = sheet.ordered.job
   switch (origin.kind) {
     case 'reading': {

@@ -1,17 +1,18 @@
 import { compose, type Dimension, drawingCss, type Layer, type Mark, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
 import { spokenLength } from '@evenhem/length'
-import { css, html, LitElement, nothing, unsafeCSS } from 'lit'
+import { css, html, nothing, unsafeCSS } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Sheet } from '../data/sheet.ts'
 import { brokenWall, brokenWallStyle } from '../elements/broken-wall.ts'
 import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
-import { fill, words } from '../words.ts'
+import { SpokenElement } from '../elements/spoken-element.ts'
+import { fill, language, words } from '../words.ts'
 import { shownAsks } from './shown.ts'
 
 /** A drawing of the window, as large as there is room. A touch on a number, or Enter, opens its working. */
 @customElement('room-drawing')
-export class RoomDrawing extends LitElement {
+export class RoomDrawing extends SpokenElement {
   @property({ attribute: false }) sheet!: Sheet
   @property() view: 'elevation' | 'marks' = 'elevation'
   @property() drapery: 'drawn' | 'stacked' = 'drawn'
@@ -77,7 +78,7 @@ export class RoomDrawing extends LitElement {
       sizes: small ? phone : screen,
       write,
       say,
-      speak: (length) => spokenLength(write(length), 'en'),
+      speak: (length) => spokenLength(write(length), language),
       ...(this.touched === undefined ? {} : { touched: this.touched }),
     })
   }

@@ -2,12 +2,13 @@ import { placeInWords } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { factsOf, type Hole } from '../data/facts.ts'
+import { stepId } from '../data/house.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
 import type { ShownStep } from '../elements/step-panel.ts'
-import { fill, words } from '../words.ts'
+import { fill, language, words } from '../words.ts'
 
 type Check = WindowPlan['checks'][number]
 type Step = WindowPlan['steps'][number]
@@ -60,24 +61,22 @@ export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): Sh
     done: sheet.say(`${step.code}.done`, step.values),
     cautions: (step.cautions ?? []).map((code) => sheet.say(code)),
     ...(step.closed.length > 0 ? { closed: closedBy(sheet, step) } : {}),
-    shown: shown.includes(idOf(step)),
+    shown: shown.includes(stepId(step)),
     ...(next ? { after: bare(sheet.say(next.code, next.values)) } : {}),
   }
 }
 /** A title is no sentence: its full stop goes. */
 const bare = (said: string): string => said.replace(/\.$/, '')
-/** A step of a window, told from all others. */
-export const idOf = (step: Step): string => `${step.on}/${step.plugin}/${step.id}`
 
 /** What to measure next, in words. */
 export const shownAsks = (sheet: Sheet): readonly ShownAsk[] =>
-  sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at, sheet.place), holds }))
+  sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at, sheet.place, language), holds }))
 
 /** What could not be worked out, with the plugin and the rule. */
 export const shownFaults = (sheet: Sheet): readonly ShownTrouble[] =>
   sheet.plan.faults.map(({ plugin, rule, at, message }) => ({
     what: fill(words.ruleOf, { rule, plugin }),
-    where: placeInWords(sheet.ordered, at),
+    where: placeInWords(sheet.ordered, at, '', language),
     says: message,
   }))
 
@@ -85,7 +84,7 @@ export const shownFaults = (sheet: Sheet): readonly ShownTrouble[] =>
 export const shownUnread = (sheet: Sheet): readonly ShownTrouble[] =>
   sheet.plan.unread.map(({ at, what, name }) => ({
     what: sheet.say(`host/unread.${what}`, { name }),
-    where: placeInWords(sheet.ordered, at),
+    where: placeInWords(sheet.ordered, at, '', language),
     says: sheet.help(`host/unread.${what}`, { name }) ?? '',
   }))
 

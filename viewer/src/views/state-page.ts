@@ -1,15 +1,16 @@
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Diagnostic, Served } from '../data/served.ts'
 import { brokenWall, brokenWallStyle } from '../elements/broken-wall.ts'
 import { sentence, sentenceStyle } from '../elements/sentence.ts'
 import { base, buttons, tell } from '../elements/shared.ts'
+import { SpokenElement } from '../elements/spoken-element.ts'
 import { verdictSign, verdictStyle } from '../elements/verdict.ts'
 import { fill, words } from '../words.ts'
 
 /** What is shown while there is no sheet: the wall before its numbers, or why there are none. */
 @customElement('state-page')
-export class StatePage extends LitElement {
+export class StatePage extends SpokenElement {
   @property({ attribute: false }) served?: Served
   @property() trouble?: string
   /** The job was read, but has no window. */

@@ -1,19 +1,35 @@
-import type { Place } from '@evenhem/job'
-import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import type { Place, PlacedWindow } from '@evenhem/job'
+import { html, type LitElement, nothing, type PropertyValues } from 'lit'
 import { customElement, property, query, state } from 'lit/decorators.js'
 import { factsOf } from '../data/facts.ts'
+import { stepId } from '../data/house.ts'
 import type { Light } from '../data/preferences.ts'
 import { readShown, writeShown } from '../data/progress.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
-import { deeper, depth, goBack, goTo, start, stay, type View, type Way, wayNow } from '../data/way.ts'
+import {
+  addressOf,
+  deeper,
+  depth,
+  goBack,
+  goTo,
+  houseAddress,
+  readAddress,
+  start,
+  stay,
+  type View,
+  type Way,
+  wayNow,
+} from '../data/way.ts'
 import { Media } from '../elements/media.ts'
 import { base } from '../elements/shared.ts'
+import type { Neighbour } from '../elements/sheet-bar.ts'
+import { SpokenElement } from '../elements/spoken-element.ts'
 import type { Leaf } from '../elements/title-block.ts'
 import type { Working } from '../elements/working-panel.ts'
 import { fill, unitNames, words } from '../words.ts'
 import { opened } from './opened.ts'
 import type { RoomDrawing } from './room-drawing.ts'
-import { holeSides, idOf, marksClosedBy, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
+import { holeSides, marksClosedBy, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
 import { layout } from './window-sheet.css.ts'
 import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
@@ -24,15 +40,18 @@ import '../elements/switch-pair.ts'
 import '../elements/title-block.ts'
 import '../elements/working-panel.ts'
 import './hooks-view.ts'
+import './ladder-view.ts'
 import './room-drawing.ts'
 
 /** The sheet of one window: drawing first, what was checked, one step, and the way around. */
 @customElement('window-sheet')
-export class WindowSheet extends LitElement {
+export class WindowSheet extends SpokenElement {
   /** What it is made from; made again only when that changes. */
   @property({ attribute: false, hasChanged: (now: SheetOrder, before?: SheetOrder) => !isSameOrder(now, before) })
   order!: SheetOrder
   @property() light: Light = 'paper'
+  /** All windows of the house, in walking order. */
+  @property({ attribute: false }) windows: readonly PlacedWindow[] = []
   @state() private way: Way = start
   @state() private drapery: 'drawn' | 'stacked' = 'drawn'
   @state() private panel = 0
@@ -45,15 +64,13 @@ export class WindowSheet extends LitElement {
   private leaving: Promise<void> = Promise.resolve()
   private readonly wide = new Media(this, '(min-width: 1000px) and (min-aspect-ratio: 1/1)')
   private readonly narrow = new Media(this, '(max-width: 599px)')
-  private readonly popped = () => this.arrive(wayNow())
+  // Another address may mean another window: then its order comes, and with it its way.
+  private readonly popped = () => this.isAddressed() && this.arrive(wayNow())
 
   static override readonly styles = [base, layout]
 
   override connectedCallback(): void {
     super.connectedCallback()
-    // A working that was open before the page was loaded again is not opened by itself.
-    stay({ ...wayNow(), over: { is: 'nothing' } })
-    this.way = wayNow()
     addEventListener('popstate', this.popped)
     this.addEventListener('keydown', this.onKey)
     this.addEventListener('open-number', (event) => this.open((event as CustomEvent<string>).detail))
@@ -70,44 +87,64 @@ export class WindowSheet extends LitElement {
     if (changed.has('order')) this.sheet = readSheet(this.order)
     if (this.sheet.place !== this.place) this.takeUp()
     this.dataset.view = this.way.view
+    document.title = `${this.sheet.room.name}, ${this.sheet.window.name}`
   }
 
-  /** Goes on with the first step that nobody went through. */
+  /** Goes on with the first step that nobody went through. A working that was open before is not opened by itself. */
   private takeUp(): void {
     const { ordered, place, plan } = this.sheet
     this.place = place
+    this.way = { ...wayNow(), over: { is: 'nothing' } }
+    stay(this.way)
+    this.panel = 0
     this.shown = readShown(ordered.job.number, place)
-    const next = plan.steps.findIndex((step) => !this.shown.includes(idOf(step)))
+    const next = plan.steps.findIndex((step) => !this.shown.includes(stepId(step)))
     this.step = next === -1 ? Math.max(0, plan.steps.length - 1) : next
   }
 
   override render() {
     const { sheet, way } = this
     const covered = way.over.is !== 'nothing' && !this.wide.matches
+    if (way.view === 'ladder') return this.ladder()
     return html`
       <sheet-bar .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
-        .light=${this.light} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
-        ${this.narrow.matches ? nothing : this.viewSwitch()}
+        .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
+        ${this.wide.matches ? this.viewSwitch() : nothing}
       </sheet-bar>
       ${this.overlay()}
       <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
       <div class="findings" ?inert=${covered}>${this.beside()}</div>
       <main>${this.main()}</main>
-      <title-block .leaves=${this.leaves()} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.go(() => ({ view: event.detail, over: { is: 'nothing' } }))}></title-block>`
+      <title-block .leaves=${this.leaves()} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
+  }
+
+  /** The window before or after this one, as it is walked. */
+  private neighbour(by: -1 | 1): Neighbour | undefined {
+    const { windows, way } = this
+    const other = windows[windows.findIndex(({ place }) => place === this.sheet.place) + by]
+    return other && { name: `${other.room.name}, ${other.window.name}`, address: addressOf(other, way.view) }
+  }
+
+  private ladder() {
+    return html`<ladder-view .sheet=${this.sheet} @go-back=${() => this.leave(1)}></ladder-view>`
+  }
+
+  private show(view: View): void {
+    void this.go(() => ({ view, over: { is: 'nothing' } }))
   }
 
   private main() {
     const { sheet, way } = this
     const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
     if (way.view === 'hooks')
-      return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.narrow.matches ? this.viewSwitch() : nothing}</hooks-view>`
+      return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.wide.matches ? nothing : this.viewSwitch()}</hooks-view>`
     return html`<room-drawing .view=${way.view === 'marks' ? 'marks' : 'elevation'} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
   }
 
   private now() {
     const step = shownStep(this.sheet, this.step, this.shown)
     return html`<step-panel .step=${step} ?brief=${this.way.over.is !== 'nothing' && this.wide.matches}
-      @step-move=${(event: CustomEvent<number>) => this.moveStep(event.detail)} @step-done=${this.stepDone}></step-panel>`
+      @step-move=${(event: CustomEvent<number>) => this.moveStep(event.detail)} @step-done=${this.stepDone} @open-ladder=${() => this.show('ladder')} ?ladder=${this.hasHoles()}></step-panel>`
   }
 
   /** Below the drawing, or beside a wide one: what was checked, or the holes. */
@@ -121,7 +158,7 @@ export class WindowSheet extends LitElement {
   private findings() {
     const findings = this.sheet.plan.checks.map(shownFinding(this.sheet))
     if (!this.wide.matches)
-      return html`<findings-row .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.narrow.matches ? this.viewSwitch() : nothing}</findings-row>`
+      return html`<findings-row .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.viewSwitch()}</findings-row>`
     return this.way.over.is === 'nothing' ? this.findingsList(true) : nothing
   }
 
@@ -193,7 +230,12 @@ export class WindowSheet extends LitElement {
             },
           ]
         : []),
-      { id: 'report', name: words.report, state: words.reportState, href: `/report?units=${this.sheet.unit}` },
+      {
+        id: 'report',
+        name: words.report,
+        state: words.reportState,
+        href: `/report?units=${this.sheet.unit}&lang=${this.sheet.language}`,
+      },
     ]
   }
 
@@ -205,7 +247,7 @@ export class WindowSheet extends LitElement {
     const { ordered, place, plan } = this.sheet
     const step = plan.steps[this.step]
     if (!step) return
-    this.shown = [...new Set([...this.shown, idOf(step)])]
+    this.shown = [...new Set([...this.shown, stepId(step)])]
     writeShown(ordered.job.number, place, this.shown)
     this.moveStep(1)
   }
@@ -228,8 +270,21 @@ export class WindowSheet extends LitElement {
     this.close()
   }
 
+  private address(view: View): string {
+    const { room, window, place } = this.sheet
+    return addressOf({ room, window, place }, view)
+  }
+  private isAddressed(): boolean {
+    const { room, window } = this.sheet
+    const address = readAddress(location.hash)
+    return address.is === 'start' || (address.is === 'window' && address.room === room.id && address.window === window.id)
+  }
+  private hasHoles(): boolean {
+    return factsOf(this.sheet.plan, 'drapery/holes@1').some(({ value }) => value.length > 0) && !marksClosedBy(this.sheet)
+  }
+
   private startAgain(): void {
-    stay(start)
+    stay(start, this.address('drawing'))
     this.arrive(start)
   }
 
@@ -239,7 +294,7 @@ export class WindowSheet extends LitElement {
     const way = step(this.way)
     if (way === this.way) return
     if (this.way.over.is === 'nothing' && way.over.is !== 'nothing') this.cameFrom = focused()
-    goTo(way)
+    goTo(way, this.address(way.view))
     this.arrive(way)
   }
 

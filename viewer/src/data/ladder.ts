@@ -1,0 +1,42 @@
+import type { Length } from '@evenhem/length'
+import { capital, words } from '../words.ts'
+import { factsOf, type Hole } from './facts.ts'
+import type { Sheet } from './sheet.ts'
+
+/** A number to read from the ladder. */
+export interface LadderNumber {
+  /** Which hole of which side. */
+  readonly what: string
+  /** From where it is measured. */
+  readonly from: string
+  /** Both in a word, for the number before and after. */
+  readonly short: string
+  readonly value: Length
+}
+
+/** Every number that is pencilled at a window: left side first, the highest hole first, how far along the wall before how high. */
+export function ladderNumbers(sheet: Sheet): readonly LadderNumber[] {
+  const all = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value)
+  return (['left', 'right'] as const).flatMap((side) =>
+    all
+      .filter((hole) => hole.side === side)
+      .toSorted((a, b) => b.fromFloor.value - a.fromFloor.value)
+      .flatMap((hole) => [along(sheet, hole), up(sheet, hole)]),
+  )
+}
+
+const named = (sheet: Sheet, { side, what }: Hole): string =>
+  capital(`${sheet.say(what)}, ${words.sideNames[side].toLowerCase()}`)
+
+/** Holes inside the casing have a distance below zero: they are told from its edge the other way. */
+function along(sheet: Sheet, hole: Hole): LadderNumber {
+  const { value } = hole.fromCasing
+  const from = value < 0 ? words.insideCasing[hole.side] : words.besideCasing[hole.side]
+  return { what: named(sheet, hole), from, short: words.fromCasing, value: Math.abs(value) as Length }
+}
+const up = (sheet: Sheet, hole: Hole): LadderNumber => ({
+  what: named(sheet, hole),
+  from: words.upFromFloor,
+  short: words.fromFloor,
+  value: hole.fromFloor.value,
+})
