@@ -27,7 +27,8 @@ export interface HeightLabel {
 /** The caption of a height; of two with the same caption, which of them. */
 function heightCaption(mark: Height, all: readonly Height[], { say }: ComposeOptions): string {
   const caption = say(mark.figure.what)
-  const twins = all.filter((other) => other.figure.what === mark.figure.what)
+  if (mark.owner) return `${caption}, ${say(mark.owner)}`
+  const twins = all.filter((other) => other.figure.what === mark.figure.what && !other.owner)
   const other = twins.find((twin) => twin !== mark)
   if (!other || twins.length > 2 || other.at[0] === mark.at[0]) return caption
   return `${caption}, ${say(mark.at[0] < other.at[0] ? 'drawing/left' : 'drawing/right')}`

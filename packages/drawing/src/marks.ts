@@ -111,6 +111,8 @@ export interface Height {
   readonly kind: 'height'
   readonly role: 'dimension' | 'mark' /** Of the drawing, where its label goes: left when absent. */
   readonly side?: 'left' | 'right'
+  /** Code of what it belongs to, said after its caption: a support between the brackets. */
+  readonly owner?: string
   readonly at: Point /** y of what it is measured from; the level line when absent. */
   readonly base?: number
   readonly figure: Figure

@@ -40,9 +40,10 @@ export interface Hole {
   readonly id: string
   readonly on: 'bracket' | 'return'
   readonly what: string
-  readonly side: Side
+  readonly side: Side | 'middle'
   readonly fromFloor: LengthReckoning
   readonly fromCasing: LengthReckoning
+  readonly x: { readonly value: number }
 }
 interface Shapes {
   readonly 'drapery/hook-map@1': HookMap

@@ -14,13 +14,13 @@ export interface LadderNumber {
   readonly value: Length
 }
 
-/** Every number that is pencilled at a window: left side first, the highest hole first, how far along the wall before how high. */
+/** Every number that is pencilled at a window: left side, supports, right side; the highest hole first, how far along the wall before how high. */
 export function ladderNumbers(sheet: Sheet): readonly LadderNumber[] {
   const all = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value)
-  return (['left', 'right'] as const).flatMap((side) =>
+  return (['left', 'middle', 'right'] as const).flatMap((side) =>
     all
       .filter((hole) => hole.side === side)
-      .toSorted((a, b) => b.fromFloor.value - a.fromFloor.value)
+      .toSorted((a, b) => (side === 'middle' ? a.x.value - b.x.value : 0) || b.fromFloor.value - a.fromFloor.value)
       .flatMap((hole) => [along(sheet, hole), up(sheet, hole)]),
   )
 }

@@ -88,12 +88,16 @@ export const shownUnread = (sheet: Sheet): readonly ShownTrouble[] =>
     says: sheet.help(`host/unread.${what}`, { name }) ?? '',
   }))
 
-/** The holes of a window by side, the highest first. */
+/** The holes of a window by side, with the supports between them; the highest first. */
 export function holeSides(sheet: Sheet): readonly HoleSide[] {
   const all = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value)
-  const highestFirst = (a: Hole, b: Hole) => b.fromFloor.value - a.fromFloor.value
+  const highestFirst = (a: Hole, b: Hole) =>
+    (a.side === 'middle' ? a.x.value - b.x.value : 0) || b.fromFloor.value - a.fromFloor.value
   const number = (reckoning: Hole['fromFloor']) => ({ amount: sheet.write(reckoning.value), of: reckoning.name })
-  return (['left', 'right'] as const).map((side) => ({
+  const sides = (['left', 'middle', 'right'] as const).filter(
+    (side) => side !== 'middle' || all.some((hole) => hole.side === side),
+  )
+  return sides.map((side) => ({
     name: words.sideNames[side],
     holes: all
       .filter((hole) => hole.side === side)

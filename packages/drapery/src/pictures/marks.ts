@@ -30,6 +30,12 @@ const outward = (hole: Hole, casingEdge: number): Dimension => ({
 const columns = (all: readonly Hole[]): readonly Hole[] =>
   all.filter((hole, i) => all.findIndex((other) => other.x.value === hole.x.value) === i)
 
+/** A support by its number from the left, when there are several. */
+function supportWord(hole: Hole, all: readonly Hole[]): string {
+  const ids = [...new Set(all.flatMap(({ support }) => support ?? []))]
+  return ids.length === 1 ? 'drapery/support' : `drapery/support-${Math.min(ids.indexOf(hole.support ?? '') + 1, 9)}`
+}
+
 /** Around the holes of one side, with the distances that a rule on the wall can check: hole to hole, and across to the wall angle. */
 function detailOf(
   at: string,
@@ -96,7 +102,7 @@ export const marksPicture = rule({
   const heightOf = (hole: Hole): Mark => ({
     kind: 'height',
     role: 'mark',
-    ...(hole.side === 'middle' ? {} : { side: hole.side }),
+    ...(hole.side === 'middle' ? { owner: supportWord(hole, facts.holes) } : { side: hole.side }),
     at: [mm(hole.x.value), mm(hole.height.value)],
     base: mm(hole.height.value - hole.fromFloor.value),
     figure: figure(hole.fromFloor, hole.what),
