@@ -41,9 +41,11 @@ export function untrue(scene: Scene): readonly string[] {
     if ((item.kind !== 'dimension' && item.kind !== 'height') || (item.kind === 'dimension' && item.broken)) return []
     const { value } = item.label.figure
     const drawn = drawnLength(item, scene.scale * (factors[n] ?? 1))
-    return value === undefined || Math.abs(drawn - Math.abs(value) / 1e6) <= 0.1
+    // A height has its sign, below the level line as above it; a distance has none.
+    const said = item.kind === 'height' ? value : value && Math.abs(value)
+    return said === undefined || Math.abs(drawn - said / 1e6) <= 0.1
       ? []
-      : [`${item.label.words}: drawn ${drawn.toFixed(2)} mm, said ${value / 1e6} mm`]
+      : [`${item.label.words}: drawn ${drawn.toFixed(2)} mm, said ${said / 1e6} mm`]
   })
 }
 /** Everything that is wrong with a scene. */

@@ -76,6 +76,7 @@ export function figureOf(written: Written, { size, weight, sign, units = false }
     set.text(before, { size: 0.92 * size, weight: 400 }, 'sign')
     set.gap(0.19)
   }
+  if (sign === '=' && written.negative) set.text('−', { size: 0.92 * size, weight }, 'digits')
   if (written.feet !== undefined) {
     set.text(`${written.feet}`, { size, weight }, 'digits')
     unit('ft')
