@@ -1,6 +1,6 @@
 import { below, check, filled, member, panelAt, perhaps } from '@evenhem/drapery'
 import { ringPlaces, ringsByBay, ringsNeeded, ringsOver, stackOfShare } from '@evenhem/drapery/arithmetic'
-import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp } from '@evenhem/drapery/facts'
+import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
 import { given, type Length, plus } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
@@ -56,7 +56,11 @@ export const map = rule({
             },
     )
     return {
-      hookMap: { places, bearers: rings.at(-1) as (typeof rings)[number], threading: threading(placed, facts.along) },
+      hookMap: {
+        places,
+        bearers: rings.at(-1) as (typeof rings)[number],
+        threading: threading(placed, facts.along, (id) => panels.find(({ panel }) => panel === id)?.outer ?? 'left'),
+      },
       reckonings: [...rings, ...stacks.flat()],
     }
   }),
@@ -67,13 +71,16 @@ type Placed = ReturnType<typeof ringPlaces>
 function threading(
   placed: Placed,
   { left, right, supports }: { left: End; right: End; supports: readonly { x: { value: Length } }[] },
+  outerOf: (panel: string) => Side,
 ) {
   const onRod = placed.filter((place) => place.ring !== undefined)
   const isLeft = (x: number) => Math.abs(x - left.bracket.value) < Math.abs(x - right.bracket.value)
   const outside = onRod.filter(
     (place) => place.parksOutside && (place.drawn < left.bracket.value || place.drawn > right.bracket.value),
   )
-  const inside = onRod.filter((place) => !outside.includes(place)).map((place) => place.drawn)
+  const inside = onRod
+    .filter((place) => !outside.includes(place))
+    .map(({ panel, drawn }) => ({ x: drawn, outer: outerOf(panel) }))
   const bays = ringsByBay(
     inside,
     supports.map((support) => support.x.value),

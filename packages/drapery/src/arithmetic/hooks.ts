@@ -117,10 +117,13 @@ export function stackOfShare(
   ]
 }
 
-/** How many rings hang in each bay between supports, from left to right: a ring at a support's own place counts to the bay on its right. */
-export function ringsByBay(rings: readonly Length[], supports: readonly Length[]): readonly number[] {
+/** How many rings hang in each bay between supports, from left to right. A ring at a support's own place hangs on the side of its panel's outer edge. */
+export function ringsByBay(
+  rings: readonly { readonly x: Length; readonly outer: Side }[],
+  supports: readonly Length[],
+): readonly number[] {
   const edges = [...supports].sort((a, b) => a - b)
-  return [Number.NEGATIVE_INFINITY, ...edges].map(
-    (from, i) => rings.filter((x) => x >= from && x < (edges[i] ?? Number.POSITIVE_INFINITY)).length,
-  )
+  const bayOf = ({ x, outer }: { readonly x: Length; readonly outer: Side }): number =>
+    edges.filter((edge) => (outer === 'left' ? x > edge : x >= edge)).length
+  return [...edges, undefined].map((_, bay) => rings.filter((ring) => bayOf(ring) === bay).length)
 }
