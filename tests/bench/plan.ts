@@ -21,7 +21,7 @@ export function plan(): void {
 }
 
 function read(windows: number) {
-  const { job, readings } = readJob(JSON.stringify(jobOf(1, windows, 0)), extensions)
+  const { job, readings } = readJob(JSON.stringify(jobOf(1, windows, 0, true)), extensions)
   if (!job)
     throw new Error(`Unexpected errors in the generated job of ${windows} windows, expected none; see tests/tools/jobs.ts.`)
   return { job, readings }

@@ -12,10 +12,12 @@ const planner = createPlanner(plugins)
 test(`every reckoning of ${jobs} generated jobs comes to its value, and its leaves hold what they say`, () => {
   let reckonings = 0
   for (let seed = 1; seed <= jobs; seed++) {
-    const { found, ordered, places } = exampleOf(`seed ${seed}`, JSON.stringify(jobOf(seed, 3, seed % 3)))
+    const { found, ordered, places } = exampleOf(`seed ${seed}`, JSON.stringify(jobOf(seed, 3, seed % 3, seed % 2 === 0)))
     for (const plan of places.map((place) => planner.window(found, ordered, place))) {
       expect(plan.faults, `seed ${seed}`).toEqual([])
       expect(checkReckonings(plan, found, defaults), `seed ${seed}`).toEqual([])
+      const names = plan.reckonings.map(({ name }) => name)
+      expect(new Set(names).size, `seed ${seed}: every reckoning has a name of its own`).toBe(names.length)
       reckonings += plan.reckonings.length
     }
   }

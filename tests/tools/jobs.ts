@@ -40,6 +40,8 @@ const rodEntry = (next: Random, id: string) => ({
   finial: { length: inches(next, 2, 4), radius: '1 1/4' },
 })
 
+const support = { top: '-1 3/8', width: '1', height: '2 1/2', holes: [{ id: 'top', down: '1/2' }] }
+
 function panel(next: Random, id: 'left' | 'right', rodWidth: number, length: string) {
   const leading = 24
   const first = Math.round(rodWidth * 8) - leading + whole(next, -2, 4)
@@ -113,8 +115,73 @@ function windowOf(next: Random, id: string, rods: readonly string[]) {
   }
 }
 
-/** A job of many windows from a seed, as an order is written; ten windows a room. `readings`: how many of its panels were measured. */
-export function jobOf(seed: number, windows: number, readings = 0): object {
+const chance = (next: Random, share: number): boolean => next() < share
+const oneOf = <T>(next: Random, all: readonly T[]): T => all[whole(next, 0, all.length - 1)] as T
+
+/** The same window with what the ordinary work of a year brings: other draws, hems, several openings, supports, obstacles, ceilings out of level. */
+function mixed(next: Random, window: ReturnType<typeof windowOf>): object {
+  const [wall, treatment] = [window.walls[0], window.treatments[0]]
+  const opening = wall?.openings[0]
+  if (!wall || !treatment || !opening) return window
+  const width = Number(opening.casing.width)
+  const draw = oneOf(next, ['pair', 'pair', 'pair', 'one-way left', 'one-way right', 'stationary'])
+  const returnless = chance(next, 0.2)
+  const panels = treatment.panels
+    .slice(0, draw.startsWith('one-way') ? 1 : 2)
+    .map((panel) => (returnless ? { ...panel, return: '0', outerFlat: '1' } : panel))
+  const second = chance(next, 0.2) ? [{ ...opening, id: 'p', x: String(width + whole(next, 2, 20)) }] : []
+  return {
+    ...window,
+    ...(chance(next, 0.3)
+      ? {
+          ceiling: [
+            { id: 'l', x: '-12', y: inches(next, 119, 121) },
+            { id: 'r', x: String(width + 12), y: inches(next, 119, 121) },
+          ],
+        }
+      : {}),
+    walls: [
+      {
+        ...wall,
+        openings: [{ ...opening, apron: { bottom: '30' } }, ...second],
+        ...(chance(next, 0.2)
+          ? {
+              obstacles: [
+                {
+                  id: 'thing',
+                  kind: oneOf(next, ['switch', 'thermostat', 'outlet', 'electric heater', 'hydronic heater', 'grille']),
+                  left: inches(next, -20, width),
+                  bottom: inches(next, 2, 90),
+                  width: '4',
+                  height: '5',
+                  depth: '1',
+                },
+              ],
+            }
+          : {}),
+      },
+    ],
+    treatments: [
+      {
+        ...treatment,
+        draw,
+        ...(draw.startsWith('one-way') ? { leadingEnd: oneOf(next, ['symmetric', 'reach']) } : {}),
+        hemAt: oneOf(next, ['floor', 'floor', 'floor', 'sill', 'apron']),
+        clearance: draw === 'stationary' && chance(next, 0.5) ? '-1' : treatment.clearance,
+        rod: {
+          ...treatment.rod,
+          ...(chance(next, 0.2) ? { pastLeft: inches(next, 2, 12), pastRight: inches(next, 2, 12) } : {}),
+          ...(draw === 'pair' && chance(next, 0.2) ? { middle: inches(next, width / 3, (width * 2) / 3) } : {}),
+          ...(chance(next, 0.3) ? { supports: [{ id: 'mid', x: inches(next, 8, width - 8) }] } : {}),
+        },
+        panels,
+      },
+    ],
+  }
+}
+
+/** A job of many windows from a seed, as an order is written; ten windows a room. `readings`: how many of its panels were measured; `isMixed`: of all draws and hems, not pairs alone. */
+export function jobOf(seed: number, windows: number, readings = 0, isMixed = false): object {
   const next = random(seed)
   const rods = ['rod-1', 'rod-2', 'rod-3']
   const rooms = Array.from({ length: Math.ceil(windows / 10) }, (_, r) => ({
@@ -133,6 +200,7 @@ export function jobOf(seed: number, windows: number, readings = 0): object {
       ]
     }),
   )
+  const all = isMixed ? rooms.map((room) => ({ ...room, windows: room.windows.map((window) => mixed(next, window)) })) : rooms
   return {
     format: 'evenhem-job/1',
     uses: { 'rod-and-ring': 1, returns: 1 },
@@ -144,8 +212,8 @@ export function jobOf(seed: number, windows: number, readings = 0): object {
       workroom: { name: 'Workroom', ...(next() < 0.3 ? { rules: { heightsAgree: '1/4' } } : {}) },
     },
     fabrics: [{ id: 'cloth', name: 'Cloth', fibres: [{ fibre: 'linen', percent: 100 }] }],
-    hardware: rods.map((id) => rodEntry(next, id)),
-    rooms,
+    hardware: rods.map((id) => ({ ...rodEntry(next, id), ...(isMixed ? { support } : {}) })),
+    rooms: all,
     ...(readings > 0 ? { found } : {}),
   }
 }
