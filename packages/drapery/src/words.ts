@@ -1,9 +1,10 @@
 import type { Words } from '@evenhem/plugin'
+import { es } from './words-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
 /** Names of numbers, as captions and as lines of a working. */
-const names: Words = {
+const names = {
   'drapery/left': one('left'),
   'drapery/right': one('right'),
   'drapery/one': one('one'),
@@ -206,10 +207,10 @@ const names: Words = {
   'drapery/returns-right': one('The right panel returns to the wall.'),
   'drapery/does-not-return-left': one('The left panel is not held at the wall.'),
   'drapery/does-not-return-right': one('The right panel is not held at the wall.'),
-}
+} satisfies Words
 
 /** Sentences of the checks: passing under the code itself, otherwise under code and verdict. */
-const checkWords: Words = {
+const checkWords = {
   'drapery/coverage': one('Closed, the drapery passes the casing by {left} on the left and {right} on the right.'),
   'drapery/coverage.fail': one(
     'Closed, the drapery stops {short} short of the casing on the {side}; expected to pass it.',
@@ -273,9 +274,9 @@ const checkWords: Words = {
   'drapery/eye-drop.twice': one('That is the eye drop: it may have been taken off twice.'),
   'drapery/clearance.forgotten': one('That is the clearance: it may have been forgotten.'),
   'drapery/clearance.twice': one('That is the clearance: it may have been taken off twice.'),
-}
+} satisfies Words
 
-const kinds: Words = {
+const kinds = {
   'drapery/behind-metal': one('metal'),
   'drapery/behind-hollow': one('hollow'),
   'drapery/behind-masonry': one('masonry'),
@@ -290,10 +291,10 @@ const kinds: Words = {
   'drapery/draw-one-way-left': one('a one-way draw to the left'),
   'drapery/draw-one-way-right': one('a one-way draw to the right'),
   'drapery/draw-stationary': one('stationary panels'),
-}
+} satisfies Words
 
 /** Sentences of the checks of what is around and of the cloth. */
-const moreChecks: Words = {
+const moreChecks = {
   'drapery/panels-of-draw': one('{count, plural, one {One panel makes} other {# panels make}} {draw}, as ordered.'),
   'drapery/panels-of-draw.fail': one(
     'Unexpected {count, plural, one {one panel} other {# panels}} for {draw}; a pair has two that open apart, a one-way draw has one.',
@@ -486,10 +487,10 @@ const moreChecks: Words = {
     'Measure what is in them and label them anew before anything is hung.',
   ),
   'drapery/bag-labels.unknown': one('Not known yet whether every bag has a label of its own.'),
-}
+} satisfies Words
 
 /** A step has a title, `.why` and `.done`, which its button says. */
-const stepWords: Words = {
+const stepWords = {
   'drapery/unpack': one('Unpack on a clean cover and count.'),
   'drapery/unpack.why': one(
     '{count, plural, one {# panel} other {# panels}}: {bags}. What is missing is better known now than on the ladder.',
@@ -566,9 +567,9 @@ const stepWords: Words = {
     '{draw, select, pair {Opens and closes freely, meets in the middle, hems even, finials tight, rubbish gone.} one {Opens and closes freely, hem even, finials tight, rubbish gone.} other {Folds and hems even, finials tight, rubbish gone.}}',
   ),
   'drapery/hand-over.done': one('Handed over'),
-}
+} satisfies Words
 
-const cautionWords: Words = {
+const cautionWords = {
   'drapery/caution-ladder': one(
     'Stand the ladder on firm, level ground and keep both feet on it. Follow its maker’s instructions and local codes.',
   ),
@@ -591,9 +592,9 @@ const cautionWords: Words = {
   'drapery/pencil': one('pencil'),
   'drapery/drill-tool': one('drill'),
   'drapery/goggles': one('goggles'),
-}
+} satisfies Words
 
-const reportWords: Words = {
+const reportWords = {
   'drapery/entry-lead': one(
     '{draw, select, pair {A pair of {lined, select, yes {lined, pleated} other {pleated}} panels. Closed, they pass the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and {lies, select, yes {lie {clearance} on the floor} other {{to, select, sill {end {clearance} above the stool} apron {end {clearance} below the apron} other {{even, select, yes {clear the floor by {clearance}} other {clear the floor by at least {clearance}}}}}}}.} one {One {lined, select, yes {lined, pleated} other {pleated}} panel that draws to one side. Closed, it passes the casing by {sides, select, alike {{left} on each side} other {{left} on the left and {right} on the right}} and {lies, select, yes {lies {clearance} on the floor} other {{to, select, sill {ends {clearance} above the stool} apron {ends {clearance} below the apron} other {{even, select, yes {clears the floor by {clearance}} other {clears the floor by at least {clearance}}}}}}}.} other {{count, plural, one {One {lined, select, yes {lined, pleated} other {pleated}} panel that stays where it hangs. It {lies, select, yes {lies {clearance} on the floor} other {{to, select, sill {ends {clearance} above the stool} apron {ends {clearance} below the apron} other {{even, select, yes {clears the floor by {clearance}} other {clears the floor by at least {clearance}}}}}}}.} other {# {lined, select, yes {lined, pleated} other {pleated}} panels that stay where they hang. They {lies, select, yes {lie {clearance} on the floor} other {{to, select, sill {end {clearance} above the stool} apron {end {clearance} below the apron} other {{even, select, yes {clear the floor by {clearance}} other {clear the floor by at least {clearance}}}}}}}.}}}}',
   ),
@@ -610,8 +611,10 @@ const reportWords: Words = {
     'Draw the panels by the leading edge, near the top. Dust them with a soft brush. Ask a cleaner who knows lined draperies before anything is washed.',
   ),
   'drapery/entry-safe': one('No cords. Keep the panels clear of heaters. Do not hang or climb on the rod.'),
-}
+} satisfies Words
 
-export const words: Readonly<Record<string, Words>> = {
-  en: { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords },
-}
+const en = { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords }
+
+/** A code that these words are for. */
+export type DraperyCode = keyof typeof en
+export const words: Readonly<Record<string, Words>> = { en, es }

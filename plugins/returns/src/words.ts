@@ -1,8 +1,9 @@
 import type { Words } from '@evenhem/plugin'
+import { es } from './words-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
-const en: Words = {
+const en = {
   'returns/hole': one('wall angle'),
   'returns/hole-left': one('left wall angle'),
   'returns/hole-right': one('right wall angle'),
@@ -37,5 +38,8 @@ const en: Words = {
   'returns/part-angle': one('wall angle'),
   'returns/part-eye': one('screw eye'),
   'returns/entry': one('Returns: {count}, to the wall'),
-}
-export const words: Readonly<Record<string, Words>> = { en }
+} satisfies Words
+
+/** A code that these words are for. */
+export type ReturnsCode = keyof typeof en
+export const words: Readonly<Record<string, Words>> = { en, es }

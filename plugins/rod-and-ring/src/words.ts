@@ -1,8 +1,9 @@
 import type { Words } from '@evenhem/plugin'
+import { es } from './words-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
-const en: Words = {
+const en = {
   'rod-and-ring/words': one('Rod with brackets and finials.'),
   'rod-and-ring/bracket-to-bracket': one('bracket to bracket'),
   'rod-and-ring/rod-cut': one('rod, cut to'),
@@ -126,5 +127,8 @@ const en: Words = {
   'rod-and-ring/entry-rod': one('Rod: {rod}, {diameter} thick'),
   'rod-and-ring/entry-height': one('Top of rod: {top}'),
   'rod-and-ring/entry-rings': one('Rings: {rings}'),
-}
-export const words: Readonly<Record<string, Words>> = { en }
+} satisfies Words
+
+/** A code that these words are for. */
+export type RodAndRingCode = keyof typeof en
+export const words: Readonly<Record<string, Words>> = { en, es }
