@@ -280,7 +280,7 @@ const kinds = {
   'drapery/draw-pair': one('un par'),
   'drapery/draw-one-way-left': one('una apertura hacia la izquierda'),
   'drapery/draw-one-way-right': one('una apertura hacia la derecha'),
-  'drapery/draw-stationary': one('paños fijos'),
+  'drapery/draw-stationary': one('una cortina fija'),
 } satisfies Words
 
 /** Sentences of the checks of what is around and of the cloth. */

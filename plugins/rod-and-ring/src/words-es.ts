@@ -37,7 +37,7 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
   'rod-and-ring/thread-bay-8': one('en el tramo 8, desde la izquierda'),
   'rod-and-ring/thread-bay-9': one('en el tramo 9, desde la izquierda'),
   'rod-and-ring/rings': one(
-    '{ordered, plural, one {# anilla} other {# anillas}} y {needed, plural, one {hace falta #} other {hacen falta #}}; {over, plural, one {sobra #} other {sobran #}}.',
+    '{ordered, plural, one {Hay # anilla} other {Hay # anillas}} y {needed, plural, one {hace falta #} other {hacen falta #}}; {over, plural, one {sobra #} other {sobran #}}.',
   ),
   'rod-and-ring/rings.fail': one(
     '{over, plural, one {Falta # anilla} other {Faltan # anillas}}: empacadas {ordered}, necesarias {needed} para {hooks} ganchos.',
@@ -69,7 +69,7 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
     'Un empalme no carga por sí solo. Ponga un apoyo junto a él, o invierta la barra, antes de marcar nada.',
   ),
   'rod-and-ring/splice.unknown': one('Aún no se sabe si el empalme está sostenido.'),
-  'rod-and-ring/span': one('De soporte a soporte hay {widest} como máximo; la barra puede salvar {most}.'),
+  'rod-and-ring/span': one('De soporte a soporte hay {widest} como máximo; la barra admite {most}.'),
   'rod-and-ring/span.fail': one(
     'De soporte a soporte hay {widest}, {over} más de los {most} que permite su fabricante.',
     'Se vencería. Añada un apoyo, antes de marcar nada.',
