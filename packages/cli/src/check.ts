@@ -8,7 +8,7 @@ import { exitCode, type Opened, open, written } from './job.ts'
 import { planned } from './plans.ts'
 import { type Speech, speechFor } from './speech.ts'
 import { plain } from './table.ts'
-import type { Voice } from './voice.ts'
+import { reader, type Voice } from './voice.ts'
 
 /** A job that was read without errors is planned: what its plans say, the whole job first, then room by room. */
 function groupsIn({ job: ordered, readings }: Opened, session: Session): readonly Group[] {
@@ -75,9 +75,11 @@ export const check: Command = {
     if ('json' in options) {
       const findings = speech ? asJson(groups, speech) : []
       const asks = groups.flatMap((group) => group.asks)
-      session.out(`${JSON.stringify({ file, diagnostics: diagnosticsJson(diagnostics), findings, asks, counts }, null, 2)}\n`)
+      session.out(
+        `${JSON.stringify({ file, diagnostics: diagnosticsJson(diagnostics, reader[session.language].say), findings, asks, counts }, null, 2)}\n`,
+      )
     } else {
-      const said = written(opened, session.colours)
+      const said = written(opened, session.language, session.colours)
       const found = speech && job ? groups.map((group) => plain(groupLines(group, job, speech, 'all' in options))).join('') : ''
       session.out(`${said}${said && found ? '\n' : ''}${found}${plain(`${file}: ${summary(counts, session.voice)}`)}\n`)
     }

@@ -48,7 +48,7 @@ export function groupLines({ names, at, checks, asks, faults }: Group, job: Job,
     7,
     ...(['pass', 'warn', 'fail', 'unknown'] as const).map((verdict) => voice(`verdict.${verdict}`).length),
   )
-  const place = (of: Place): string => placeInWords(job, of, of.startsWith(`${at}/`) ? at : '')
+  const place = (of: Place): string => placeInWords(job, of, of.startsWith(`${at}/`) ? at : '', speech.language)
   const waiting = checks.filter(isWaiting).length
   const lines = [
     findingLines(

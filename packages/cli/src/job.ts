@@ -5,7 +5,7 @@ import { plugins } from '@evenhem/plugins'
 import { jobFile } from '@evenhem/server'
 import { hint } from './arguments.ts'
 import { type ExitCode, type Session, Trouble } from './command.ts'
-import type { Phrase } from './voice.ts'
+import { type Language, type Phrase, reader } from './voice.ts'
 
 export const extensions = extensionsOf(plugins)
 
@@ -48,8 +48,8 @@ export function exitCode({ text, diagnostics }: Opened): ExitCode {
 }
 
 /** What is to be said about a job file, each with the line that it is about. */
-export const written = ({ diagnostics, text, file }: Opened, colours: boolean): string =>
-  formatDiagnostics(diagnostics, text, { file, colour: colours })
+export const written = ({ diagnostics, text, file }: Opened, language: Language, colours: boolean): string =>
+  formatDiagnostics(diagnostics, text, { file, colour: colours, ...reader[language] })
 
 /** A job as ordered and as found. */
 export interface Ready {
@@ -59,11 +59,15 @@ export interface Ready {
 }
 
 /** Does something with a job. When it has errors, says them to `err` instead. */
-export async function withJob(path: string, { err }: Session, use: (ready: Ready) => Promise<ExitCode>): Promise<ExitCode> {
+export async function withJob(
+  path: string,
+  { err, language }: Session,
+  use: (ready: Ready) => Promise<ExitCode>,
+): Promise<ExitCode> {
   const opened = await open(path)
   const { job: ordered, readings, diagnostics } = opened
   const errors = diagnostics.filter(({ severity }) => severity === 'error')
-  if (errors.length > 0) err(written({ ...opened, diagnostics: errors }, false))
+  if (errors.length > 0) err(written({ ...opened, diagnostics: errors }, language, false))
   return ordered ? use({ ordered, readings, found: lay(ordered, readings).job }) : exitCode(opened)
 }
 

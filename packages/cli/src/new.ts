@@ -5,6 +5,7 @@ import { extensions } from './job.ts'
 import { newJobText } from './new-job.ts'
 import { type Answers, type Question, questions } from './questions.ts'
 import { plain } from './table.ts'
+import { type Language, reader } from './voice.ts'
 
 const options: Readonly<Record<string, Option>> = Object.fromEntries(
   questions.map(({ flag, says, value, choices }) => [flag, { says, value, choices }]),
@@ -66,10 +67,12 @@ async function fromPerson(given: Answers, ask: Ask, session: Session): Promise<A
 }
 
 /** A job that does not read is not written: a length may be one and still be absurd for its place. */
-function mustRead(text: string): void {
+function mustRead(text: string, language: Language): void {
   const errors = readJob(text, extensions).diagnostics.filter(({ severity }) => severity === 'error')
   if (errors.length > 0)
-    throw new Trouble('would-not-read', { text: formatDiagnostics(errors, text, { file: 'job.json' }).trimEnd() })
+    throw new Trouble('would-not-read', {
+      text: formatDiagnostics(errors, text, { file: 'job.json', ...reader[language] }).trimEnd(),
+    })
 }
 
 export const newJob: Command = {
@@ -84,7 +87,7 @@ export const newJob: Command = {
     const known = fromOptions(given, ask === undefined)
     const answers = ask ? await fromPerson(known, ask, session) : complete(known, folder)
     const text = newJobText(answers, voice)
-    mustRead(text)
+    mustRead(text, session.language)
     out(`${plain(await startFolder(folder, text))}\n`)
     err(`${plain(voice('next', { folder }))}\n`)
     return 0

@@ -16,18 +16,21 @@ interface Counted {
   readonly isOpen: boolean
 }
 
-const hardwareName = (job: Job, { hardware }: PullLine): string => (hardware === undefined ? '' : placeInWords(job, hardware))
+const hardwareName = (job: Job, { hardware }: PullLine, { language }: Speech): string =>
+  hardware === undefined ? '' : placeInWords(job, hardware, '', language)
 
-const linesOf = (job: Job, lines: readonly PullLine[], { say, length, voice }: Speech): string =>
-  table(
+const linesOf = (job: Job, lines: readonly PullLine[], speech: Speech): string => {
+  const { say, length, voice } = speech
+  return table(
     lines.map((line) => [
       String(line.count).padStart(4),
       say(line.what),
       line.length === undefined ? '' : length(line.length),
-      hardwareName(job, line),
+      hardwareName(job, line, speech),
       line.spares === undefined ? '' : voice('spare', { spares: line.spares }),
     ]),
   )
+}
 
 /** The pull list for people: by window, then in all, then what is left as spares. */
 function text(job: Job, windows: readonly Counted[], inAll: readonly PullLine[] | undefined, speech: Speech): string {
@@ -41,7 +44,8 @@ function text(job: Job, windows: readonly Counted[], inAll: readonly PullLine[] 
   return plain(`${job.job.name}\n\n${[...each, ...all, ...left].join('\n')}`)
 }
 
-function rows(job: Job, windows: readonly Counted[], { say, length, voice }: Speech): readonly (readonly string[])[] {
+function rows(job: Job, windows: readonly Counted[], speech: Speech): readonly (readonly string[])[] {
+  const { say, length, voice } = speech
   const head = (['room', 'window', 'count', 'part', 'length', 'hardware', 'spares'] as const).map((name) => voice(`csv.${name}`))
   const body = windows.flatMap(({ window: { room, window }, lines }) =>
     lines.map((line) => [
@@ -50,7 +54,7 @@ function rows(job: Job, windows: readonly Counted[], { say, length, voice }: Spe
       String(line.count),
       say(line.what),
       line.length === undefined ? '' : length(line.length),
-      hardwareName(job, line),
+      hardwareName(job, line, speech),
       line.spares === undefined ? '' : String(line.spares),
     ]),
   )

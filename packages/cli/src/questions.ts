@@ -1,4 +1,3 @@
-import { sayEnglish } from '@evenhem/job/read'
 import { type BareUnit, readLength } from '@evenhem/length'
 import { Trouble } from './command.ts'
 import type { Phrase } from './voice.ts'
@@ -36,8 +35,7 @@ const isCountry: Check = (answer, flag) => {
 const isLength: Check = (answer, flag, { units }) => {
   const read = readLength(answer, units as BareUnit)
   if (read.ok) return
-  const { says } = sayEnglish(read.problem.code, read.problem.values)
-  throw new Trouble('not-a-length', { flag, says })
+  throw new Trouble('not-a-length', { flag, says: { refused: read.problem.code, values: read.problem.values } })
 }
 const mostPleats = 200
 const isCount: Check = (answer, flag) => {

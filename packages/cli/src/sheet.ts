@@ -131,7 +131,7 @@ const titles = Object.keys(sections) as readonly (keyof typeof sections)[]
 
 /** The plan of a window for people: what to mark, hang and check, each length in the reader's unit. */
 export function sheetOf(job: Job, window: PlacedWindow, plan: WindowPlan, speech: Speech): string {
-  const place = (at: Place): string => placeInWords(job, at, at.startsWith(`${plan.window}/`) ? plan.window : '')
+  const place = (at: Place): string => placeInWords(job, at, at.startsWith(`${plan.window}/`) ? plan.window : '', speech.language)
   const body = titles
     .map((title) => ({ title, text: sections[title](plan, speech, place) }))
     .filter(({ text }) => text !== '')

@@ -7,6 +7,7 @@ import { type Language, type Voice, voiceIn } from './voice.ts'
 
 /** How results are said at a terminal: a length always with its unit, and with `≈` before it when the tape's step rounded it. */
 export interface Speech {
+  readonly language: Language
   /** The command line's own sentences. */
   readonly voice: Voice
   readonly say: (code: string, values?: Values) => string
@@ -30,6 +31,7 @@ export function speechFor(tape: Tape, language: Language): Speech {
       ]),
     )
   return {
+    language,
     voice: voiceIn(language),
     length,
     written: said.length,

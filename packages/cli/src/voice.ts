@@ -1,3 +1,4 @@
+import { englishLabels, type Labels, type Say, sayEnglish, saySpanish, spanishLabels } from '@evenhem/job/read'
 import { tapes } from '@evenhem/length'
 import { createSay } from '@evenhem/planner/say'
 import type { Values, Words } from '@evenhem/plugin'
@@ -7,14 +8,26 @@ import { spanish } from './words-es.ts'
 export const languages = ['en', 'es'] as const
 export type Language = (typeof languages)[number]
 
-/** What a sentence is filled with: text, a count, or another sentence. */
-export type Fillings = Readonly<Record<string, string | number | Phrase>>
+/** What a sentence is filled with: text, a count, another sentence, or one of the reader's. */
+export type Filling = string | number | Phrase | Refusal
+export type Fillings = Readonly<Record<string, Filling>>
 export interface Phrase {
   readonly code: CliCode
   readonly values?: Fillings
 }
+/** Why the reader of job files refused something. */
+export interface Refusal {
+  readonly refused: string
+  readonly values: Parameters<Say>[1]
+}
 /** Says a sentence of the command line. */
 export type Voice = (code: CliCode, values?: Fillings) => string
+
+/** How the reader of job files says what it found. */
+export const reader: Readonly<Record<Language, { readonly say: Say; readonly labels: Labels }>> = {
+  en: { say: sayEnglish, labels: englishLabels },
+  es: { say: saySpanish, labels: spanishLabels },
+}
 
 export const tables: Readonly<Record<Language, Readonly<Record<CliCode, string>>>> = { en: english, es: spanish }
 const wordsOf = (table: Readonly<Record<string, string>>): Words =>
@@ -24,8 +37,11 @@ export function voiceIn(language: Language): Voice {
   const words = { [language]: wordsOf(tables[language]) }
   // No sentence of its own holds a length, so that any tape does.
   const { say } = createSay({ words: [words], language, tape: tapes.sixteenths })
-  const filled = (value: string | number | Phrase): Values[string] =>
-    typeof value === 'string' ? value : typeof value === 'number' ? { count: value } : voice(value.code, value.values)
+  const filled = (value: Filling): Values[string] => {
+    if (typeof value === 'string') return value
+    if (typeof value === 'number') return { count: value }
+    return 'code' in value ? voice(value.code, value.values) : reader[language].say(value.refused, value.values).says
+  }
   const voice: Voice = (code, values = {}) =>
     say(code, Object.fromEntries(Object.entries(values).map(([name, value]) => [name, filled(value)])))
   return voice

@@ -595,12 +595,12 @@ const reportWords = {
   'drapery/entry-lead.short': one(
     '{draw, select, pair {Un par de paños {lined, select, yes {forrados, con pliegues} other {con pliegues}}. Se prevé que} other {Un paño {lined, select, yes {forrado, con pliegues} other {con pliegues}}. Se prevé que}} {to, select, sill {el dobladillo termine {clearance} por encima del alféizar.} apron {el dobladillo termine {clearance} por debajo del faldón.} other {el dobladillo quede a {clearance} del piso.}}',
   ),
-  'drapery/entry-panels': one('Paños: {count}, {pleats} pliegues cada uno'),
-  'drapery/entry-length': one('Largo, lado {side}: {length}'),
+  'drapery/entry-panels': one('Paños: {count}, de {pleats} pliegues'),
+  'drapery/entry-length': one('Largo {side}: {length}'),
   'drapery/entry-fabric': one('Tela: {fabric}{fibres, select, none {} other { ({fibres})}}'),
   'drapery/entry-lining': one('Forro: {lining}'),
   'drapery/entry-hem': one('Dobladillo: {hem}'),
-  'drapery/entry-hem-side': one('Dobladillo, lado {side}: {hem}'),
+  'drapery/entry-hem-side': one('Dobladillo {side}: {hem}'),
   'drapery/entry-care': one(
     'Mueva los paños por el borde de cierre, cerca de arriba. Quíteles el polvo con un cepillo suave. Antes de lavar nada, consulte a una tintorería que conozca las cortinas forradas.',
   ),

@@ -34,7 +34,7 @@ export const words = {
     'drawing/unknown': { says: 'sin dato' },
     'drawing/decided': { says: 'decidido' },
     'drawing/aside': { says: 'descartado' },
-    'drawing/in': { says: 'pulg.' },
+    'drawing/in': { says: 'in' },
     'drawing/left': { says: 'izquierda' },
     'drawing/right': { says: 'derecha' },
     'drawing/detail': { says: 'Ampliado' },

@@ -29,6 +29,8 @@ export const wordsOf = (plugins: readonly Plugin[]): readonly Sentences[] => [ho
 /** Says codes in a reader's language and unit. Values from a job are put in as they are: no markup, no message syntax. */
 export function createSay({ words, language, tape }: SayOptions): Say {
   const languages = [...new Set([language, language.split('-', 1)[0] as string, 'en'])]
+  // Spanish by itself writes a decimal comma; that of the Americas a point, as every tape here does.
+  const numbers = language === 'es' ? 'es-419' : language
   const messages = new Map<string, Message | undefined>()
   const wordsFor = (code: string): { readonly says: string; readonly help?: string } | undefined => {
     for (const tongue of languages)
@@ -42,10 +44,10 @@ export function createSay({ words, language, tape }: SayOptions): Say {
   const write = (value: Quantity | string): string => {
     if (typeof value === 'string') return value
     if ('code' in value) return say(value.code)
-    return 'length' in value ? length(value.length).text : written(value, language, tape)
+    return 'length' in value ? length(value.length).text : written(value, numbers, tape)
   }
   const format = (text: string, values: Values): string | undefined => {
-    if (!messages.has(text)) messages.set(text, parsed(text, language))
+    if (!messages.has(text)) messages.set(text, parsed(text, numbers))
     const message = messages.get(text)
     return message && formatted(message, values, write)
   }

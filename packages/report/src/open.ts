@@ -34,7 +34,7 @@ export function openPoints(plan: WindowPlan, found: Job, voice: Voice): readonly
     const help = voice.help(code, values)
     return { verdict: 'unknown', says: voice.said(code, values), ...(help ? { help } : {}) }
   }
-  const named = (place: string): string => placeInWords(found, place, plan.window)
+  const named = (place: string): string => placeInWords(found, place, plan.window, voice.language)
   return [
     ...checked({ ...plan, checks: plan.checks.filter((check) => check.because !== 'waits') }, ['fail', 'unknown', 'warn'], voice),
     ...plan.asks.map(({ at }) => unknown('report/to-measure', { place: named(at) })),

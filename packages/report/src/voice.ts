@@ -1,5 +1,5 @@
 import { words as drawingWords } from '@evenhem/drawing'
-import { type Length, spokenLength, type Tape, type Written } from '@evenhem/length'
+import { type Length, type SpokenLanguage, spokenLength, type Tape, type Written } from '@evenhem/length'
 import { createSay, type Sentences } from '@evenhem/planner/say'
 import type { Values } from '@evenhem/plugin'
 import { words as reportWords } from './words.ts'
@@ -26,6 +26,7 @@ export interface Voice {
   /** A day, written out: `2026-11-30T09:12:00-05:00` is 30 November, on the clock where it was written. What is no day stands as it is. */
   readonly day: (when: string) => string
   readonly tape: Tape
+  readonly language: string
 }
 
 // Two code points that never stand for a character; between them the number of a length in the sentence.
@@ -59,18 +60,23 @@ function daysIn(language: string): Voice['day'] {
   }
 }
 
-const canSpeak = (language: string): boolean => language.split('-', 1)[0] === 'en'
+/** The language that a length is spoken in for readers of this one; undefined where we can't. */
+function spokenIn(language: string): SpokenLanguage | undefined {
+  const [tongue] = language.split('-', 1)
+  return tongue === 'en' || tongue === 'es' ? tongue : undefined
+}
 
 /** The voice of a report in a language, with lengths as a tape shows them. `words` are the host's and the plugins': `wordsOf(plugins)`. */
 export function createVoice(words: readonly Sentences[], language: string, tape: Tape): Voice {
   const { say, help, length } = createSay({ words: [...words, drawingWords, reportWords], language, tape })
+  const tongue = spokenIn(language)
   const number = (exact: Length): NumberPiece => {
     const written = length(exact)
     return {
       length: exact,
       written,
       ...(tape.unit === 'in' ? { unit: say('drawing/in') } : {}),
-      ...(canSpeak(language) ? { spoken: spokenLength(written, 'en') } : {}),
+      ...(tongue ? { spoken: spokenLength(written, tongue) } : {}),
     }
   }
   const whole = <T extends string | undefined>(
@@ -89,5 +95,6 @@ export function createVoice(words: readonly Sentences[], language: string, tape:
     number,
     day: daysIn(language),
     tape,
+    language,
   }
 }

@@ -128,6 +128,6 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
   'rod-and-ring/part-hook': one('gancho'),
   'rod-and-ring/part-screw': one('tornillo'),
   'rod-and-ring/entry-rod': one('Barra: {rod}, {diameter} de grueso'),
-  'rod-and-ring/entry-height': one('Parte superior de la barra: {top}'),
+  'rod-and-ring/entry-height': one('Altura de la barra: {top}'),
   'rod-and-ring/entry-rings': one('Anillas: {rings}'),
 }

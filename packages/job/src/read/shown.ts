@@ -1,7 +1,7 @@
 import type { Diagnostic } from './diagnostics.ts'
 import { excerpt } from './excerpt.ts'
 import type { Severity } from './finding.ts'
-import { type Said, type Say, sayEnglish } from './say.ts'
+import { englishLabels, type Labels, type Said, type Say, sayEnglish } from './say.ts'
 import { harmless } from './width.ts'
 
 export interface ShowOptions {
@@ -9,6 +9,8 @@ export interface ShowOptions {
   readonly file: string
   /** Left out: in English. */
   readonly say?: Say
+  /** Left out: in English. */
+  readonly labels?: Labels
   /** Whether a terminal shows it that knows colours. */
   readonly colour?: boolean
 }
@@ -30,13 +32,21 @@ const linesOf = (text: string): readonly string[] => text.replace(/^\uFEFF/, '')
 export function formatDiagnostics(
   diagnostics: readonly Diagnostic[],
   text: string,
-  { file, say = sayEnglish, colour }: ShowOptions,
+  { file, say = sayEnglish, labels = englishLabels, colour }: ShowOptions,
 ): string {
   const lines = diagnostics.length > 0 ? linesOf(text) : []
   const gutter = String(Math.max(0, ...diagnostics.map(({ line }) => line))).length
   return diagnostics
     .map((diagnostic) =>
-      block(diagnostic, lines[diagnostic.line - 1] ?? '', gutter, file, say(diagnostic.code, diagnostic.values), paint(colour)),
+      block(
+        diagnostic,
+        lines[diagnostic.line - 1] ?? '',
+        gutter,
+        file,
+        say(diagnostic.code, diagnostic.values),
+        labels,
+        paint(colour),
+      ),
     )
     .join('\n')
 }
@@ -47,17 +57,18 @@ function block(
   gutter: number,
   file: string,
   { says, help }: Said,
+  labels: Labels,
   as: Paint,
 ): string {
   const { line: shown, marks } = excerpt(text, column - 1, endLine === line ? endColumn - 1 : text.length)
   const bar = as(`${' '.repeat(gutter)} |`, 2)
   return [
-    `${as(`${harmless(file)}:${line}:${column}`, 1)} ${as(severity, 1, colours[severity])} ${as(code, 2)}`,
+    `${as(`${harmless(file)}:${line}:${column}`, 1)} ${as(labels[severity], 1, colours[severity])} ${as(code, 2)}`,
     `  ${harmless(says)}`,
     bar,
     `${as(`${String(line).padStart(gutter)} |`, 2)} ${shown}`.trimEnd(),
     `${bar} ${marks.replace(/\^+/, (carets) => as(carets, colours[severity]))}`,
-    ...(help ? [`  ${as('help:', 1)} ${harmless(help)}`] : []),
+    ...(help ? [`  ${as(`${labels.help}:`, 1)} ${harmless(help)}`] : []),
     '',
   ].join('\n')
 }
