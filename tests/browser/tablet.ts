@@ -85,7 +85,7 @@ function isDrawn(): boolean {
   if (house)
     return (
       house.querySelector('open-list') != null &&
-      house.querySelector('room-strip')?.shadowRoot?.querySelector('svg .glass') != null
+      house.querySelector('room-strip')?.shadowRoot?.querySelector('svg.drawing') != null
     )
   if (!sheet) return app?.querySelector('state-page')?.shadowRoot?.querySelector('h1') != null
   if (sheet.querySelector('ladder-view')) return true

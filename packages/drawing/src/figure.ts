@@ -1,8 +1,8 @@
 import type { Written } from '@evenhem/length'
 import { type Type, textWidth, type Weight } from './text.ts'
 
-/** What stands before the digits: worked out, longer, shorter. */
-export type Sign = '=' | '+' | '−'
+/** What stands before the digits: worked out, longer, shorter, rounded to the tape. */
+export type Sign = '=' | '+' | '−' | '≈'
 /** A piece of a figure, from the figure's left end on its baseline; y down. */
 export type Glyph =
   | {
@@ -46,6 +46,14 @@ function setter(size: number) {
     glyphs.push({ kind: 'text', text: words, x, y, ...type, part })
     x += textWidth(words, type)
   }
+  /** The typeface has no ≈: two of its ~, one over the other. */
+  const sign = (before: Sign): void => {
+    const type: Type = { size: 0.92 * size, weight: 400 }
+    const from = x
+    if (before === '≈') text('~', type, 'sign', 0.09 * size)
+    x = from
+    text(before === '≈' ? '~' : before, type, 'sign', before === '≈' ? -0.09 * size : 0)
+  }
   const gap = (parts: number): void => {
     x += parts * size
   }
@@ -58,7 +66,7 @@ function setter(size: number) {
     })
     x += 0.245 * size
   }
-  return { text, gap, slash, done: (): Glyphs => ({ width: x, size, glyphs }) }
+  return { text, sign, gap, slash, done: (): Glyphs => ({ width: x, size, glyphs }) }
 }
 
 /**
@@ -73,7 +81,7 @@ export function figureOf(written: Written, { size, weight, sign, units = false }
   }
   const before = sign ?? (written.negative ? '−' : undefined)
   if (before) {
-    set.text(before, { size: 0.92 * size, weight: 400 }, 'sign')
+    set.sign(before)
     set.gap(0.19)
   }
   if (sign === '=' && written.negative) set.text('−', { size: 0.92 * size, weight }, 'digits')

@@ -41,8 +41,11 @@ function taped(glyphs: Glyphs, start: number, end: number): Dress {
 function dressOf(figure: Figure, type: Type, voice: Voice): Dress {
   if (figure.value === undefined || figure.state === 'unknown') return { block: boxAt([0, 0], 2.1 * type.size, tall * type.size) }
   const bold = Math.max(type.weight, 600) as Weight
+  const written = voice.write(figure.value as Length)
+  // A number that the tape rounds is about so much, however it is known; its minus says more.
+  const signed = (sign?: Sign): Sign | undefined => (written.off !== 0 && !written.negative ? '≈' : sign)
   const set = (sign?: Sign, weight: Weight = type.weight): Glyphs =>
-    figureOf(voice.write(figure.value as Length), { size: type.size, weight, sign })
+    figureOf(written, { size: type.size, weight, sign: signed(sign) })
   switch (figure.state) {
     case 'ordered':
       return blocked(set(), room.plain)

@@ -1,7 +1,11 @@
-import type { Unit, Written } from '@evenhem/length'
+import type { Length, Unit, Written } from '@evenhem/length'
 
 /** A number as it is shown: a length as written by the tape, or a bare count. */
-export type Amount = Omit<Written, 'unit' | 'off'> & { readonly unit: Written['unit'] | 'none' }
+export type Amount = Omit<Written, 'unit' | 'off'> & {
+  readonly unit: Written['unit'] | 'none'
+  /** What rounding to the tape added; absent or 0: it is exactly so much. */
+  readonly off?: Length
+}
 
 /** A number without a unit: whole, a half, or with decimals. */
 export function bare(value: number): Amount {

@@ -47,10 +47,23 @@ export interface SheetOrder {
 export const isSameOrder = (a: SheetOrder, b: SheetOrder | undefined): boolean =>
   a.planned === b?.planned && a.unit === b.unit && a.language === b.language
 
+/** Says codes to a reader. A length that the tape rounds is about so much; ~ because the typeface has no ≈. */
+export function sayOn(words: Planned['words'], language: Language, tape: Tape): Pick<Sheet, 'say' | 'help'> {
+  const { say, help } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language, tape })
+  const shown = (values: Values = {}): Values =>
+    Object.fromEntries(Object.entries(values).map(([name, value]) => [name, rounded(value, tape) ?? value]))
+  return { say: (code, values) => say(code, shown(values)), help: (code, values) => help(code, shown(values)) }
+}
+function rounded(value: NonNullable<Values>[string], tape: Tape): string | undefined {
+  if (typeof value === 'string' || !('length' in value)) return undefined
+  const { text, off } = writeLength(value.length, tape)
+  return off === 0 ? undefined : `~ ${text}`
+}
+
 /** Makes the sheet of a planned window for a reader. */
 export function readSheet({ ordered, readings, found, planned: { plan, words }, unit, language }: SheetOrder): Sheet {
   const tape = tapeOf[unit]
-  const { say, help } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language, tape })
+  const { say, help } = sayOn(words, language, tape)
   const reckonings = new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning]))
   return {
     ordered,

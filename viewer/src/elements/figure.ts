@@ -15,8 +15,10 @@ const shape = (glyph: Glyph) =>
 const drawn = (amount: Amount, weight: Weight, units = false): Glyphs =>
   figureOf(
     { ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as Length },
-    { size: 100, weight, units: units && saysItsUnit(amount) },
+    { size: 100, weight, units: units && saysItsUnit(amount), sign: isRounded(amount) ? '≈' : undefined },
   )
+/** Its minus says more than that it is rounded. */
+const isRounded = ({ off, negative }: Amount): boolean => (off ?? 0) !== 0 && !negative
 /** Inches go without their unit; so does what has none, and feet without inches. */
 const saysItsUnit = ({ unit, feet, whole, numerator }: Amount): boolean =>
   unit !== 'in' && unit !== 'none' && (feet === undefined || whole !== '' || numerator !== undefined)
@@ -32,9 +34,11 @@ export const figure = (amount: Amount, weight: Weight = 700, units = true) =>
 export function inColumns(amount: Amount, weight: Weight) {
   const { numerator, denominator, ...whole } = amount
   const before: Amount = { ...whole, unit: 'none' }
+  const isFraction = amount.whole === '' && amount.feet === undefined && !amount.negative
+  const off = isFraction ? amount.off : undefined
   return {
-    before: amount.whole === '' && amount.feet === undefined && !amount.negative ? '' : inline(drawn(before, weight)),
-    after: inline(drawn({ ...amount, negative: false, feet: undefined, whole: '' }, weight)),
+    before: isFraction ? '' : inline(drawn(before, weight)),
+    after: inline(drawn({ ...amount, negative: false, feet: undefined, whole: '', off }, weight)),
   }
 }
 

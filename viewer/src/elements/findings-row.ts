@@ -46,7 +46,7 @@ export class FindingsRow extends SpokenElement {
       .all { margin-left: auto; border: 0; color: var(--act); font-weight: 500 }
       @media (max-width: 599px) {
         button { padding: 0 11px; gap: 7px }
-        .said { display: none } .said.faulty { display: flex } .count { display: flex }
+        .said, .all { display: none } .said.faulty { display: flex } .count { display: flex }
       }
     `,
   ]

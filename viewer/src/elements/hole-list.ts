@@ -1,10 +1,10 @@
-import { css, html, nothing } from 'lit'
+import { css, html } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { words } from '../words.ts'
 import { figure, figureStyle } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
-import { base, tell } from './shared.ts'
+import { base, buttons, tell } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
 
 interface Number {
@@ -31,10 +31,13 @@ export class HoleList extends SpokenElement {
 
   static override readonly styles = [
     base,
+    buttons,
     figureStyle,
     sentenceStyle,
     css`
       :host { background: var(--panel); container-type: inline-size; overflow: auto }
+      .ladder { margin: 14px 20px 0; min-height: 52px; font-size: 18px }
+      @media print { .ladder { display: none } }
       .closed { margin: 14px 20px 0; border-left: 5px solid var(--fail); padding-left: 10px; font-size: 18px }
       .closed b { color: var(--fail) }
       section { display: grid; grid-template-columns: 1fr 1fr; height: 100%; align-content: start }
@@ -45,7 +48,8 @@ export class HoleList extends SpokenElement {
       th { text-align: left; font-weight: 500; font-size: 14.5px; line-height: 1.2; color: var(--ink2); padding: 0 10px 4px 0; vertical-align: bottom; white-space: nowrap }
       tbody th { font-size: 17px; color: var(--ink); font-weight: 400; vertical-align: middle; padding: 0 10px 0 0 }
       tbody tr { border-top: 1px solid var(--faint) }
-      td { padding: 0; width: 1% }
+      td { padding: 0 14px 0 0; width: 1% }
+      td:last-child { padding-right: 0 }
       td button { min-height: 62px; min-width: 92px; font-size: 34px; line-height: 1; color: var(--mark) }
       td:last-child button { font-size: 28px; min-width: 76px }
       @container (max-width: 599px) {
@@ -56,7 +60,7 @@ export class HoleList extends SpokenElement {
   ]
 
   override render() {
-    return html`${this.closed ? html`<p class="closed" role="status"><b>${words.closed}</b> ${sentence(this.closed)}</p>` : nothing}<section>${this.sides.map(
+    return html`${this.closed ? html`<p class="closed" role="status"><b>${words.closed}</b> ${sentence(this.closed)}</p>` : html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button>`}<section>${this.sides.map(
       ({ name, holes }) => html`<div class="side"><table><caption>${name}</caption>
         <thead><tr><th scope="col">${words.hole}</th><th scope="col">${words.fromFloor}</th><th scope="col">${words.fromCasing}</th></tr></thead>
         <tbody>${holes.map(({ what, fromFloor, fromCasing }) => html`<tr><th scope="row">${what}</th>${this.number(fromFloor)}${this.number(fromCasing)}</tr>`)}</tbody></table></div>`,

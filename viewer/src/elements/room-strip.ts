@@ -46,6 +46,7 @@ export class RoomStrip extends SpokenElement {
     verdictStyle,
     unsafeCSS(drawingCss()),
     css`
+      .place { display: block; max-width: 100% }
       header { display: flex; justify-content: space-between; align-items: baseline; gap: 14px; margin-bottom: 8px }
       h2 { font-size: 18px; line-height: 1.2; font-weight: 600 }
       header span { font-size: 15px; color: var(--ink2); white-space: nowrap }
@@ -96,9 +97,10 @@ export class RoomStrip extends SpokenElement {
   override render() {
     const { room, scale } = this
     const tall = Math.max(...room.windows.map(({ height }) => height)) * scale
+    const wide = room.windows.reduce((sum, { width }) => sum + width * scale + 12, 0)
     // Until it is near it only keeps its place.
     if (!this.isNear)
-      return html`<header><h2>${room.name}</h2></header><svg width="1" height=${Math.round(tall + 60)} aria-hidden="true"></svg>`
+      return html`<header><h2>${room.name}</h2></header><svg class="place" width=${Math.round(wide)} height=${Math.round(tall + 60)} aria-hidden="true"></svg>`
     return html`<header><h2>${room.name}</h2>${room.ceiling ? html`<span>${sentence(room.ceiling)}</span>` : nothing}</header>
       <ol>${room.windows.map((window) => html`<li>${this.window(window)}</li>`)}</ol>`
   }

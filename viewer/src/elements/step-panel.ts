@@ -32,7 +32,7 @@ export class StepPanel extends SpokenElement {
   /** Only title and button: beside a working that needs the room. */
   @property({ type: Boolean, reflect: true }) brief = false
 
-  /** There are numbers to read from the ladder. */
+  /** The numbers of marks may be read from the ladder. */
   @property({ type: Boolean }) ladder = false
 
   static override readonly styles = [
@@ -65,7 +65,7 @@ export class StepPanel extends SpokenElement {
         .numbers b { font-size: 37px }
         .numbers button { padding-right: 14px; margin-right: 14px }
         p { font-size: 16.5px }
-        .doing { display: grid; grid-template-columns: 74px 74px 1fr; gap: 8px }
+        .doing { display: grid; grid-template-columns: minmax(74px, auto) minmax(74px, auto) 1fr; gap: 8px }
         .go { order: 1; min-height: 76px; font-size: 20px; padding: 6px 10px }
         .ways { display: contents }
         .ways .button { min-height: 76px; font-size: 17px }
@@ -111,7 +111,7 @@ export class StepPanel extends SpokenElement {
         <button class="button" aria-disabled=${step.n === 1 ? 'true' : nothing} @click=${() => step.n > 1 && tell(this, 'step-move', -1)}>${words.back}</button>
         <button class="button" aria-disabled=${step.n === step.m ? 'true' : nothing} @click=${() => step.n < step.m && tell(this, 'step-move', 1)}>${words.next}</button>
       </div>
-      ${this.ladder ? html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button>` : nothing}
+      ${this.ladder && step.numbers.length > 0 ? html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button>` : nothing}
       <p class="note">${step.shown ? words.kept : step.after ? fill(words.after, { step: step.after }) : words.last}</p>`
   }
 }

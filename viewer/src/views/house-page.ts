@@ -1,13 +1,11 @@
-import { words as drawingWords } from '@evenhem/drawing'
 import { type Job, type Place, type PlacedWindow, placeInWords } from '@evenhem/job'
 import { type ReadingUnit, writeLength } from '@evenhem/length'
-import { createSay, type Say, wordsOf } from '@evenhem/planner/say'
 import { css, html, nothing, type PropertyValues } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { House, OpenCheck, ShortWindow, Standing, StandingWindow } from '../data/house.ts'
 import type { Light } from '../data/preferences.ts'
 import { readLast, readShown } from '../data/progress.ts'
-import { tapeOf } from '../data/sheet.ts'
+import { sayOn, tapeOf } from '../data/sheet.ts'
 import { heightOf, scaleOf, type WalkedRoom, walkedRooms, widthOf } from '../data/walls.ts'
 import { addressOf } from '../data/way.ts'
 import { Media } from '../elements/media.ts'
@@ -47,7 +45,7 @@ export class HousePage extends SpokenElement {
   @property() light: Light = 'paper'
   @state() private shownOpen = rows.first
   @state() private shownAsks = rows.first
-  private say!: Say
+  private say!: ReturnType<typeof sayOn>
   private rooms: readonly WalkedRoom[] = []
   private standings: ReadonlyMap<Place, StandingWindow> = new Map()
   private byPlace: ReadonlyMap<Place, PlacedWindow> = new Map()
@@ -111,11 +109,7 @@ export class HousePage extends SpokenElement {
     }
     if (before?.house !== house) this.standings = new Map(house?.windows.map((window) => [window.place, window]))
     if (before?.unit !== unit || before.language !== order.language || before.words !== order.words)
-      this.say = createSay({
-        words: [...wordsOf([]), ...order.words, drawingWords],
-        language: order.language,
-        tape: tapeOf[unit],
-      })
+      this.say = sayOn(order.words, order.language, tapeOf[unit])
   }
 
   override render() {
@@ -193,7 +187,8 @@ export class HousePage extends SpokenElement {
   private beside() {
     const { house } = this.order
     if (!house) return nothing
-    const open = [...this.houseRows(house), ...this.windowRows(house)]
+    const all = [...this.houseRows(house), ...this.windowRows(house)]
+    const open = (['fail', 'warn', 'unknown'] as const).flatMap((verdict) => all.filter((row) => row.verdict === verdict))
     const asks = house.asks.slice(0, this.shownAsks).map(({ at, holds }) => this.ask(at, holds))
     return html`
       <open-list .heading=${words.houseOpen} .none=${words.houseWell} .rows=${open.slice(0, this.shownOpen)} .more=${Math.max(0, open.length - this.shownOpen)}
@@ -203,7 +198,11 @@ export class HousePage extends SpokenElement {
   }
 
   private houseRows(house: House): readonly OpenRow[] {
-    return house.checks.map((check) => ({ verdict: check.verdict, title: words.wholeHouse, says: this.said(check) }))
+    return house.checks.map((check) => ({
+      verdict: check.verdict,
+      title: this.roomOf(check.on) ?? words.wholeHouse,
+      says: this.said(check),
+    }))
   }
 
   /** Windows with something open: stops first, then what is to be looked at. What waits for a reading is in the other list. */
@@ -237,7 +236,9 @@ export class HousePage extends SpokenElement {
     const says = placeInWords(this.order.ordered, at, this.byPlace.has(place) ? place : '', language)
     return {
       verdict: 'unknown',
-      title: this.byPlace.has(place) ? this.titled(place) : words.wholeHouse,
+      title: this.byPlace.has(place)
+        ? this.titled(place)
+        : (this.roomOf(at.split('/').slice(0, 3).join('/')) ?? words.wholeHouse),
       says,
       rest: counted(holds, words.holdsUpOne, words.holdsUp),
       ...this.linked(place),
@@ -245,6 +246,9 @@ export class HousePage extends SpokenElement {
   }
 
   private said = ({ code, says, values }: OpenCheck): string => this.say.say(says ?? code, values)
+  private roomOf(on: Place): string | undefined {
+    return this.rooms.find(({ room }) => on === `/rooms/${room.id}`)?.room.name
+  }
   private titled(place: Place): string {
     const found = this.byPlace.get(place)
     return found ? `${found.room.name}, ${found.window.name}` : ''

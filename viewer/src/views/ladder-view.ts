@@ -23,6 +23,8 @@ const keys: Readonly<Record<string, 1 | -1>> = {
   PageUp: -1,
 }
 
+const limited = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value))
+
 /** One number at a time, as large as the screen allows, to be read from the ladder: what it is, from where, the tape there, what was before and what comes. */
 @customElement('ladder-view')
 export class LadderView extends SpokenElement {
@@ -43,7 +45,7 @@ export class LadderView extends SpokenElement {
       .told { display: flex; flex-direction: column; justify-content: center; min-height: 0; padding: 0 10px; overflow: hidden }
       h1 { font-size: clamp(26px, 5.4vmin, 48px); line-height: 1.1; font-weight: 700; letter-spacing: -0.01em }
       .from { font-size: clamp(20px, 4vmin, 36px); line-height: 1.25; color: var(--ink2) }
-      .big { display: block; font-size: var(--big); line-height: 1; margin: 3vh 0 2vh; white-space: nowrap }
+      .big { display: block; font-size: var(--big); line-height: 1; margin: 1.6vh 0 1vh; white-space: nowrap }
       .closed h1 { color: var(--fail); margin-bottom: 12px }
       .off { font-size: 18px; color: var(--ink2) }
       .near { display: flex; justify-content: space-between; gap: 14px; padding: 14px 24px; min-height: 78px; text-align: left; font-size: 20px; color: var(--ink2); align-items: baseline }
@@ -114,7 +116,11 @@ export class LadderView extends SpokenElement {
   private fontSize(value: Length): number {
     const { width, height } = this.size
     const wide = (width - 32) / figureWidth(this.sheet.write(value))
-    return Math.max(60, Math.floor(Math.min(wide, height * 0.36, 460)))
+    // What stands above and below it; on a phone its words take two lines more.
+    const words = width < 600 ? 200 : 150
+    const blade = limited(0.18 * height, 110, 214)
+    const tall = height <= 600 ? height - 274 : height - 154 - blade - Math.max(120, 0.18 * height) - words
+    return Math.max(60, Math.floor(Math.min(wide, tall / 0.86, 460)))
   }
 
   private move(by: 1 | -1): void {

@@ -1,14 +1,19 @@
 import { compose, type Dimension, drawingCss, type Layer, type Mark, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
-import { spokenLength } from '@evenhem/length'
 import { css, html, nothing, unsafeCSS } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import { type KeyLine, keyOf } from '../data/drawing-key.ts'
 import type { Sheet } from '../data/sheet.ts'
+import { spoken } from '../data/spoken.ts'
 import { brokenWall, brokenWallStyle } from '../elements/broken-wall.ts'
+import { figure, figureStyle } from '../elements/figure.ts'
 import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
-import { fill, language, words } from '../words.ts'
+import { fill, words } from '../words.ts'
 import { shownAsks } from './shown.ts'
+
+/** Pixels below a drawing for words that found no room on it. */
+const keyTall = 54
 
 /** A drawing of the window, as large as there is room. A touch on a number, or Enter, opens its working. */
 @customElement('room-drawing')
@@ -27,6 +32,7 @@ export class RoomDrawing extends SpokenElement {
     base,
     unsafeCSS(drawingCss()),
     brokenWallStyle,
+    figureStyle,
     css`
       :host { position: relative; overflow: hidden; background: var(--sheet) }
       section { max-width: 620px; margin: 0 auto; padding: 20px; height: 100%; overflow: auto }
@@ -40,6 +46,11 @@ export class RoomDrawing extends SpokenElement {
         .first .drawing :is(.figure, .tape, .detail, .detail-edge, .finding, text) { animation: appear 160ms 320ms both }
       }
       @keyframes appear { from { opacity: 0 } }
+      .key { position: absolute; inset: auto 0 0; height: 54px; padding: 0 16px 6px; display: flex; flex-wrap: nowrap; gap: 0 22px; justify-content: center; overflow-x: auto; font-size: 15px; color: var(--ink2) }
+      .key li { padding: 0; border: 0 }
+      .key button { min-height: 48px; min-width: 48px; white-space: nowrap }
+      .key .number { color: var(--ink); font-size: 17px }
+      @media print { .drawing { width: 100%; height: auto; max-height: 150mm } .key { position: static; flex-wrap: wrap; height: auto } :host { overflow: visible } }
       .drawing { user-select: none; -webkit-user-select: none }
     `,
   ]
@@ -49,11 +60,24 @@ export class RoomDrawing extends SpokenElement {
     if (width < 100 || height < 100) return nothing
     const scene = this.scene(width, height)
     if (scene.items.length === 0) return this.nothingYet()
-    return html`<div class=${this.isFirst ? 'first' : ''} @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(scene)}</div>`
+    // A phone shows the step's numbers only; on anything larger each number has its words, on the drawing or below it.
+    const isKeyed = width >= 600 && keyOf(scene, this.sheet.say).length > 0
+    const shown = isKeyed ? this.scene(width, height - keyTall) : scene
+    return html`<div class=${this.isFirst ? 'first' : ''} @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(shown)}</div>
+      ${isKeyed ? this.key(keyOf(shown, this.sheet.say)) : nothing}`
   }
 
   protected override updated(): void {
     if (this.renderRoot.querySelector('svg.drawing') && this.isFirst) setTimeout(() => (this.isFirst = false), 600)
+  }
+
+  /** The words that found no room beside their numbers. */
+  private key(lines: readonly KeyLine[]) {
+    const { write } = this.sheet
+    return html`<ul class="key">${lines.map(
+      ({ what, value, of }) =>
+        html`<li><button @click=${() => tell(this, 'open-number', of)}>${value === undefined ? '?' : figure(write(value), 600)} ${what}</button></li>`,
+    )}</ul>`
   }
 
   /** Too little is known to draw anything: the floor, a wall that is not there yet, and what to measure. */
@@ -78,7 +102,7 @@ export class RoomDrawing extends SpokenElement {
       sizes: small ? phone : screen,
       write,
       say,
-      speak: (length) => spokenLength(write(length), language),
+      speak: (length) => spoken(write(length)),
       ...(this.touched === undefined ? {} : { touched: this.touched }),
     })
   }

@@ -39,4 +39,10 @@ export const layout = css`
   @media (prefers-reduced-motion: reduce) {
     .over { animation: none }
   }
+  @media print {
+    :host, :host([data-view]) { display: block; height: auto; min-height: 0 }
+    title-block, .over, .now { display: none }
+    main { height: auto }
+    .findings, .now { border-left: 0; background: none }
+  }
 `

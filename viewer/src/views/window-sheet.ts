@@ -151,7 +151,7 @@ export class WindowSheet extends SpokenElement {
   private beside() {
     if (this.way.view === 'drawing') return this.findings()
     return this.way.view === 'marks'
-      ? html`<hole-list .sides=${holeSides(this.sheet)} .closed=${marksClosedBy(this.sheet)}></hole-list>`
+      ? html`<hole-list .sides=${holeSides(this.sheet)} .closed=${marksClosedBy(this.sheet)} @open-ladder=${() => this.show('ladder')}></hole-list>`
       : nothing
   }
 
