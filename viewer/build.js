@@ -48,7 +48,7 @@ function needed(outputs, file, seen = new Set()) {
   return seen
 }
 
-/** Says what travels, compressed: before the first paint, and in all. tests/browser holds it to its limits. */
+/** Says what travels, compressed: before the first paint, and in all. `npm run bench -- viewer` holds it to its limits. */
 async function sizes({ metafile: { outputs } }) {
   const first = new Set(
     [

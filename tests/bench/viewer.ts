@@ -60,7 +60,7 @@ async function tellReady({ visit, empty }: Pages, folder: string, built: string)
       // They take turns, so that what else the machine does meets both.
       for (let n = 0; n < 9; n++) {
         empties.push(await empty())
-        sheets.push(await visit(address, sheetIsReady))
+        sheets.push(await visit(`${address}/#/room-0/w0`, sheetIsReady))
       }
     } finally {
       await server.close()

@@ -9,6 +9,8 @@ export interface Voice {
   readonly say: (code: string) => string
   /** A length as it is spoken, "93 and one eighth inches"; absent: as written, with its unit. */
   readonly speak?: (length: Length) => string
+  /** Puts ≈ before each number that the tape rounds; absent: whoever shows the drawing says so once. */
+  readonly tellsRounding?: boolean
 }
 
 /** What `compose` is asked for. */

@@ -43,7 +43,7 @@ function dressOf(figure: Figure, type: Type, voice: Voice): Dress {
   const bold = Math.max(type.weight, 600) as Weight
   const written = voice.write(figure.value as Length)
   // A number that the tape rounds is about so much, however it is known; its minus says more.
-  const signed = (sign?: Sign): Sign | undefined => (written.off !== 0 && !written.negative ? '≈' : sign)
+  const signed = (sign?: Sign): Sign | undefined => (voice.tellsRounding && written.off !== 0 && !written.negative ? '≈' : sign)
   const set = (sign?: Sign, weight: Weight = type.weight): Glyphs =>
     figureOf(written, { size: type.size, weight, sign: signed(sign) })
   switch (figure.state) {

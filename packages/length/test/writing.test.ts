@@ -122,3 +122,13 @@ describe('a screen reader says a length in words', () => {
     expect(spokenLength(writeLength(length as Length, tape), 'en')).toBe(words)
   })
 })
+
+test.each([
+  [93.125, '93 pulgadas y un octavo'],
+  [1.5, '1 pulgada y media'],
+  [0.5, 'media pulgada'],
+  [-0.625, 'menos 5 octavos de pulgada'],
+  [0, '0 pulgadas'],
+])('%s inches are spoken in Spanish as “%s”', (inches, says) =>
+  expect(spokenLength(writeLength((inches * inch) as Length, tapes.sixteenths), 'es')).toBe(says),
+)

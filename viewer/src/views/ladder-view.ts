@@ -46,6 +46,7 @@ export class LadderView extends SpokenElement {
       h1 { font-size: clamp(26px, 5.4vmin, 48px); line-height: 1.1; font-weight: 700; letter-spacing: -0.01em }
       .from { font-size: clamp(20px, 4vmin, 36px); line-height: 1.25; color: var(--ink2) }
       .big { display: block; font-size: var(--big); line-height: 1; margin: 1.6vh 0 1vh; white-space: nowrap }
+      .big .number, .big .figure { display: block; margin: 0 auto }
       .closed h1 { color: var(--fail); margin-bottom: 12px }
       .off { font-size: 18px; color: var(--ink2) }
       .near { display: flex; justify-content: space-between; gap: 14px; padding: 14px 24px; min-height: 78px; text-align: left; font-size: 20px; color: var(--ink2); align-items: baseline }

@@ -103,6 +103,7 @@ export class RoomDrawing extends SpokenElement {
       write,
       say,
       speak: (length) => spoken(write(length)),
+      tellsRounding: true,
       ...(this.touched === undefined ? {} : { touched: this.touched }),
     })
   }
