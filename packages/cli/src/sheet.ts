@@ -53,9 +53,10 @@ const span = (numbers: readonly (number | undefined)[], voice: Voice): string =>
 }
 const hooksOf = ({ places, threading }: HookMap, { say, voice }: Speech): string => {
   const panels = [...new Set(places.map(({ panel }) => panel))]
+  const named = (id: string): string => (id === 'left' || id === 'right' ? say(`drapery/${id}`) : id)
   const rows = panels.flatMap((panel) =>
     runsOf(places.filter((place) => place.panel === panel)).map((run, n) => [
-      n === 0 ? voice('hook-panel', { panel }) : '',
+      n === 0 ? voice('hook-panel', { panel: named(panel) }) : '',
       voice('hook', {
         numbers: span(
           run.map(({ hook }) => hook.n),

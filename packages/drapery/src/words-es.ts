@@ -251,7 +251,7 @@ const checkWords = {
   'drapery/as-ordered.unknown': one('Aún no se sabe si los paños son como se pidieron.'),
   'drapery/as-ordered.warn': one(
     'El {panel}, {size}: medido {measured}, pedido {ordered}; {off} {way, select, over {más} other {menos}} de lo pedido.',
-    'Vuelva a poner los ganchos.',
+    'Vuelva a ajustar los ganchos.',
   ),
   'drapery/as-ordered.fail': one(
     'El {panel}, {size}: medido {measured}, pedido {ordered}; {off} {way, select, over {más} other {menos}} de lo pedido.',
@@ -325,8 +325,8 @@ const moreChecks = {
   'drapery/covered.unknown': one('Aún no se sabe si la tela cubre algo que deba quedar libre.'),
   'drapery/heater': one('La tela queda a {apart} de la fuente de calor ({thing}).'),
   'drapery/heater.warn': one(
-    'La tela {over, select, yes {cuelga sobre} other {llega a {apart} de}} la fuente de calor ({thing}); se aconsejan {keep}.',
-    'Tapa el calor. Mandan las instrucciones del fabricante; pregunte al cliente y al taller.',
+    'La tela {over, select, yes {cuelga sobre} other {llega a {apart} de}} la fuente de calor ({thing}); se aconseja dejar {keep}.',
+    'Corta el paso del calor. Mandan las instrucciones del fabricante; pregunte al cliente y al taller.',
   ),
   'drapery/heater.fail': one(
     'La tela {over, select, yes {cuelga sobre} other {llega a {apart} de}} el calefactor eléctrico; manténgala a {keep} o más y nunca la cuelgue delante.',
@@ -335,7 +335,7 @@ const moreChecks = {
   'drapery/heater.unknown': one('Aún no se sabe cuánto se acerca la tela a una fuente de calor.'),
   'drapery/sash': one('Lo que abre hacia adentro pasa {room} por debajo de las anillas.'),
   'drapery/sash.fail': one(
-    'Lo que abre hacia adentro llega hasta {top} de alto y chocaría {room} con la barra y las anillas.',
+    'Lo que abre hacia adentro llega hasta {top} de alto; le faltan {room} para pasar por debajo de la barra y las anillas.',
     'Suba la barra, o que el taller elija soportes de más proyección y se abra primero la cortina; acuérdelo antes de marcar nada.',
   ),
   'drapery/sash.unknown': one(
@@ -344,7 +344,7 @@ const moreChecks = {
   ),
   'drapery/stool': one('La tela pasa {room} por delante del alféizar.'),
   'drapery/stool.warn': one(
-    'La tela pasa solo {room} por delante del alféizar; se desean {least}.',
+    'La tela pasa solo {room} por delante del alféizar; conviene al menos {least}.',
     'Rozará el alféizar. Ayudan soportes de más proyección.',
   ),
   'drapery/stool.fail': one(

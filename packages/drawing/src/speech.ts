@@ -39,7 +39,7 @@ export const words = {
     'drawing/right': { says: 'derecha' },
     'drawing/detail': { says: 'Ampliado' },
     'drawing/pass': { says: 'bien' },
-    'drawing/warn': { says: 'revisar' },
+    'drawing/warn': { says: 'mirar' },
     'drawing/fail': { says: 'alto' },
     'drawing/legend-ordered': { says: 'pedido' },
     'drawing/legend-computed': { says: 'calculado' },

@@ -35,15 +35,15 @@ const en: Words = {
 const es: Words = {
   'host/waits': {
     says: 'Aún sin revisar: {count, plural, one {falta una medida} other {faltan # medidas}}.',
-    help: 'Mide lo que pide la lista de medidas; esto se revisa en el acto.',
+    help: 'Mida lo que pide la lista de medidas; esto se revisa en el acto.',
   },
   'host/faulted': {
     says: 'Sin revisar: la regla {first} tiene un fallo.',
-    help: 'Lo demás de esta hoja vale. Avisa a quien hizo el complemento.',
+    help: 'Lo demás de esta hoja vale. Avise a quien hizo el complemento.',
   },
   'host/not-given': {
     says: 'Sin revisar: aquí nada sabe {first}.',
-    help: 'El complemento de este herraje no está aquí, o no lo dice. Revísalo a mano.',
+    help: 'El complemento de este herraje no está aquí, o no lo dice. Revíselo a mano.',
   },
   'host/unread.kind': {
     says: 'Ningún complemento conoce aquí herrajes del tipo «{name}».',
@@ -51,7 +51,7 @@ const es: Words = {
   },
   'host/unread.hardware': {
     says: 'El trabajo no tiene un herraje llamado «{name}».',
-    help: 'Pregunta al taller qué barra o riel va aquí.',
+    help: 'Pregunte al taller qué barra o riel va aquí.',
   },
   'host/unread.with': {
     says: 'Ningún complemento lee aquí la parte «{name}».',

@@ -76,7 +76,7 @@ export const es: Readonly<Record<ReportCode, { readonly says: string }>> = {
   'report/interlining': one('Entretela'),
   'report/hangs-at': one('Cuelga en'),
   'report/care-not-given': one(
-    'El pedido no trae instrucciones para el cuidado de esta tela. Hasta que el taller las escriba aquí, pregúntale antes de lavar, vaporizar o limpiar nada.',
+    'El pedido no trae instrucciones para el cuidado de esta tela. Hasta que el taller las escriba aquí, pregúntele antes de lavar, vaporizar o limpiar nada.',
   ),
   'report/nothing-hangs': one('Ninguna ventana la usa.'),
   'report/safety': one('Seguridad'),
@@ -84,7 +84,7 @@ export const es: Readonly<Record<ReportCode, { readonly says: string }>> = {
   'report/at-windows': one('En estas ventanas:'),
   'report/safety-not-said': one('El plan no dice nada sobre el uso seguro.'),
   'report/safety-rules': one(
-    'Sigue las instrucciones de los fabricantes y las normas del lugar. Deja los trabajos eléctricos a quien tenga la licencia para hacerlos.',
+    'Siga las instrucciones de los fabricantes y las normas del lugar. Deje los trabajos eléctricos a quien tenga la licencia para hacerlos.',
   ),
   'report/contacts': one('Contactos'),
   'report/opens-the-door': one('Abre la puerta'),

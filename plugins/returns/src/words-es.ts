@@ -13,7 +13,7 @@ export const es: Readonly<Record<ReturnsCode, Words[string]>> = {
   'returns/eye-right': one('armella derecha'),
   'returns/return': one('El retorno {side} mide {return}, la proyección {projection}: llega a la pared.'),
   'returns/return.fail': one(
-    'El retorno {side} mide {return}, {less} menos que la proyección de {projection}; se permiten {short} como máximo.',
+    'El retorno {side} mide {return}, {less} menos que la proyección de {projection}; lo permitido es {short} como máximo.',
     'Sacaría la última anilla de su esquina. Llame al taller, o use un soporte de menos proyección, antes de taladrar nada.',
   ),
   'returns/return.warn': one(

@@ -3,7 +3,7 @@ import type { Words } from '../words.ts'
 /** What the sheet itself says, in Spanish. */
 export const es: Words = {
   // Around the sheet.
-  language: 'Idioma: español. Toca para inglés.',
+  language: 'Idioma: español. Toque para inglés.',
   languageSign: 'EN',
   house: 'Todas las ventanas de la casa',
   previousWindow: 'Ventana anterior: {window}',
@@ -12,8 +12,8 @@ export const es: Words = {
   metricRounded: '{unit}, redondeado',
   back: 'Atrás',
   close: 'Cerrar',
-  units: 'Unidades: {unit}. Toca para la siguiente.',
-  light: 'Luz: {light}. Toca para la siguiente.',
+  units: 'Unidades: {unit}. Toque para la siguiente.',
+  light: 'Luz: {light}. Toque para la siguiente.',
   lights: { paper: 'papel', night: 'noche', sun: 'sol' },
   sheets: 'Hojas de esta ventana',
   drawing: 'Dibujo',
@@ -54,7 +54,7 @@ export const es: Words = {
     unpack: 'Desempacar',
     'check-in': 'Recibir',
     mark: 'Marcar',
-    drill: 'Perforar',
+    drill: 'Taladrar',
     mount: 'Montar',
     hang: 'Colgar',
     'true-up': 'Ajustar',
@@ -109,7 +109,7 @@ export const es: Words = {
   pleat: 'pliegue {n}',
   spaces: '{n} espacios de {space} cada uno',
   returnPart: 'retorno',
-  headingSays: '{panel}, su cabecera extendida, {n} ganchos del borde de cierre a la pared.',
+  headingSays: '{panel}, su cabecilla extendida, {n} ganchos del borde de cierre a la pared.',
   hooksCount: 'Ganchos, ambos paños',
   bearers: '{what}, ambos paños',
   pins: 'Ganchos, de su punta al borde superior de la cortina',
@@ -119,14 +119,14 @@ export const es: Words = {
   spare: 'sobran {n}',
   short: 'faltan {n}',
   beforeTheRodGoesUp: 'Antes de subir la barra',
-  threadFirst: 'Ensártala en el orden mostrado: soportes y remates cierran la barra.',
+  threadFirst: 'Ensártela en el orden mostrado: soportes y remates cierran la barra.',
   stays: '{n} ganchos van a {where}, no a la barra.',
 
   // Instead of a sheet.
   drawingItself: 'La hoja se está dibujando',
   couldNotRead: 'No se pudo leer este trabajo',
   couldNotReach: 'El trabajo no llegó',
-  couldNotReachHelp: 'Mira si sigue en marcha el programa que sirve esta página, y prueba otra vez.',
+  couldNotReachHelp: 'Vea si sigue en marcha el programa que sirve esta página, y pruebe otra vez.',
   tryAgain: 'Probar otra vez',
   line: 'Línea {n}, columna {m}.',
   noWindow: 'Este trabajo no tiene ventanas',
@@ -155,8 +155,8 @@ export const es: Words = {
   moreOpen: '{n} más por resolver aquí',
   showMore: 'Mostrar {n} más',
   inWalkingOrder: 'Por medir ahora, según se recorre la casa',
-  goOn: 'Sigue donde estabas',
-  beginHere: 'Empieza con',
+  goOn: 'Siga donde estaba',
+  beginHere: 'Empiece con',
   wholeHouse: 'En toda la casa',
 
   // Read from the ladder.
