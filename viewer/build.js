@@ -68,7 +68,7 @@ async function sizes({ metafile: { outputs } }) {
       .reduce((total, { kB }) => total + kB, 0)
       .toFixed(1)
   console.log(
-    `viewer: ${sum(({ name }) => first.has(name))} kB before the first paint, ${sum(({ name }) => name !== 'worker.js')} kB for the page, ${sum(() => true)} kB with the plan's worker (compressed)`,
+    `viewer: ${sum(({ name }) => first.has(name))} kB before the first paint, ${sum(({ name }) => first.has(name) || name === 'worker.js')} kB with the plan's worker, ${sum(() => true)} kB in all (compressed)`,
   )
 }
 
