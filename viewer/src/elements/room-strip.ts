@@ -50,10 +50,10 @@ export class RoomStrip extends SpokenElement {
       header { display: flex; justify-content: space-between; align-items: baseline; gap: 14px; margin-bottom: 8px }
       h2 { font-size: 18px; line-height: 1.2; font-weight: 600 }
       header span { font-size: 15px; color: var(--ink2); white-space: nowrap }
-      ol { display: flex; flex-wrap: wrap; gap: 14px 12px; align-items: end }
+      ol { display: flex; flex-wrap: wrap; gap: 14px 12px; align-items: start }
       li { max-width: 100% }
-      a { display: block; color: inherit; text-decoration: none; border-radius: 4px; min-width: 132px }
-      .picture { position: relative; display: block; width: max-content; max-width: 100% }
+      a { display: block; color: inherit; text-decoration: none; border-radius: 4px; min-width: 150px }
+      .picture { position: relative; display: flex; align-items: flex-end; min-height: var(--tall); width: max-content; max-width: 100% }
       .picture > svg:first-child { display: block; max-width: 100%; overflow: visible }
       .verdict { position: absolute; left: 50%; top: 46%; translate: -50% -50% }
       .drawing path { vector-effect: non-scaling-stroke }
@@ -63,9 +63,9 @@ export class RoomStrip extends SpokenElement {
       .drawing .ground { stroke: var(--ink); stroke-width: calc(2.4px * var(--k)); fill: none }
       .now .drawing .area.wall-face { fill: var(--markbg) }
       .now .drawing .wall { stroke: var(--mark) }
-      .below { display: grid; grid-template-columns: auto 1fr; gap: 0 10px; align-items: start; margin-top: 8px; max-width: 260px }
+      .below { display: grid; grid-template-columns: auto 1fr; gap: 0 10px; align-items: start; margin-top: 8px; width: 0; min-width: 100% }
       .below > b { font-size: 34px; line-height: 1; font-weight: 700 }
-      .below span { font-size: 16px; line-height: 1.2; font-weight: 600; display: block }
+      .below span { overflow-wrap: anywhere; font-size: 16px; line-height: 1.2; font-weight: 600; display: block }
       small { display: block; font-size: 14.5px; line-height: 1.25; color: var(--ink2) }
       .now :is(b, span) { color: var(--mark) }
       .fail span { color: var(--fail) }
@@ -96,7 +96,9 @@ export class RoomStrip extends SpokenElement {
 
   override render() {
     const { room, scale } = this
-    const tall = Math.max(...room.windows.map(({ height }) => height)) * scale
+    const tall = Math.max(...room.windows.map(({ height, picture }) => picture?.box.height ?? height)) * scale
+    // On one floor line, however many lines stand below it.
+    this.style.setProperty('--tall', `${Math.ceil(tall)}px`)
     const wide = room.windows.reduce((sum, { width }) => sum + width * scale + 12, 0)
     // Until it is near it only keeps its place.
     if (!this.isNear)

@@ -35,6 +35,7 @@ export class EvenhemApp extends LitElement {
   /** The scripts of house and sheet have come: the first paint does not wait for them. */
   @state() private canShow = false
   private windows: readonly PlacedWindow[] = []
+  private isAsked = false
   private words: PluginWords = []
   private readonly planning = startPlanning()
   private readonly followSystem = () => this.setLight(chosenLight.read())
@@ -136,9 +137,15 @@ export class EvenhemApp extends LitElement {
     writeLast(this.served?.ordered?.job.number ?? '', found.place)
   }
 
-  private async showHouse(): Promise<void> {
+  private showHouse(): void {
     document.title = this.served?.ordered?.job.name ?? 'Evenhem'
-    if (!this.house) this.planning.plan({ ask: 'house' }).then((house) => (this.house = house), this.failed)
+  }
+
+  /** The plan of the whole house comes after the windows that are seen: of thousands it takes a while. */
+  private askForHouse(): void {
+    if (this.isAsked) return
+    this.isAsked = true
+    this.planning.plan({ ask: 'house' }).then((house) => (this.house = house), this.failed)
   }
 
   private addressed(): PlacedWindow | undefined {
@@ -156,6 +163,7 @@ export class EvenhemApp extends LitElement {
     if (windows.length === 0) return
     this.planning.plan({ ask: 'short', windows }).then((shorts) => {
       this.shorts = new Map([...this.shorts, ...shorts.map((short) => [short.place, short] as const)])
+      this.askForHouse()
     }, this.failed)
   }
 
