@@ -8,7 +8,7 @@ export type Fate = string | undefined
 
 const script = fileURLToPath(new URL('flip-worker.ts', import.meta.url))
 /** Milliseconds. The tests of a change take about a second, or ten where much else is running. */
-const long = 120_000
+const long = 240_000
 
 /** What a process says next, how it ends, or that it says nothing for so many milliseconds. */
 async function said(from: ChildProcess, patience: number): Promise<FlipAnswer> {

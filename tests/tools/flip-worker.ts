@@ -13,7 +13,7 @@ export interface FlipRun {
 export interface FlipAnswer {
   readonly failed: string | undefined
 }
-/** What a worker is started with, as JSON: files by their full paths, folders of tests below the root. */
+/** What a worker is started with, as JSON: files by their full paths, tests or folders of them below the root. */
 export interface FlipTests {
   readonly files: readonly string[]
   readonly tests: readonly string[]
@@ -30,7 +30,7 @@ const vitest = await createVitest(
     root,
     config: false,
     watch: false,
-    include: tests.map((folder) => `${folder}/**/*.test.ts`),
+    include: tests.map((path) => (path.endsWith('.ts') ? path : `${path}/**/*.test.ts`)),
     related: [...files],
     pool: 'threads',
     isolate: false,

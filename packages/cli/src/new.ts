@@ -13,13 +13,27 @@ const options: Readonly<Record<string, Option>> = Object.fromEntries(
 
 const isAskedFor = ({ needs }: Question, answers: Answers): boolean => needs === undefined || answers[needs] !== undefined
 
+/** Options that belong to something that no option names: told all at once, with what that needs in its turn. */
+function mustBelong(given: Answers): void {
+  const loose = questions.filter((question) => given[question.flag] !== undefined && !isAskedFor(question, given))
+  if (loose.length === 0) return
+  const needed = new Set<string>()
+  const need = (flag: string | undefined): void => {
+    if (flag === undefined || given[flag] !== undefined) return
+    need(questions.find((question) => question.flag === flag)?.needs)
+    needed.add(flag)
+  }
+  for (const { needs } of loose) need(needs)
+  throw new Trouble('no-room', { flag: loose.map(({ flag }) => flag).join(', --'), needs: [...needed].join(', --') })
+}
+
 /** What the options say, each checked, those without an answer filled by what follows from the others. */
 function fromOptions(given: Answers, isAll: boolean): Answers {
+  mustBelong(given)
   let answers: Answers = {}
   for (const question of questions) {
-    const { flag, needs = '', otherwise, check } = question
+    const { flag, otherwise, check } = question
     const answer = given[flag]
-    if (answer !== undefined && !isAskedFor(question, given)) throw new Trouble('no-room', { flag, needs })
     if (answer !== undefined) check?.(answer, flag, given)
     const known = answer ?? (isAll && isAskedFor(question, answers) ? otherwise?.(answers) : undefined)
     if (known !== undefined) answers = { ...answers, [flag]: known }
