@@ -97,7 +97,7 @@ describe('the language', () => {
       expect(await page.locator('hole-list th').first().textContent()).toBe('agujero')
       await bar(page).getByRole('button', { name: 'Atrás' }).click()
       await bar(page).getByRole('link', { name: 'Todas las ventanas de la casa' }).click()
-      expect(await page.locator('.go a').textContent()).toContain('Sigue donde estabas')
+      expect(await page.locator('.go a').textContent()).toContain('Siga donde estaba')
       await button(page, /^Idioma/).click()
       expect(await page.locator('.go a').textContent()).toContain('Go on where you were')
     }))
