@@ -32,6 +32,7 @@ const names = {
   'drapery/frame-right': one('borde derecho del marco'),
   'drapery/frame-width': one('de marco a marco'),
   'drapery/casing-thickness': one('espesor del marco'),
+  'drapery/crown-projection': one('proyección de la cornisa'),
   'drapery/bracket-projection': one('proyección del soporte'),
   'drapery/meets-order': one('punto de encuentro según el pedido'),
   'drapery/leading-edge': one('borde de cierre'),

@@ -32,6 +32,7 @@ const names = {
   'drapery/frame-right': one('right edge of the casing'),
   'drapery/frame-width': one('from casing to casing'),
   'drapery/casing-thickness': one('thickness of the casing'),
+  'drapery/crown-projection': one('projection of the crown'),
   'drapery/bracket-projection': one('projection of the bracket'),
   'drapery/meets-order': one('meeting point in the order'),
   'drapery/leading-edge': one('leading edge'),

@@ -291,6 +291,27 @@ describe('rod and rings', () => {
   )
 })
 
+describe('brackets that are not on the wall', () => {
+  const out = (changes: readonly Change[]) => {
+    const job = changes.reduce<Job>((before, [place, value]) => changed(before, place, value), found)
+    return planner.window(job, job, window).reckonings.find(({ name }) => name === `${over}#projection`)?.value
+  }
+  test('on a casing they stand out by its thickness more', () => expect(out([[`${over}/mount`, 'casing']])).toBe(inches(4.25)))
+  test('on a crown by its projection more', () =>
+    expect(
+      out([
+        [`${over}/mount`, 'crown'],
+        [`${wall}/crown`, { bottom: inches(88), projection: inches(2) }],
+      ]),
+    ).toBe(inches(5.5)))
+  test('a casing whose head was read at three points is as high as the highest', () => {
+    const head = [86, 86.25, 86.125].map((y, i) => ({ id: `p${i}`, x: inches(24 * i), y: inches(y) }))
+    const job = changed(changed(found, `${opening}/head`, head), `${over}/rod/aboveCasing`, inches(3.375))
+    const all = planner.window(job, job, window).checks.filter(({ code }) => code === 'drapery/rod-height')
+    expect(all.map(({ verdict }) => verdict)).toEqual(['pass', 'pass'])
+  })
+})
+
 describe('what must not be named', () => {
   const named = (changes: readonly Change[]) =>
     checksOf(changes)

@@ -191,4 +191,4 @@ export interface Entry {
   readonly code: string
   readonly values: Values
 }
-export type { Job, Layer, Place, Reckoning }
+export type { Job, Layer, Place, Reckoning, Treatment, Window }

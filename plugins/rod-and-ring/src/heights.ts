@@ -1,4 +1,4 @@
-import { coveredBy, filled, member, windowOf } from '@evenhem/drapery'
+import { coveredBy, filled, type Member, member, windowOf } from '@evenhem/drapery'
 import { floorAt, fromCasing, fromFloor, holeHeight, topOfRod as rodTop, topOfPlate } from '@evenhem/drapery/arithmetic'
 import {
   above,
@@ -14,25 +14,42 @@ import {
   topOfRod,
 } from '@evenhem/drapery/facts'
 import { type Known, known, type Length, type LengthReckoning, minus, number, plus, sum, times } from '@evenhem/length'
-import { type Place, reckonings, rule } from '@evenhem/plugin'
+import { type Place, reckonings, rule, type Treatment, type Window } from '@evenhem/plugin'
 import { along, plate, supportPlate } from './facts.ts'
 import type { RodAndRing } from './hardware.generated.ts'
 import { rod } from './kind.ts'
 
 const ends = ['left', 'right'] as const
 
-/** What drapery wants to know of any hardware: how far out and how far down the hooks bear. Screwed to a casing, a bracket stands out by its thickness more. */
+/** What the brackets are screwed to, when it stands out from the wall: the casing or the crown, by so much. */
+function standsOut(
+  it: Treatment,
+  window: Window,
+  windowAt: Place,
+): { readonly what: string; readonly by: Member<Length> } | undefined {
+  const first = coveredBy(it, window, windowAt)[0]
+  if (!first) return undefined
+  if (it.mount === 'casing')
+    return {
+      what: 'drapery/casing-thickness',
+      by: member(first.openingAt, ['casing', 'thickness'], first.opening.casing?.thickness),
+    }
+  if (it.mount === 'crown')
+    return { what: 'drapery/crown-projection', by: member(first.wallAt, ['crown', 'projection'], first.wall.crown?.projection) }
+  return undefined
+}
+
+/** What drapery wants to know of any hardware: how far out and how far down the hooks bear. Screwed to a casing or a crown, a bracket stands out by that much more. */
 export const bearing = rule({ id: 'bearing', on: rod, needs: {}, gives: { projection, bearingDrop, reckonings } }).run(
   ({ hardware, hardwareAt, it, at, window }) => {
     const members = {
       projection: member(hardwareAt, ['bracket', 'projection'], hardware.bracket.projection),
       bearingDrop: member(hardwareAt, ['ring', 'eyeDrop'], hardware.ring.eyeDrop),
     }
-    const first = coveredBy(it, window, windowOf(at))[0]
-    if (it.mount !== 'casing' || !first) return filled(members, (own) => own)
-    const thickness = member(first.openingAt, ['casing', 'thickness'], first.opening.casing?.thickness)
-    return filled({ ...members, thickness }, ({ thickness: casing, ...own }) => {
-      const terms = [plus('drapery/bracket-projection', own.projection), plus('drapery/casing-thickness', casing)]
+    const base = standsOut(it, window, windowOf(at))
+    if (!base) return filled(members, (own) => own)
+    return filled({ ...members, by: base.by }, ({ by, ...own }) => {
+      const terms = [plus('drapery/bracket-projection', own.projection), plus(base.what, by)]
       const out = sum(`${at}#projection`, 'drapery/projection', ...terms)
       return { ...own, projection: known(out), reckonings: [out] }
     })

@@ -58,14 +58,21 @@ export const frameRule = rule({ id: 'frame', on: 'treatment', needs: {}, gives: 
   },
 )
 
-/** The highest top of several casings, when all are known. */
+/** The top of a casing: where it was read at several points all of them, else its one height. */
+function topsOf({ opening, openingAt }: PlacedOpening): readonly Known<Length>[] {
+  const points = (opening.head ?? []).map(({ id, y }) => ({ value: y, from: below(openingAt, 'head', id, 'y') }))
+  const top = perhaps(member(openingAt, ['casing', 'top'], opening.casing?.top))
+  return points.length > 0 ? points : top ? [top] : []
+}
+
+/** The highest top of the casings, when all are known. */
 function highestTop(
   at: Place,
   covered: readonly PlacedOpening[],
 ): readonly [Known<Length> | undefined, readonly LengthReckoning[]] {
-  const tops = covered.map(({ opening, openingAt }) => perhaps(member(openingAt, ['casing', 'top'], opening.casing?.top)))
-  const known = tops.filter((top) => top !== undefined)
-  if (known.length < covered.length) return [undefined, []]
+  const each = covered.map(topsOf)
+  if (each.some((tops) => tops.length === 0)) return [undefined, []]
+  const known = each.flat()
   if (known.length === 1) return [known[0], []]
   const highest = most(`${at}#casing-top`, 'drapery/casing-top', ...known.map((top) => plus('drapery/casing-top', top)))
   return [{ value: highest.value, from: highest.name }, [highest]]

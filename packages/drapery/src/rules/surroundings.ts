@@ -292,13 +292,14 @@ export const headRoomRule = rule({
   needs: { topOfRod, ceiling, coverage, projection: { maybe: projection }, above: { maybe: above }, reach: { maybe: reach } },
   gives: { checks, reckonings },
   codes: ['drapery/head-room'],
-}).run(({ at, window, job }, facts) => {
+}).run(({ it, at, window, job }, facts) => {
   const [from, to] = [facts.reach?.left ?? facts.coverage.left, facts.reach?.right ?? facts.coverage.right]
   const overhead = lowestCeiling(`${at}#over-rod`, facts.ceiling.points, known(from), known(to))
   const crown = wallUnder(window, windowOf(at), from.value)
   const crownBottom = perhaps(member(crown.wallAt, ['crown', 'bottom'], crown.wall.crown?.bottom))
   const isUnder = isUnderCrown(crown.wall.crown?.projection, facts)
-  const limit = crownBottom && isUnder && crownBottom.value < overhead[2].value ? crownBottom : known(overhead[2])
+  const limit =
+    crownBottom && isUnder && it.mount !== 'crown' && crownBottom.value < overhead[2].value ? crownBottom : known(overhead[2])
   const lift = ruleOf(job, 'liftIn')
   const lifted = sum(`${at}#lifted`, 'drapery/lifted', plus('drapery/top-of-rod', facts.topOfRod), plus('drapery/lift-in', lift))
   const finial =
@@ -375,7 +376,7 @@ export const behindWall = rule({
   gives: { checks },
   codes: ['drapery/behind-wall'],
 }).run(({ it, at, window }, facts) => {
-  if (it.mount === 'casing') return {}
+  if (it.mount === 'casing' || it.mount === 'crown') return {}
   const columns = facts.holes
     .filter((hole) => hole.on !== 'return')
     .map((hole) => ({ x: hole.x.value, ...wallUnder(window, windowOf(at), hole.x.value) }))
@@ -429,7 +430,7 @@ export const planned = rule({
   codes: ['drapery/mount', 'drapery/around-corner'],
 }).run(({ it, at, window }) => {
   const mount = it.mount ?? 'wall'
-  const isPlain = mount === 'wall' || mount === 'casing'
+  const isPlain = mount === 'wall' || mount === 'casing' || mount === 'crown'
   const walls = window.walls.filter((wall) => wall.openings.some((opening) => it.openings?.includes(opening.id) ?? true))
   return {
     checks: [
