@@ -12,6 +12,9 @@ import { SpokenElement } from '../elements/spoken-element.ts'
 import { fill, words } from '../words.ts'
 import { shownAsks } from './shown.ts'
 
+/** How a drapery is looked at: closed, drawn aside, or closed and from above. */
+export type Looking = 'drawn' | 'stacked' | 'above'
+
 /** Pixels below a drawing for words that found no room on it. */
 const keyTall = 54
 
@@ -19,8 +22,8 @@ const keyTall = 54
 @customElement('room-drawing')
 export class RoomDrawing extends SpokenElement {
   @property({ attribute: false }) sheet!: Sheet
-  @property() view: 'elevation' | 'marks' = 'elevation'
-  @property() drapery: 'drawn' | 'stacked' = 'drawn'
+  @property() view: 'elevation' | 'plan' | 'marks' = 'elevation'
+  @property() drapery: Looking = 'drawn'
   /** The figure whose working is open. */
   @property() touched?: string
   private readonly size = new Sized(this)
@@ -96,7 +99,7 @@ export class RoomDrawing extends SpokenElement {
     const small = width < 600
     return compose(small ? layers.map(sparse(this.view)) : layers, {
       view: this.view,
-      state: this.drapery,
+      state: this.drapery === 'stacked' ? 'stacked' : 'drawn',
       width,
       height,
       sizes: small ? phone : screen,
@@ -113,7 +116,7 @@ export class RoomDrawing extends SpokenElement {
     const { room, window } = this.sheet
     const title = fill(this.view === 'marks' ? words.marksTitle : words.drawingTitle, {
       window: `${room.name}, ${window.name}`,
-      state: this.drapery === 'drawn' ? words.drawn : words.stacked,
+      state: this.view === 'marks' ? '' : words[this.drapery],
     })
     const parsed = this.parser.parseFromString(toSvg(scene, { title, interactive: true }), 'image/svg+xml')
     return document.importNode(parsed.documentElement, true)
@@ -141,7 +144,7 @@ const isForPhone =
     mark.kind === 'height'
       ? mark.role === 'mark'
       : mark.kind !== 'dimension' || !(leftOut[view] as readonly string[]).includes(mark.side)
-const leftOut = { elevation: ['right'], marks: ['right', 'above'] } as const satisfies Record<
+const leftOut = { elevation: ['right'], plan: [], marks: ['right', 'above'] } as const satisfies Record<
   string,
   readonly Dimension['side'][]
 >

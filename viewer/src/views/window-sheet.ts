@@ -28,7 +28,7 @@ import type { Leaf } from '../elements/title-block.ts'
 import type { Working } from '../elements/working-panel.ts'
 import { fill, unitNames, words } from '../words.ts'
 import { opened } from './opened.ts'
-import type { RoomDrawing } from './room-drawing.ts'
+import type { Looking, RoomDrawing } from './room-drawing.ts'
 import { holeSides, marksClosedBy, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
 import { layout } from './window-sheet.css.ts'
 import '../elements/findings-list.ts'
@@ -53,7 +53,7 @@ export class WindowSheet extends SpokenElement {
   /** All windows of the house, in walking order. */
   @property({ attribute: false }) windows: readonly PlacedWindow[] = []
   @state() private way: Way = start
-  @state() private drapery: 'drawn' | 'stacked' = 'drawn'
+  @state() private drapery: Looking = 'drawn'
   @state() private panel = 0
   @state() private step = 0
   @state() private shown: readonly string[] = []
@@ -138,7 +138,7 @@ export class WindowSheet extends SpokenElement {
     const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
     if (way.view === 'hooks')
       return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.wide.matches ? nothing : this.viewSwitch()}</hooks-view>`
-    return html`<room-drawing .view=${way.view === 'marks' ? 'marks' : 'elevation'} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
+    return html`<room-drawing .view=${this.pictured()} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
   }
 
   private now() {
@@ -181,11 +181,17 @@ export class WindowSheet extends SpokenElement {
     return last && { ...last, trail: steps.slice(0, -1).map(({ of, working }) => ({ of, title: working?.title ?? '' })) }
   }
 
-  /** The two ways to look at what this view shows. */
+  /** What is drawn: the marks, the wall, or the window seen from above. */
+  private pictured(): 'marks' | 'plan' | 'elevation' {
+    if (this.way.view === 'marks') return 'marks'
+    return this.drapery === 'above' ? 'plan' : 'elevation'
+  }
+
+  /** The ways to look at what this view shows. */
   private viewSwitch() {
     if (this.way.view === 'drawing') {
-      return html`<switch-pair .name=${words.draperyState} .on=${this.drapery} .choices=${[{ id: 'drawn', name: words.drawn }, { id: 'stacked', name: words.stacked }]}
-        @switched=${(event: CustomEvent<'drawn' | 'stacked'>) => {
+      return html`<switch-pair .name=${words.draperyState} .on=${this.drapery} .choices=${[{ id: 'drawn', name: words.drawn }, { id: 'stacked', name: words.stacked }, { id: 'above', name: words.above }]}
+        @switched=${(event: CustomEvent<Looking>) => {
           this.drapery = event.detail
         }}></switch-pair>`
     }

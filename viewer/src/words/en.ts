@@ -29,6 +29,7 @@ export const en = {
   draperyState: 'How the drapery is drawn',
   drawn: 'Closed',
   stacked: 'Stacked',
+  above: 'From above',
 
   // The step.
   stepRegion: 'What to do now',

@@ -31,6 +31,7 @@ export const es: Words = {
   draperyState: 'Cómo se dibuja la cortina',
   drawn: 'Cerrada',
   stacked: 'Recogida',
+  above: 'Desde arriba',
 
   // The step.
   stepRegion: 'Qué hacer ahora',
