@@ -26,7 +26,7 @@ import { words } from './words.ts'
 
 export { type Default, defaults, ruleOf } from './defaults.ts'
 export * from './given.ts'
-export { box, ellipse, mm, outline, through } from './pictures/shapes.ts'
+export { bearingLine, box, ellipse, mm, outline, through } from './pictures/shapes.ts'
 
 /** The trade: what every window and every hardware shares. A plugin like any other, only always on. */
 export const drapery: Plugin = {

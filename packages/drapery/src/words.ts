@@ -181,6 +181,8 @@ const names = {
   'drapery/detail-left': one('Left bracket'),
   'drapery/detail-right': one('Right bracket'),
   'drapery/between-holes': one('hole to hole'),
+  'drapery/hole-above-casing': one('above the casing'),
+  'drapery/hole-below-ceiling': one('below the ceiling'),
   'drapery/across-to-angle': one('to wall angle'),
   'drapery/wall-words': one('Wall with the window.'),
   'drapery/obstacle-switch': one('switch'),

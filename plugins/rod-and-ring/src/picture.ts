@@ -1,21 +1,35 @@
-import { box, ellipse, filled, member, mm } from '@evenhem/drapery'
-import { hookMap, projection, topOfRod } from '@evenhem/drapery/facts'
+import { bearingLine, box, ellipse, filled, member, mm, outline, projectionAt } from '@evenhem/drapery'
+import { coverage, hookMap, projection, topOfRod } from '@evenhem/drapery/facts'
 import type { Layer, Mark } from '@evenhem/drawing'
 import { inch, minus, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
-import { along, plate } from './facts.ts'
+import { along, plate, supportPlate } from './facts.ts'
 import { rod } from './kind.ts'
 
 /** Drawn when the entry does not say how big a thing is; no number is ever read from it. */
 const unsaid = { finial: 2 * inch, plateWidth: inch, plateHeight: 3 * inch } as const
 
+/** A plate on the wall, by the middle of its upper edge. */
+const plateOn = (x: number, top: number, { width, height }: { readonly width?: number; readonly height?: number }): Mark =>
+  box(
+    'bracket',
+    [mm(x - (width ?? unsaid.plateWidth) / 2), mm(top)],
+    [mm(x + (width ?? unsaid.plateWidth) / 2), mm(top - (height ?? unsaid.plateHeight))],
+  )
+const centreOn = (x: number, top: number): Mark => ({
+  kind: 'line',
+  role: 'centre',
+  from: [mm(x), mm(top) + 60],
+  to: [mm(x), mm(top) - 140],
+})
+
 /** Rod, rings, finials and brackets, to scale, with the distance from bracket to bracket and the heights of rod and plate. */
 export const picture = rule({
   id: 'picture',
   on: rod,
-  needs: { along, plate, topOfRod, hookMap, projection },
+  needs: { along, coverage, plate, topOfRod, hookMap, projection, supportPlate: { maybe: supportPlate } },
   gives: { layers, reckonings },
-}).run(({ hardware, hardwareAt, at }, facts) =>
+}).run(({ it, hardware, hardwareAt, at }, facts) =>
   filled(
     {
       diameter: member(hardwareAt, ['rod', 'diameter'], hardware.rod.diameter),
@@ -23,7 +37,8 @@ export const picture = rule({
       ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width),
     },
     ({ diameter, eyeDrop, ringWidth }) => {
-      const { left, right } = facts.along
+      const { left, right, supports } = facts.along
+      const supportTop = facts.supportPlate
       const [top, bottom] = [mm(facts.topOfRod.value), mm(facts.topOfRod.value - diameter.value)]
       const middle = (top + bottom) / 2
       const between = sum(
@@ -36,16 +51,8 @@ export const picture = rule({
       const finial = (x: number, outward: 1 | -1, y = middle): Mark =>
         ellipse('finial', [x + (outward * tip) / 2, y], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
       const hardwareMarks: readonly Mark[] = [
-        ...[left, right].map((end) =>
-          box(
-            'bracket',
-            [mm(end.bracket.value - (hardware.bracket.width ?? unsaid.plateWidth) / 2), mm(facts.plate.value)],
-            [
-              mm(end.bracket.value + (hardware.bracket.width ?? unsaid.plateWidth) / 2),
-              mm(facts.plate.value - (hardware.bracket.height ?? unsaid.plateHeight)),
-            ],
-          ),
-        ),
+        ...[left, right].map((end) => plateOn(end.bracket.value, facts.plate.value, hardware.bracket)),
+        ...(supportTop ? supports.map(({ x }) => plateOn(x.value, supportTop.value, hardware.support ?? {})) : []),
         box('rod', [mm(left.rodEnd.value), bottom], [mm(right.rodEnd.value), top]),
         finial(mm(left.rodEnd.value), -1),
         finial(mm(right.rodEnd.value), 1),
@@ -75,7 +82,16 @@ export const picture = rule({
         figure: { value: between.value, of: between.name, what: between.what, state: 'computed' },
       })
       const rows = [row('above', top)]
-      const out = -mm(facts.projection.value)
+      const projections = [
+        projectionAt(it, at, 'left', facts.projection),
+        projectionAt(it, at, 'right', facts.projection),
+      ] as const
+      const bears = bearingLine(
+        [mm(facts.coverage.left.value), mm(facts.coverage.right.value)],
+        [mm(projections[0].value), mm(projections[1].value)],
+      )
+      /** In a section what is nearer to the room lies lower. */
+      const out = (x: number): number => -bears(x)
       const [ends, half] = [[mm(left.rodEnd.value), mm(right.rodEnd.value)] as const, mm(diameter.value) / 2]
       /** The same from above: rings hang across the rod. */
       const ringsAbove = (state: 'drawn' | 'stacked'): Layer => ({
@@ -87,8 +103,8 @@ export const picture = rule({
           .map((place) =>
             box(
               'ring',
-              [mm(place[state]) - mm(ringWidth.value) / 2, out - 1.15 * half],
-              [mm(place[state]) + mm(ringWidth.value) / 2, out + 1.15 * half],
+              [mm(place[state]) - mm(ringWidth.value) / 2, out(mm(place[state])) - 1.15 * half],
+              [mm(place[state]) + mm(ringWidth.value) / 2, out(mm(place[state])) + 1.15 * half],
             ),
           ),
       })
@@ -112,24 +128,29 @@ export const picture = rule({
           {
             view: 'marks',
             depth: 40,
-            marks: [left, right].map(
-              (end): Mark => ({
-                kind: 'line',
-                role: 'centre',
-                from: [mm(end.bracket.value), mm(facts.plate.value) + 60],
-                to: [mm(end.bracket.value), mm(facts.plate.value) - 140],
-              }),
-            ),
+            marks: [
+              ...[left, right].map((end) => centreOn(end.bracket.value, facts.plate.value)),
+              ...(supportTop ? supports.map(({ x }) => centreOn(x.value, supportTop.value)) : []),
+            ],
           },
           { view: 'marks', depth: 60, marks: rows },
           {
             view: 'plan',
             depth: 41,
-            marks: [box('rod', [ends[0], out - half], [ends[1], out + half]), finial(ends[0], -1, out), finial(ends[1], 1, out)],
+            marks: [
+              outline('rod', [
+                [ends[0], out(ends[0]) - half],
+                [ends[1], out(ends[1]) - half],
+                [ends[1], out(ends[1]) + half],
+                [ends[0], out(ends[0]) + half],
+              ]),
+              finial(ends[0], -1, out(ends[0])),
+              finial(ends[1], 1, out(ends[1])),
+            ],
           },
           ringsAbove('drawn'),
           ringsAbove('stacked'),
-          { view: 'plan', depth: 60, marks: [row('below', out)] },
+          { view: 'plan', depth: 60, marks: [row('below', Math.min(...ends.map(out)))] },
         ],
       }
     },

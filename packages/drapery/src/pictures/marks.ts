@@ -1,7 +1,8 @@
 import type { Detail, Dimension, Figure, Layer, Mark, Point } from '@evenhem/drawing'
-import { type LengthReckoning, minus, plus, sum } from '@evenhem/length'
+import { type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
-import { floor, frame, type Hole, hangLine, holes } from '../facts.ts'
+import { ceilingAt } from '../arithmetic/floor.ts'
+import { ceiling, type Floor, floor, frame, type Hole, hangLine, holes } from '../facts.ts'
 import { mm } from './shapes.ts'
 
 const figure = (reckoning: LengthReckoning, what: string): Figure => ({
@@ -36,18 +37,32 @@ function supportWord(hole: Hole, all: readonly Hole[]): string {
   return ids.length === 1 ? 'drapery/support' : `drapery/support-${Math.min(ids.indexOf(hole.support ?? '') + 1, 9)}`
 }
 
-/** Around the holes of one side, with the distances that a rule on the wall can check: hole to hole, and across to the wall angle. */
-function detailOf(
-  at: string,
-  side: 'left' | 'right',
-  all: readonly Hole[],
-): { readonly detail: Detail; readonly working: readonly LengthReckoning[] } | undefined {
-  const own = all.filter((hole) => hole.side === side).sort((a, b) => b.height.value - a.height.value)
-  const plate = own.filter((hole) => hole.on === 'bracket')
+/** The holes of one bracket or support with what holds the return beside it; highest first. */
+interface Column {
+  readonly id: string
+  readonly code: string
+  readonly holes: readonly Hole[]
+}
+function columnsOf(all: readonly Hole[]): readonly Column[] {
+  const ids = [...new Set(all.map((hole) => hole.support ?? hole.side))]
+  return ids.map((id) => {
+    const own = all.filter((hole) => (hole.support ?? hole.side) === id).sort((a, b) => b.height.value - a.height.value)
+    const [first] = own
+    return { id, code: first?.support === undefined ? `drapery/detail-${id}` : supportWord(first, all), holes: own }
+  })
+}
+
+interface Enlarged {
+  readonly detail: Detail
+  readonly working: readonly LengthReckoning[]
+}
+/** Around one bracket or support, with the distances that a rule on the wall can check: hole to hole, and across to the wall angle. */
+function detailOf(at: string, { id, code, holes: own }: Column): Enlarged | undefined {
+  const plate = own.filter((hole) => hole.on !== 'return')
   const [top, lower, angle] = [plate[0], plate.at(-1), own.find((hole) => hole.on === 'return')]
   if (!top || !lower) return undefined
   const down = sum(
-    `${at}#between-holes-${side}`,
+    `${at}#between-holes-${id}`,
     'drapery/between-holes',
     plus('drapery/hole-height', top.height),
     minus('drapery/hole-height', lower.height),
@@ -55,12 +70,12 @@ function detailOf(
   const across =
     angle &&
     sum(
-      `${at}#across-${side}`,
+      `${at}#across-${id}`,
       'drapery/across-to-angle',
       plus('drapery/from-casing', angle.fromCasing),
       minus('drapery/from-casing', top.fromCasing),
     )
-  const inward = side === 'left' ? 1 : -1
+  const inward = top.side === 'right' ? -1 : 1
   const [x, high, low] = [mm(top.x.value), mm(top.height.value), mm(lower.height.value)]
   const inside = (from: Point, to: Point, reckoning: LengthReckoning): Dimension => ({
     kind: 'dimension',
@@ -76,17 +91,55 @@ function detailOf(
       ? [inside([Math.min(x, mm(angle.x.value)), low - 30], [Math.max(x, mm(angle.x.value)), low - 30], across)]
       : []),
   ]
-  const [left, right] = inward > 0 ? [x - 75, x + 60] : [x - 60, x + 75]
+  const outer = top.side === 'middle' ? 45 : 75
+  const [left, right] = inward > 0 ? [x - outer, x + 60] : [x - 60, x + outer]
+  const [from, to]: readonly [Point, Point] = [
+    [left, low - 55],
+    [right, high + 50],
+  ]
   return {
-    detail: {
-      kind: 'detail',
-      id: `detail-${side}`,
-      code: `drapery/detail-${side}`,
-      from: [left, low - 55],
-      to: [right, high + 50],
-      marks,
-    },
+    detail: { kind: 'detail', id: `detail-${id}`, code, from, to, marks },
     working: [...(down.value > 0 ? [down] : []), ...(across ? [across] : [])],
+  }
+}
+
+/** The other two ways to the top hole of an end: up from the casing and down from the ceiling, where both stand over it. */
+function crossChecks(at: string, { id, holes: own }: Column, casing: Known<Length> | undefined, over: Floor | undefined) {
+  const top = own.find((hole) => hole.on === 'bracket')
+  if (!top) return { marks: [], working: [] }
+  const ceilingHere = over && ceilingAt(`${at}#ceiling-at-bracket-${id}`, over.points, known(top.x))
+  const up =
+    casing &&
+    sum(
+      `${at}#above-casing-${id}`,
+      'drapery/hole-above-casing',
+      plus('drapery/hole-height', top.height),
+      minus('drapery/casing-top', casing),
+    )
+  const down =
+    ceilingHere &&
+    sum(
+      `${at}#below-ceiling-${id}`,
+      'drapery/hole-below-ceiling',
+      plus('drapery/ceiling', ceilingHere),
+      minus('drapery/hole-height', top.height),
+    )
+  const [x, y] = [mm(top.x.value), mm(top.height.value)]
+  const inward = top.side === 'right' ? -1 : 1
+  const line = (along: number, from: number, to: number, reckoning: LengthReckoning): Dimension => ({
+    kind: 'dimension',
+    role: 'dimension',
+    side: 'inside',
+    from: [along, Math.min(from, to)],
+    to: [along, Math.max(from, to)],
+    figure: figure(reckoning, reckoning.what),
+  })
+  return {
+    marks: [
+      ...(up && up.value !== 0 ? [line(x + inward * 250, mm(casing.value), y, up)] : []),
+      ...(down && ceilingHere ? [line(x + inward * 60, y, mm(ceilingHere.value), down)] : []),
+    ],
+    working: [ceilingHere, up, down].filter((each) => each !== undefined),
   }
 }
 
@@ -94,11 +147,13 @@ function detailOf(
 export const marksPicture = rule({
   id: 'marks-picture',
   on: 'treatment',
-  needs: { holes, hangLine, floor, frame },
+  needs: { holes, hangLine, floor, frame, ceiling: { maybe: ceiling } },
   gives: { layers, reckonings },
 }).run(({ at }, facts) => {
   const edge = (hole: Hole): number => mm(hole.side === 'right' ? facts.frame.right.value : (facts.frame.left?.value ?? 0))
-  const [left, right] = [detailOf(at, 'left', facts.holes), detailOf(at, 'right', facts.holes)]
+  const groups = columnsOf(facts.holes)
+  const details = groups.map((group) => detailOf(at, group)).filter((each) => each !== undefined)
+  const checks = groups.map((group) => crossChecks(at, group, facts.frame.top, facts.ceiling))
   const heightOf = (hole: Hole): Mark => ({
     kind: 'height',
     role: 'mark',
@@ -114,7 +169,8 @@ export const marksPicture = rule({
       ...facts.holes.map(cross),
       ...facts.holes.map(heightOf),
       ...columns(facts.holes).map((hole) => outward(hole, edge(hole))),
-      ...[left, right].flatMap((each) => (each ? [each.detail] : [])),
+      ...checks.flatMap((each) => each.marks),
+      ...details.map((each) => each.detail),
     ],
   }
   const first = facts.holes.filter((hole) => hole.side === 'left')
@@ -137,8 +193,8 @@ export const marksPicture = rule({
         at: [x, mm(facts.hangLine.hem.value)],
         figure: figure(facts.hangLine.hem, 'drapery/hem'),
       },
-      ...(left ? [left.detail] : []),
+      ...details.filter(({ detail }) => detail.id === 'detail-left').map(({ detail }) => detail),
     ],
   }
-  return { layers: [sheet, elevation], reckonings: [...(left?.working ?? []), ...(right?.working ?? [])] }
+  return { layers: [sheet, elevation], reckonings: [...details, ...checks].flatMap(({ working }) => working) }
 })

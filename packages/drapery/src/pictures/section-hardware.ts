@@ -2,10 +2,10 @@ import type { Detail, Mark } from '@evenhem/drawing'
 import { inch, type Known, type Length } from '@evenhem/length'
 import { layers, rule } from '@evenhem/plugin'
 import { coverage, type Hole, heldAtWall, holes, makeUp, projection, reach, type Side } from '../facts.ts'
-import { member, windowOf } from '../given.ts'
+import { member, projectionAt, windowOf } from '../given.ts'
 import { wideOf } from './openings.ts'
 import { outFromWall, standsOut } from './section.ts'
-import { box, mm } from './shapes.ts'
+import { bearingLine, box, mm } from './shapes.ts'
 
 /** Drawn alike for every hardware; no number is read from it. */
 const arm = mm(0.25 * inch)
@@ -75,14 +75,19 @@ export const hardwareSection = rule({
   on: 'treatment',
   needs: { coverage, projection, makeUp, holes: { maybe: holes }, reach: { maybe: reach }, heldAtWall: { maybe: heldAtWall } },
   gives: { layers },
-}).run(({ at, window }, facts) => {
+}).run(({ it, at, window }, facts) => {
   const { openings } = wideOf(window, windowOf(at))
   const [first, last] = [openings[0], openings.at(-1)]
-  const [all, out] = [facts.holes ?? [], facts.projection]
+  const all = facts.holes ?? []
+  const outAt = (side: Side): Known<Length> => projectionAt(it, at, side, facts.projection)
   const brackets = places(all, 'bracket')
   const from = mm((facts.reach ?? facts.coverage).left.value)
   const to = mm((facts.reach ?? facts.coverage).right.value)
-  const rod: Mark = { kind: 'line', role: 'rod', from: outFromWall(from, mm(out.value)), to: outFromWall(to, mm(out.value)) }
+  const bears = bearingLine(
+    [mm(facts.coverage.left.value), mm(facts.coverage.right.value)],
+    [mm(outAt('left').value), mm(outAt('right').value)],
+  )
+  const rod: Mark = { kind: 'line', role: 'rod', from: outFromWall(from, bears(from)), to: outFromWall(to, bears(to)) }
   const depth = first && member(first.openingAt, ['sill', 'depth'], first.opening.sill?.depth)
   const detail = (side: Side): Detail => {
     const own = brackets.filter((x) => all.some((hole) => hole.side === side && mm(hole.x.value) === x))
@@ -92,13 +97,14 @@ export const hardwareSection = rule({
       outer: side === 'left' ? Math.min(from, cover) : Math.max(to, cover),
       bracket: own[0] ?? cover,
       cover,
-      out,
+      out: outAt(side),
       casing: (side === 'left' ? first?.left : last?.right) ?? 0,
       return: facts.makeUp.panels.find((panel) => panel.outer === side)?.return,
       stool: side === 'left' && depth?.value !== undefined ? (depth as Known<Length>) : undefined,
     })
   }
-  const marks = [...brackets.flatMap((x) => bracketAt(x, mm(out.value))), ...places(all, 'return').map(angleAt), rod]
+  const supports = places(all, 'support')
+  const marks = [...[...brackets, ...supports].flatMap((x) => bracketAt(x, bears(x))), ...places(all, 'return').map(angleAt), rod]
   return {
     layers: [
       { view: 'plan', depth: 40, marks: [{ kind: 'group', id: 'hardware', words: 'drapery/section-hardware', marks }] },

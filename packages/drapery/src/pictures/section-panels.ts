@@ -1,8 +1,11 @@
 import type { Layer, Mark, Point, Segment } from '@evenhem/drawing'
 import { inch } from '@evenhem/length'
 import { layers, rule } from '@evenhem/plugin'
-import { type HookPlace, heldAtWall, hookMap, makeUp, type PanelMakeUp, projection } from '../facts.ts'
-import { mm } from './shapes.ts'
+import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, type PanelMakeUp, projection } from '../facts.ts'
+import { projectionAt } from '../given.ts'
+import { bearingLine, mm } from './shapes.ts'
+
+const ends = ['left', 'right'] as const
 
 type State = 'drawn' | 'stacked'
 /** How far a pleat stands out, and half its width; nothing in an order says so, no number is read from it. */
@@ -16,9 +19,8 @@ const clear = mm(0.25 * inch)
 export const foldDepth = (space: number, apart: number): number => Math.sqrt(Math.max(0, space ** 2 - apart ** 2)) / 2
 
 /** From hook to hook the cloth goes back toward the wall and comes forward again. */
-function fold([from, y]: Point, to: number, depth: number): Segment {
-  const out = y + (4 / 3) * depth
-  return ['C', from, out, to, out, to, y]
+function fold([from, y]: Point, [to, end]: Point, depth: number): Segment {
+  return ['C', from, y + (4 / 3) * depth, to, end + (4 / 3) * depth, to, end]
 }
 
 /** A pleat stands forward of its hook, narrower where its neighbours are near. */
@@ -40,7 +42,8 @@ function pleatAt([x, y]: Point, apart: number): Mark {
 interface Hung {
   readonly panel: PanelMakeUp
   readonly places: readonly HookPlace[]
-  readonly out: number
+  /** How far from the wall the hooks bear, at a place along it. */
+  readonly out: (x: number) => number
   readonly isHeld: boolean
 }
 
@@ -49,7 +52,8 @@ const onHardware = ({ places, isHeld }: Hung): readonly HookPlace[] =>
   places.filter((place) => !(isHeld && place.hook.on === 'outer-edge'))
 
 /** From the last hook on the hardware to the wall, bulging by what the return is longer than the way. */
-function returnTo({ panel, out }: Hung, x: number): readonly Segment[] {
+function returnTo({ panel, out: outAt }: Hung, x: number): readonly Segment[] {
+  const out = outAt(x)
   const bulge = foldDepth(Math.max(out, mm(panel.return.value)), out) * (panel.outer === 'left' ? -1 : 1)
   return [['C', x + (4 / 3) * bulge, -out, x + (4 / 3) * bulge, 0, x, 0]]
 }
@@ -66,14 +70,18 @@ function panelMarks(hung: Hung, state: State): readonly Mark[] {
     const length = isSpace
       ? mm(panel.space.value)
       : Math.abs((hooks[i + 1]?.hook.across ?? 0) - (hooks[i]?.hook.across ?? 0)) / 1e6
-    return fold([from, -out], x, Math.min(Math.max(leastFold, foldDepth(length, Math.abs(x - from))), Math.max(0, out - clear)))
+    const least = Math.min(out(from), out(x))
+    const depth = Math.min(Math.max(leastFold, foldDepth(length, Math.abs(x - from))), Math.max(0, least - clear))
+    return fold([from, -out(from)], [x, -out(x)], depth)
   })
   const cloth: Mark = {
     kind: 'path',
     role: 'cloth',
-    d: [['M', xs[0] ?? 0, -out], ...between, ...(hung.isHeld ? returnTo(hung, xs.at(-1) ?? 0) : [])],
+    d: [['M', xs[0] ?? 0, -out(xs[0] ?? 0)], ...between, ...(hung.isHeld ? returnTo(hung, xs.at(-1) ?? 0) : [])],
   }
-  const pleats = hooks.filter((place) => place.hook.on === 'pleat').map((place) => pleatAt([mm(place[state]), -out], apart))
+  const pleats = hooks
+    .filter((place) => place.hook.on === 'pleat')
+    .map((place) => pleatAt([mm(place[state]), -out(mm(place[state]))], apart))
   return [...pleats, cloth]
 }
 
@@ -81,14 +89,16 @@ function panelMarks(hung: Hung, state: State): readonly Mark[] {
 export const panelsSection = rule({
   id: 'panels-section',
   on: 'treatment',
-  needs: { makeUp, hookMap, projection, heldAtWall: { maybe: heldAtWall } },
+  needs: { coverage, makeUp, hookMap, projection, heldAtWall: { maybe: heldAtWall } },
   gives: { layers },
-}).run((_, facts) => {
+}).run(({ it, at }, facts) => {
+  const [left, right] = ends.map((side) => mm(projectionAt(it, at, side, facts.projection).value)) as [number, number]
+  const out = bearingLine([mm(facts.coverage.left.value), mm(facts.coverage.right.value)], [left, right])
   const hung = facts.makeUp.panels.map(
     (panel): Hung => ({
       panel,
       places: facts.hookMap.places.filter((place) => place.panel === panel.panel),
-      out: mm(facts.projection.value),
+      out,
       isHeld: (facts.heldAtWall ?? []).some((held) => held.side === panel.outer),
     }),
   )

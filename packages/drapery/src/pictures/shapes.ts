@@ -42,3 +42,9 @@ export const box = (role: Role, [x1, y1]: Point, [x2, y2]: Point): Mark => ({
   width: Math.abs(x2 - x1),
   height: Math.abs(y2 - y1),
 })
+
+/** How far from the wall the hooks bear at a place along it: between the ends of unlike projections a straight line. Places and distances in mm. */
+export function bearingLine(ends: readonly number[], [left, right]: readonly [number, number]): (x: number) => number {
+  const [from, to] = [Math.min(...ends), Math.max(...ends)]
+  return (x) => (left === right || !(to > from) ? left : left + ((right - left) * (x - from)) / (to - from))
+}

@@ -1,7 +1,8 @@
 import type { Dimension, Figure, Mark, Point } from '@evenhem/drawing'
-import { inch, type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
+import { inch, type Known, known, type Length, type LengthReckoning, minus, number, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
-import { type Floor, floor } from '../facts.ts'
+import { ceilingAt } from '../arithmetic/floor.ts'
+import { ceiling, type Floor, floor } from '../facts.ts'
 import { type Member, member } from '../given.ts'
 import { crownMarks, obstacleMarks, openingMarks, type Stands, studMarks, type Wide, wideOf } from './openings.ts'
 import { mm, outline, through } from './shapes.ts'
@@ -31,10 +32,15 @@ const dimension = (side: Dimension['side'], from: Point, to: Point, figure: Figu
   figure,
 })
 
-/** The line of the floor from x to x, through its points and level beyond them. */
+/** The line of the floor or the ceiling from x to x, through its points, straight between and level beyond them. */
 export function floorLine(points: Floor['points'], left: number, right: number): readonly Point[] {
-  const inside = points.map((point): Point => [mm(point.x.value), mm(point.y.value)]).filter(([x]) => x > left && x < right)
-  return [[left, inside[0]?.[1] ?? 0], ...inside, [right, inside.at(-1)?.[1] ?? 0]]
+  const all = points.map((point): Point => [mm(point.x.value), mm(point.y.value)])
+  const heightAt = (x: number): number => {
+    const [before, after] = [all.findLast((point) => point[0] <= x), all.find((point) => point[0] >= x)]
+    if (!before || !after || before === after) return (before ?? after)?.[1] ?? 0
+    return before[1] + ((after[1] - before[1]) * (x - before[0])) / (after[0] - before[0])
+  }
+  return [[left, heightAt(left)], ...all.filter(([x]) => x > left && x < right), [right, heightAt(right)]]
 }
 
 /** What lies between two members, as a reckoning; undefined while one is not known. */
@@ -76,98 +82,107 @@ function rowBelow(at: string, wide: Wide, low: number) {
   return { marks, working: gaps.filter((each) => each !== undefined) }
 }
 
+/** The line of the ceiling, as the floor's; level at a height while nobody has said. */
+const ceilingLine = (over: Floor | undefined, { left, right }: Wide, level: number): readonly Point[] =>
+  over
+    ? floorLine(over.points, left, right)
+    : [
+        [left, level],
+        [right, level],
+      ]
+/** The ceiling over the left edge of the first casing: as it stands when it was read once, else worked out between its points. */
+function ceilingOver(at: string, first: Stands | undefined, { points }: Floor) {
+  const [only] = points
+  if (!only || points.length === 1) return { over: only?.y as Known<Length>, working: [] }
+  const over = ceilingAt(
+    `${at}#ceiling-over-casing`,
+    points,
+    (first?.x.value === undefined ? number(0) : first.x) as Known<Length>,
+  )
+  return { over: known(over), working: [over] }
+}
+
 /** The column on the right: floor to casing, the casing's height, casing to ceiling. */
-function columnRight(at: string, first: Stands, ceiling: Member<Length>, x: number, top: number) {
+function columnRight(at: string, first: Stands, over: Member<Length>, x: number) {
   const { sizes } = first
   const [highest, lowest] = ['drapery/casing-top', 'drapery/casing-bottom'] as const
   const height = between(`${at}#casing-height`, 'drapery/casing-height', sizes.top, highest, sizes.bottom, lowest)
-  const above = between(`${at}#above-casing`, 'drapery/above-casing-free', ceiling, 'drapery/ceiling', sizes.top, highest)
+  const above = between(`${at}#above-casing`, 'drapery/above-casing-free', over, 'drapery/ceiling', sizes.top, highest)
   const column = (from: number, to: number, figure: Figure): Dimension => dimension('right', [x, from], [x, to], figure)
   const marks = [
     column(0, first.bottom, figureOf(sizes.bottom, lowest)),
     height
       ? column(first.bottom, first.top, computed(height))
       : column(sizes.top.value === undefined ? first.bottom : 0, first.top, figureOf(sizes.top, highest)),
-    ...(above ? [column(first.top, top, computed(above))] : []),
+    ...(above ? [column(first.top, first.top + mm(above.value), computed(above))] : []),
   ]
   return { marks, working: [height, above].filter((each) => each !== undefined) }
 }
 
 /** Wall, floor, ceiling and openings, with the sizes that the order gives: the ground of every view of a window. */
-export const wallPicture = rule({ id: 'wall-picture', on: 'window', needs: { floor }, gives: { layers, reckonings } }).run(
-  ({ it, at, room }, facts) => {
-    const wide = wideOf(it, at)
-    const first = wide.openings[0]
-    const roomAt = at.slice(0, at.lastIndexOf('/windows/'))
-    const ceiling = member(roomAt, ['ceiling'], room.ceiling)
-    const edges = {
-      left: wide.left,
-      right: wide.right,
-      top: mm(ceiling.value ?? 0) || Math.max(0, ...wide.openings.map(({ top }) => top)) + unknownAbove,
-    }
-    const line = floorLine(facts.floor.points, edges.left, edges.right)
-    const low = Math.min(...line.map(([, y]) => y))
-    const boards = it.walls[0]?.baseboard
-    const marks: readonly Mark[] = [
-      ...ground(edges, line),
-      ...baseboard(boards?.height, edges, line),
-      ...crownMarks(wide),
-      ...wide.openings.flatMap(openingMarks),
-      ...obstacleMarks(wide),
-    ]
-    const row = rowBelow(at, wide, low)
-    const column = first ? columnRight(at, first, ceiling, edges.right, edges.top) : { marks: [], working: [] }
-    const group = (own: readonly Mark[]): Mark => ({ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks: own })
-    return {
-      layers: [
-        { view: 'elevation', depth: 0, marks: [group(marks)] },
-        { view: 'elevation', depth: 60, marks: [...row.marks, ...column.marks] },
-        { view: 'marks', depth: 0, marks: [group([...marks, ...studMarks(wide, low, edges.top)])] },
-        { view: 'marks', depth: 60, marks: row.marks },
-      ],
-      reckonings: [...row.working, ...column.working],
-    }
-  },
-)
+export const wallPicture = rule({
+  id: 'wall-picture',
+  on: 'window',
+  needs: { floor, ceiling: { maybe: ceiling } },
+  gives: { layers, reckonings },
+}).run(({ it, at, room }, facts) => {
+  const wide = wideOf(it, at)
+  const first = wide.openings[0]
+  const overCasing = facts.ceiling && ceilingOver(at, first, facts.ceiling)
+  const highest = member(at.slice(0, at.lastIndexOf('/windows/')), ['ceiling'], room.ceiling)
+  const level = mm(highest.value ?? 0) || Math.max(0, ...wide.openings.map(({ top }) => top)) + unknownAbove
+  const edges = { left: wide.left, right: wide.right, over: ceilingLine(facts.ceiling, wide, level) }
+  const top = Math.max(...edges.over.map(([, y]) => y))
+  const line = floorLine(facts.floor.points, edges.left, edges.right)
+  const low = Math.min(...line.map(([, y]) => y))
+  const boards = it.walls[0]?.baseboard
+  const marks: readonly Mark[] = [
+    ...ground(edges, line),
+    ...baseboard(boards?.height, edges, line),
+    ...crownMarks(wide),
+    ...wide.openings.flatMap(openingMarks),
+    ...obstacleMarks(wide),
+  ]
+  const row = rowBelow(at, wide, low)
+  const column = first ? columnRight(at, first, overCasing?.over ?? highest, edges.right) : { marks: [], working: [] }
+  const group = (own: readonly Mark[]): Mark => ({ kind: 'group', id: 'wall', words: 'drapery/wall-words', marks: own })
+  return {
+    layers: [
+      { view: 'elevation', depth: 0, marks: [group(marks)] },
+      { view: 'elevation', depth: 60, marks: [...row.marks, ...column.marks] },
+      { view: 'marks', depth: 0, marks: [group([...marks, ...studMarks(wide, low, top)])] },
+      { view: 'marks', depth: 60, marks: row.marks },
+    ],
+    reckonings: [...row.working, ...column.working, ...(overCasing?.working ?? [])],
+  }
+})
 
 interface Edges {
   readonly left: number
   readonly right: number
-  readonly top: number
+  /** The line of the ceiling. */
+  readonly over: readonly Point[]
 }
 
-function ground({ left, right, top }: Edges, line: readonly Point[]): readonly Mark[] {
-  const under: readonly Point[] = [
-    ...line,
-    [right, Math.min(...line.map(([, y]) => y)) - depthOfHatch],
-    [left, Math.min(...line.map(([, y]) => y)) - depthOfHatch],
-  ]
-  const back = [...line].reverse()
+function ground({ left, right, over }: Edges, line: readonly Point[]): readonly Mark[] {
+  const deep = (from: readonly Point[], y: number): Mark => ({
+    kind: 'hatch',
+    role: 'hatch',
+    of: [...from, [right, y], [left, y]],
+  })
+  const [lowest, highest] = [Math.min(...line.map(([, y]) => y)), Math.max(...over.map(([, y]) => y))]
+  const side = (x: number, bottom: Point | undefined, top: Point | undefined): Mark =>
+    through('wall', [
+      [x, top?.[1] ?? 0],
+      [x, bottom?.[1] ?? 0],
+    ])
   return [
-    outline('wall-face', [[left, top], [right, top], ...back]),
-    { kind: 'hatch', role: 'hatch', of: under },
-    {
-      kind: 'hatch',
-      role: 'hatch',
-      of: [
-        [left, top],
-        [right, top],
-        [right, top + depthOfHatch],
-        [left, top + depthOfHatch],
-      ],
-    },
-    through('wall', [
-      [left, top],
-      [right, top],
-    ]),
-    through('wall', [
-      [left, top],
-      [left, line[0]?.[1] ?? 0],
-    ]),
-    through('wall', [
-      [right, top],
-      [right, line.at(-1)?.[1] ?? 0],
-    ]),
+    outline('wall-face', [...over, ...[...line].reverse()]),
+    deep(line, lowest - depthOfHatch),
+    deep(over, highest + depthOfHatch),
+    through('wall', over),
+    side(left, line[0], over[0]),
+    side(right, line.at(-1), over.at(-1)),
     through('wall', line),
   ]
 }
