@@ -6,7 +6,7 @@ import { type Gathered, gather, only } from './gather.ts'
 import { type Ground, ground } from './ground.ts'
 import { type HeightLabel, type HeightSide, heightLabels, sideOf } from './heights.ts'
 import { inReadingOrder, labelsOf } from './labels.ts'
-import { bladesOf, type Laid, lay, type Work, walls } from './layout.ts'
+import { bladesOf, isAtTop, type Laid, lay, type Work, walls } from './layout.ts'
 import { markBounds } from './mark/index.ts'
 import type { Layer } from './marks.ts'
 import { type Arranged, placeCaptions, placeFindings, placeHeights, placeInside, placeRows } from './placing.ts'
@@ -65,7 +65,7 @@ const crossBoxes = (items: readonly Placed[]): readonly Box[] =>
 
 const labelsIn = (items: readonly Placed[]): readonly Box[] => items.flatMap(labelsOf).map(({ box }) => box)
 
-/** A section is a narrow strip at the top of its page: what is enlarged stands under it and under its rows. */
+/** Under a drawing at the top of its page, and under its rows and heights. */
 function beneath(strip: Box, labels: readonly Box[], options: ComposeOptions): Ground {
   const { gap, edge } = options.sizes
   const top = Math.max(...[strip, ...labels].map((box) => box.y + box.height)) + gap
@@ -85,8 +85,14 @@ function arrange(work: Work, laid: Laid): Arranged {
   const rows = placeRows(laid, margin, options)
   const free = ground(common(boxOf(frame, content), pageBox(options)), ...crossBoxes(shapes), ...margin.taken)
   const findings = placeFindings(only(marks, 'finding'), laid, free, options)
-  const panels = options.view === 'plan' ? beneath(boxOf(frame, content), labelsIn(rows.items), options) : free
-  const enlarged = details(gathered, crowds, frame, { panels, signs: free }, options)
+  const below = isAtTop(work) ? beneath(boxOf(frame, content), labelsIn([...rows.items, ...heights.items]), options) : undefined
+  const enlarged = details(
+    gathered,
+    crowds,
+    frame,
+    { panels: options.view === 'plan' && below ? below : free, row: below, signs: free },
+    options,
+  )
   const inside = placeInside(
     only(marks, 'dimension').filter((mark) => mark.side === 'inside'),
     laid,

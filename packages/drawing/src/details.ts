@@ -62,8 +62,9 @@ export function details(
 ): Arranged {
   const { sizes } = options
   const noise = noiseOf(marks, frame, sizes)
-  const together =
-    options.view === 'plan' ? rowFor(crowds, frame, grounds, options) : pairFor(crowds, frame, grounds, noise, options)
+  const together = grounds.row
+    ? rowFor(crowds, frame, grounds.row, grounds.signs, options)
+    : pairFor(crowds, frame, grounds, noise, options)
   const items: Placed[] = []
   const leftOut: LeftOut[] = []
   for (const [n, crowd] of crowds.entries()) {

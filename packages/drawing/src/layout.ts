@@ -111,11 +111,14 @@ function oneTier(work: Work): Margins {
   }
 }
 
+/** What is enlarged stands beneath a section, and beneath a wall with more places to enlarge than can stand side by side on it. */
+export const isAtTop = ({ gathered, options }: Work): boolean => options.view === 'plan' || gathered.details.length > 2
+
 /** Rows change with the scale and the scale with their rows: margins only grow, so this ends. */
 export function lay(work: Work): Laid {
   const { options } = work
   const settle = (margins: Margins, turn: number): Laid => {
-    const next = rowsAt(work, fitted(work.content, options, margins, options.sizes.step, options.view === 'plan'))
+    const next = rowsAt(work, fitted(work.content, options, margins, options.sizes.step, isAtTop(work)))
     const wanted = larger(margins, next.margins)
     const isSettled = (Object.keys(wanted) as (keyof Margins)[]).every((side) => wanted[side] <= margins[side] + 0.01)
     return isSettled || turn > 6 ? next.laid : settle(wanted, turn + 1)

@@ -35,6 +35,8 @@ export interface Found {
 /** Where enlargements may stand, and where their letters may stand beside what they enlarge. */
 export interface Grounds {
   readonly panels: Ground
+  /** Where they stand in a row, if they are to. */
+  readonly row?: Ground | undefined
   readonly signs: Ground
 }
 
@@ -117,7 +119,8 @@ const rowFactors = Array.from({ length: 14 }, (_, n) => 8 - n / 2)
 export function rowFor(
   crowds: readonly Crowd[],
   frame: Frame,
-  { panels: { within }, signs }: Grounds,
+  { within }: Ground,
+  signs: Ground,
   options: ComposeOptions,
 ): readonly Found[] | undefined {
   const apart = stepOf(options.sizes)

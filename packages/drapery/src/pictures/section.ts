@@ -106,6 +106,11 @@ function obstacleDetail({ id, code, left, right, depth }: StandsOut): Detail {
   }
 }
 
+/** Only what a drapery could come to is enlarged: a rod seldom reaches further past a casing (common practice, no source). */
+const near = mm(14 * inch)
+const isNear = ({ left, right }: StandsOut, { openings }: Wide): boolean =>
+  openings.some((opening) => left < opening.right + near && right > opening.left - near)
+
 /** The wall cut through the window and seen from above, with the sizes that the order gives along it. */
 export const wallSection = rule({ id: 'wall-section', on: 'window', needs: {}, gives: { layers } }).run(({ it, at }) => {
   const wide = wideOf(it, at)
@@ -126,7 +131,7 @@ export const wallSection = rule({ id: 'wall-section', on: 'window', needs: {}, g
   return {
     layers: [
       { view: 'plan', depth: 0, marks: [{ kind: 'group', id: 'wall', words: 'drapery/section-words', marks }] },
-      { view: 'plan', depth: 60, marks: [...rows, ...obstacles.map(obstacleDetail)] },
+      { view: 'plan', depth: 60, marks: [...rows, ...obstacles.filter((each) => isNear(each, wide)).map(obstacleDetail)] },
     ],
   }
 })
