@@ -181,6 +181,8 @@ const names = {
   'drapery/detail-left': one('Soporte izquierdo'),
   'drapery/detail-right': one('Soporte derecho'),
   'drapery/between-holes': one('de agujero a agujero'),
+  'drapery/hole-above-casing': one('al marco'),
+  'drapery/hole-below-ceiling': one('al techo'),
   'drapery/across-to-angle': one('a la escuadra'),
   'drapery/wall-words': one('Pared con la ventana.'),
   'drapery/obstacle-switch': one('interruptor'),

@@ -1,3 +1,4 @@
+export { closedMarks } from './closed.ts'
 export { compose } from './compose.ts'
 export { type FigureLook, figureOf, type Glyph, type Glyphs, type Sign } from './figure.ts'
 export { withLegend } from './legend.ts'

@@ -46,6 +46,17 @@ export interface Laid {
   readonly room: number
 }
 
+/** Height of a row of enlargements, in captions' size, and the most of a page that it may take. */
+const rowHeight = 12.5
+const mostOfPage = 0.26
+/** What a marks sheet keeps free under the wall, whose own ground is for numbers; on a page too low for that, enlargements stand on the wall. */
+function underMarks({ gathered, options: { view, height, sizes } }: Work): number {
+  const wanted = rowHeight * sizes.caption.size
+  return view === 'marks' && gathered.details.length > 0 && wanted <= mostOfPage * height ? wanted : 0
+}
+/** What is enlarged stands beneath a section, and beneath the wall of a marks sheet. */
+export const isAtTop = (work: Work): boolean => work.options.view === 'plan' || underMarks(work) > 0
+
 /** All rows at one scale, and the margins that they would need. */
 function rowsAt(work: Work, frame: Frame): { readonly laid: Laid; readonly margins: Margins } {
   const { options, gathered } = work
@@ -86,7 +97,7 @@ function rowsAt(work: Work, frame: Frame): { readonly laid: Laid; readonly margi
     left: reach('left') + beside(work, 'left') + around,
     top: reach('above') + around,
     right: reach('right') + beside(work, 'right') + around,
-    bottom: reach('below') + around,
+    bottom: reach('below') + around + underMarks(work),
   }
   const rows = new Map([...found.values()].flatMap(({ spots }) => spots))
   const edges = { left: content.x - reach('left'), right: end }
@@ -107,12 +118,9 @@ function oneTier(work: Work): Margins {
     left: beside(work, 'left') + around + has('left'),
     top: has('above') + around,
     right: beside(work, 'right') + around + has('right') + (has('right') && size),
-    bottom: has('below') + around,
+    bottom: has('below') + around + underMarks(work),
   }
 }
-
-/** What is enlarged stands beneath a section, and beneath a wall with more places to enlarge than can stand side by side on it. */
-export const isAtTop = ({ gathered, options }: Work): boolean => options.view === 'plan' || gathered.details.length > 2
 
 /** Rows change with the scale and the scale with their rows: margins only grow, so this ends. */
 export function lay(work: Work): Laid {

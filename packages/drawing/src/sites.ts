@@ -112,8 +112,8 @@ function signed(plans: Two<Plan>, panels: Two<Box>, size: number, free: Ground):
   ]
 }
 
-/** From the largest to the least by which a section's ends are enlarged. */
-const rowFactors = Array.from({ length: 14 }, (_, n) => 8 - n / 2)
+/** From the largest to the least by which what stands in a row is enlarged. */
+const rowFactors = Array.from({ length: 22 }, (_, n) => 12 - n / 2)
 
 /** Enlargements in one row at the top of their ground, all by one factor, as large as they fit, each as near as can be to what it enlarges. */
 export function rowFor(

@@ -114,6 +114,14 @@ export const picture = rule({
         at: [mm(left.bracket.value), mm(reckoning.value)],
         figure: { value: reckoning.value, of: reckoning.name, what: reckoning.what, state: 'computed' },
       }))
+      /** How many rings go on before each bracket and support: bars stand for those. */
+      const counts = facts.hookMap.threading.map(({ count }) => `${count}`).join(' | ')
+      /** Low on the wall, where nothing is marked. */
+      const low: readonly [number, number] = [mm(left.bracket.value + 2 * inch), mm(14 * inch)]
+      const threaded: readonly Mark[] = [
+        { kind: 'caption', role: 'dimension', at: low, anchor: 'start', code: 'rod-and-ring/threading' },
+        { kind: 'caption', role: 'dimension', at: low, anchor: 'start', text: counts },
+      ]
       return {
         reckonings: [between],
         layers: [
@@ -133,7 +141,7 @@ export const picture = rule({
               ...(supportTop ? supports.map(({ x }) => centreOn(x.value, supportTop.value)) : []),
             ],
           },
-          { view: 'marks', depth: 60, marks: rows },
+          { view: 'marks', depth: 60, marks: [...rows, ...threaded] },
           {
             view: 'plan',
             depth: 41,

@@ -13,6 +13,7 @@ const en = {
   'rod-and-ring/to-ring': one('ring'),
   'rod-and-ring/to-wall': one('wall'),
   'rod-and-ring/past-bracket': one('past the bracket'),
+  'rod-and-ring/threading': one('rings, left to right'),
   'rod-and-ring/thread-outside-left': one('outside the left bracket'),
   'rod-and-ring/thread-between': one('between the brackets'),
   'rod-and-ring/thread-outside-right': one('outside the right bracket'),

@@ -1,4 +1,15 @@
-import { compose, type Dimension, drawingCss, type Layer, type Mark, phone, type Scene, screen, toSvg } from '@evenhem/drawing'
+import {
+  closedMarks,
+  compose,
+  type Dimension,
+  drawingCss,
+  type Layer,
+  type Mark,
+  phone,
+  type Scene,
+  screen,
+  toSvg,
+} from '@evenhem/drawing'
 import { css, html, nothing, unsafeCSS } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { type KeyLine, keyOf } from '../data/drawing-key.ts'
@@ -10,7 +21,7 @@ import { base, tell } from '../elements/shared.ts'
 import { Sized } from '../elements/sized.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
 import { fill, words } from '../words.ts'
-import { shownAsks } from './shown.ts'
+import { marksClosedBy, shownAsks } from './shown.ts'
 
 /** How a drapery is looked at: closed, drawn aside, or closed and from above. */
 export type Looking = 'drawn' | 'stacked' | 'above'
@@ -95,7 +106,8 @@ export class RoomDrawing extends SpokenElement {
   }
 
   private scene(width: number, height: number): Scene {
-    const { write, say, layers } = this.sheet
+    const { write, say } = this.sheet
+    const layers = marksClosedBy(this.sheet) === '' ? this.sheet.layers : closedMarks(this.sheet.layers)
     const small = width < 600
     return compose(small ? layers.map(sparse(this.view)) : layers, {
       view: this.view,

@@ -92,7 +92,7 @@ function detailOf(at: string, { id, code, holes: own }: Column): Enlarged | unde
       : []),
   ]
   const outer = top.side === 'middle' ? 45 : 75
-  const [left, right] = inward > 0 ? [x - outer, x + 60] : [x - 60, x + outer]
+  const [left, right] = inward > 0 ? [x - outer, x + 80] : [x - 80, x + outer]
   const [from, to]: readonly [Point, Point] = [
     [left, low - 55],
     [right, high + 50],
@@ -103,6 +103,8 @@ function detailOf(at: string, { id, code, holes: own }: Column): Enlarged | unde
   }
 }
 
+/** Where the line beside a bracket runs, clear of what is enlarged there. */
+const beyondDetail = 400
 /** The other two ways to the top hole of an end: up from the casing and down from the ceiling, where both stand over it. */
 function crossChecks(at: string, { id, holes: own }: Column, casing: Known<Length> | undefined, over: Floor | undefined) {
   const top = own.find((hole) => hole.on === 'bracket')
@@ -125,20 +127,22 @@ function crossChecks(at: string, { id, holes: own }: Column, casing: Known<Lengt
       minus('drapery/hole-height', top.height),
     )
   const [x, y] = [mm(top.x.value), mm(top.height.value)]
-  const inward = top.side === 'right' ? -1 : 1
-  const line = (along: number, from: number, to: number, reckoning: LengthReckoning): Dimension => ({
+  const beside = x + (top.side === 'right' ? -beyondDetail : beyondDetail)
+  const line = (from: number, to: number, reckoning: LengthReckoning): Dimension => ({
     kind: 'dimension',
     role: 'dimension',
     side: 'inside',
-    from: [along, Math.min(from, to)],
-    to: [along, Math.max(from, to)],
+    from: [beside, Math.min(from, to)],
+    to: [beside, Math.max(from, to)],
     figure: figure(reckoning, reckoning.what),
   })
+  const lines = [
+    ...(up && up.value !== 0 ? [line(mm(casing.value), y, up)] : []),
+    ...(down && ceilingHere ? [line(y, mm(ceilingHere.value), down)] : []),
+  ]
+  const level: Mark = { kind: 'line', role: 'dimension', from: [x, y], to: [beside, y] }
   return {
-    marks: [
-      ...(up && up.value !== 0 ? [line(x + inward * 250, mm(casing.value), y, up)] : []),
-      ...(down && ceilingHere ? [line(x + inward * 60, y, mm(ceilingHere.value), down)] : []),
-    ],
+    marks: lines.length > 0 ? [level, ...lines] : [],
     working: [ceilingHere, up, down].filter((each) => each !== undefined),
   }
 }

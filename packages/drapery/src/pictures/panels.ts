@@ -45,6 +45,25 @@ function cloth(xs: readonly number[], top: number, hem: number, swings: number):
   return [['M', xs[0] ?? 0, hem], ['L', xs[0] ?? 0, top], ['L', back[0] ?? 0, top], ['L', back[0] ?? 0, hem], ...waves, ['Z']]
 }
 
+/** What is longer than the way to the floor lies on it: how far to each side, and how high (drawn alike; no number is read from it). */
+const lying = { beyond: 35, high: 40 } as const
+function breakOn(places: readonly HookPlace[], state: State, floor: number): Mark {
+  const xs = places.filter((place) => place.hook.on !== 'outer-edge').map((place) => mm(place[state]))
+  const [left, right] = [Math.min(...xs) - lying.beyond, Math.max(...xs) + lying.beyond]
+  const [inner, top] = [2 * lying.beyond, floor + lying.high]
+  return {
+    kind: 'path',
+    role: 'fabric',
+    d: [
+      ['M', left, floor],
+      ['C', left, top, left + lying.beyond, top, left + inner, top],
+      ['L', right - inner, top],
+      ['C', right - lying.beyond, top, right, top, right, floor],
+      ['Z'],
+    ],
+  }
+}
+
 /** The draperies, drawn and stacked, from their hook map; and the finished length of each on its panel. */
 export const panelsPicture = rule({
   id: 'panels-picture',
@@ -60,6 +79,7 @@ export const panelsPicture = rule({
       plus('drapery/pin', panel.pin),
     ),
   )
+  const rests = facts.hangLine.hemAt === 'floor' ? mm(facts.hangLine.highestFloor.value) : Number.NEGATIVE_INFINITY
   const layer = (state: State): Layer => ({
     view: 'elevation',
     state,
@@ -71,7 +91,10 @@ export const panelsPicture = rule({
         kind: 'group',
         id: panel.panel,
         words: `drapery/panel-${panel.outer}`,
-        marks: panelMarks(places, state, mm(tops[i]?.value ?? 0), mm(hemOf(facts.hangLine, panel)), heading),
+        marks: [
+          ...panelMarks(places, state, mm(tops[i]?.value ?? 0), Math.max(mm(hemOf(facts.hangLine, panel)), rests), heading),
+          ...(mm(hemOf(facts.hangLine, panel)) < rests ? [breakOn(places, state, rests)] : []),
+        ],
       }
     }),
   })
