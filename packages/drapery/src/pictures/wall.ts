@@ -84,7 +84,7 @@ function rowBelow(at: string, wide: Wide, low: number) {
 
 /** The line of the ceiling, as the floor's; level at a height while nobody has said. */
 const ceilingLine = (over: Floor | undefined, { left, right }: Wide, level: number): readonly Point[] =>
-  over
+  over && over.points.length > 1
     ? floorLine(over.points, left, right)
     : [
         [left, level],
@@ -130,7 +130,9 @@ export const wallPicture = rule({
   const first = wide.openings[0]
   const overCasing = facts.ceiling && ceilingOver(at, first, facts.ceiling)
   const highest = member(at.slice(0, at.lastIndexOf('/windows/')), ['ceiling'], room.ceiling)
-  const level = mm(highest.value ?? 0) || Math.max(0, ...wide.openings.map(({ top }) => top)) + unknownAbove
+  const level =
+    mm(facts.ceiling?.points[0]?.y.value ?? highest.value ?? 0) ||
+    Math.max(0, ...wide.openings.map(({ top }) => top)) + unknownAbove
   const edges = { left: wide.left, right: wide.right, over: ceilingLine(facts.ceiling, wide, level) }
   const top = Math.max(...edges.over.map(([, y]) => y))
   const line = floorLine(facts.floor.points, edges.left, edges.right)
