@@ -180,7 +180,7 @@ const names = {
   'drapery/panel-right': one('paño derecho'),
   'drapery/detail-left': one('Soporte izquierdo'),
   'drapery/detail-right': one('Soporte derecho'),
-  'drapery/between-holes': one('de agujero a agujero'),
+  'drapery/between-holes': one('entre agujeros'),
   'drapery/hole-above-casing': one('al marco'),
   'drapery/hole-below-ceiling': one('al techo'),
   'drapery/across-to-angle': one('a la escuadra'),
