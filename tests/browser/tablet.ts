@@ -89,7 +89,7 @@ function isDrawn(): boolean {
     )
   if (!sheet) return app?.querySelector('state-page')?.shadowRoot?.querySelector('h1') != null
   if (sheet.querySelector('ladder-view')) return true
-  return sheet.querySelector('main') != null && (drawing == null || drawing.shadowRoot?.querySelector('svg .figure') != null)
+  return sheet.querySelector('main') != null && (drawing == null || drawing.shadowRoot?.querySelector('svg, section') != null)
 }
 
 async function visit(

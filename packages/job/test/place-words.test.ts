@@ -28,5 +28,5 @@ test('a member that is not there yet has a name all the same, and parts of plugi
 
 test('in Spanish members and sides have their words, and names stay', () => {
   expect(placeInWords(job, panel, '', 'es')).toBe('Garden room, Window 1, cortina, paño izquierdo, largo terminado')
-  expect(placeInWords(job, `${at}/walls/a/openings/o/casing/width`, at, 'es')).toBe('pared, hueco, marco, ancho')
+  expect(placeInWords(job, `${at}/walls/a/openings/o/casing/width`, at, 'es')).toBe('pared, vano, marco, ancho')
 })
