@@ -43,6 +43,33 @@ describe('three windows on one rod, with a support and a splice where the panels
   })
   test('17 rings a panel: one outside, 16 in its own bay, the leading rings on either side of the support', () =>
     expect(fact('drapery/hook-map@1').threading.map((each: { count: number }) => each.count)).toEqual([1, 16, 16, 1]))
+  test('finials end 2 1/2 beyond the rod; the wall angle stands at the parked ring, its hole 1/4 under the hang line', () =>
+    expect(
+      inches('reach-left', 'reach-right', 'hang-line', 'hole-return-left', 'from-floor-return-left', 'from-floor-return-right'),
+    ).toEqual([-11.625, 113.625, 87.5, 87.25, 87.25, 87.5]))
+  test('drawn, spaces are 58 1/2 in 15: 3.9; aside, a third of 60 is 20 and its 17 rings stand 1 1/4 apart', () => {
+    const left = fact('drapery/hook-map@1').places.filter(({ panel }: { panel: string }) => panel === 'left')
+    const at = (n: number) => [left[n - 1].drawn / inch, left[n - 1].stacked / inch]
+    expect([1, 2, 3, 16, 17, 18].map(at)).toEqual([
+      [51, 11],
+      [49.5, 9.75],
+      [45.6, 8.5],
+      [-5.1, -7.75],
+      [-9, -9],
+      [-9, -9],
+    ])
+  })
+})
+
+test('a high window: 1/2 + 138 − 1/2 + 2 1/8, supported in the middle of 74 between its brackets', () => {
+  const { inches, fact } = planOf('stair-hall/w1')
+  expect(
+    inches('cover-left', 'cover-right', 'meets', 'bracket-left', 'bracket-right', 'rod-end-left', 'reach-right', 'span-1'),
+  ).toEqual([-8, 68, 30, -7, 67, -8.125, 70.625, 37])
+  expect(
+    inches('top-of-rod', 'top-of-plate', 'hole-left-top', 'hole-left-lower', 'top-of-support', 'hole-support-middle-lower'),
+  ).toEqual([140.125, 139.625, 139, 137.375, 138.75, 136.75])
+  expect(fact('drapery/hook-map@1').threading.map((each: { count: number }) => each.count)).toEqual([1, 10, 10, 1])
 })
 
 describe('a one-way draw', () => {
