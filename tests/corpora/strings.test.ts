@@ -74,7 +74,12 @@ function strangers(): readonly string[] {
   const handlers = [...document.querySelectorAll('*')].filter((element) =>
     [...element.attributes].some(({ name }) => name.startsWith('on')),
   )
-  return [...document.querySelectorAll(strange), ...handlers].map((element) => element.outerHTML.slice(0, 200))
+  // The contents lead to the windows on the same page, by their numbers.
+  const isOurs = (element: Element): boolean =>
+    element.matches('a') && element.attributes.length === 1 && /^#[a-z]+(-\d+)?$/.test(element.getAttribute('href') ?? '')
+  return [...document.querySelectorAll(strange), ...handlers]
+    .filter((element) => !isOurs(element))
+    .map((element) => element.outerHTML.slice(0, 200))
 }
 
 const shown = async (html: string): Promise<string | undefined> => {
