@@ -122,8 +122,7 @@ export function ringsByBay(
   rings: readonly { readonly x: Length; readonly outer: Side }[],
   supports: readonly Length[],
 ): readonly number[] {
-  const edges = [...supports].sort((a, b) => a - b)
   const bayOf = ({ x, outer }: { readonly x: Length; readonly outer: Side }): number =>
-    edges.filter((edge) => (outer === 'left' ? x > edge : x >= edge)).length
-  return [...edges, undefined].map((_, bay) => rings.filter((ring) => bayOf(ring) === bay).length)
+    supports.filter((edge) => (outer === 'left' ? x > edge : x >= edge)).length
+  return [...supports, undefined].map((_, bay) => rings.filter((ring) => bayOf(ring) === bay).length)
 }
