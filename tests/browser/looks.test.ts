@@ -7,7 +7,6 @@ import { desk, example, figures, lying, phone, tabletFor, upright } from './tabl
 const found = example('tern-hollow-found')
 const looks = [
   ['paper', 'en'],
-  ['paper', 'es'],
   ['night', 'es'],
   ['sun', 'en'],
 ] as const
@@ -46,8 +45,8 @@ describe('axe finds nothing', () => {
       for (const [view, lead] of Object.entries(views)) {
         await lead(page)
         const axe = new AxeBuilder({ page: page as unknown as AxePage })
-        // Only colours differ between the lights, so all else is asked once.
-        const { violations } = await (light === 'paper' ? axe.withTags(wcag) : axe.withRules('color-contrast')).analyze()
+        // Only colours differ between the lights, so all else is asked once in each language.
+        const { violations } = await (light !== 'sun' ? axe.withTags(wcag) : axe.withRules('color-contrast')).analyze()
         expect(
           violations.map(({ id, nodes }) => `${view}: ${id} ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
         ).toEqual([])

@@ -9,9 +9,8 @@ import { codes, jobText, pulleys } from './job.ts'
 
 const folder = fileURLToPath(new URL('../../../schema/examples/not-ok/', import.meta.url))
 const wrongFiles = readdirSync(folder).filter((file) => file.endsWith('.job.json'))
-const shown = wrongFiles.flatMap((file) =>
-  diagnosticsJson(readJob(readFileSync(folder + file), extensionsOf(plugins)).diagnostics),
-)
+const extensions = extensionsOf(plugins)
+const shown = wrongFiles.flatMap((file) => diagnosticsJson(readJob(readFileSync(folder + file), extensions).diagnostics))
 const sentences = Object.entries(jobWords).map(([code, words]: [string, { readonly says: string; readonly help?: string }]) => ({
   code,
   ...words,
