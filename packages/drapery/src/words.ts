@@ -229,8 +229,8 @@ const checkWords = {
     'Within {off} it can be dressed; watch that the pair closes in the middle.',
   ),
   'drapery/panel-width.fail': one(
-    'The {panel} is {less} short of its share of the rod, {share}; expected at most {off}.',
-    'Measure it again, first pleat to last. If it stays short, call the workroom: the pair would not close.',
+    'The {panel} is {less} short of its share of the rod, {share}; it may be over by {off} at most, and never short.',
+    'Measure it again, first pleat to last. If it stays short, call the workroom: it would leave a gap.',
   ),
   'drapery/panel-width.unknown': one('Not known yet whether the panels fill the rod.'),
   'drapery/rod-height': one('The rod is as high as it was ordered: {worked} from the panels, {meant} by the order.'),
@@ -241,7 +241,7 @@ const checkWords = {
   'drapery/rod-height.unknown': one('Not known yet whether the rod is as high as it was ordered.'),
   'drapery/rod-height.unsaid': one(
     'The order does not say how high the rod is meant to be, so its height cannot be checked another way.',
-    'Ask the workroom, or compare with the rod in the customer’s mind: above the casing, below the ceiling.',
+    'Ask the workroom, or ask the customer where the rod is meant to be: above the casing, or below the ceiling.',
   ),
   'drapery/hems-alike': one('The two hems hang alike, {left} and {right} above the floor.'),
   'drapery/hems-alike.warn': one(
@@ -337,7 +337,7 @@ const moreChecks = {
   'drapery/heater.unknown': one('Not known yet how near the cloth comes to a heater.'),
   'drapery/sash': one('What swings in passes {room} under the rings.'),
   'drapery/sash.fail': one(
-    'What swings in reaches {top} up and would meet rod and rings by {room}.',
+    'What swings in reaches {top} up; it lacks {room} to pass under the rings.',
     'Raise the rod, or let the workroom choose brackets of more projection and draw the drapery first; settle it before anything is marked.',
   ),
   'drapery/sash.unknown': one(
@@ -460,7 +460,7 @@ const moreChecks = {
     'Ask the workroom how the panels were cut: patterns may not meet.',
   ),
   'drapery/repeat-received.unknown': one('Not known yet whether the repeat is as ordered.'),
-  'drapery/ceiling-read': one('The ceiling was read at {count} points.'),
+  'drapery/ceiling-read': one('The ceiling was read at {count, plural, one {one point} other {# points}}.'),
   'drapery/ceiling-read.warn': one(
     'The rod is ordered from the ceiling, and the ceiling was read at {count, plural, =0 {no point} one {one point} other {# points}} over this window.',
     'Ceilings are seldom level. Measure it over both brackets and in the middle.',
@@ -532,7 +532,7 @@ const stepWords = {
   'drapery/clear.done': one('It is cleared'),
   'drapery/set-up': one('Set up for work at {height} above the floor.'),
   'drapery/set-up.why': one(
-    '{high, select, yes {That is above {most}: two people, or a tower.} other {A ladder on which this height is in easy reach; no step is as good as the one you do not overreach from.}}',
+    '{high, select, yes {That is above {most}: two people, or a tower.} other {Take a ladder on which you reach this height without leaning out.}}',
   ),
   'drapery/set-up.done': one('It stands'),
   'drapery/check-level': one('Lay the level from the first marks to the last.'),
@@ -581,7 +581,7 @@ const cautionWords = {
     'Wear goggles. Old paint can hold lead, old plaster asbestos: stop and follow local codes if in doubt.',
   ),
   'drapery/caution-tower': one(
-    'Above ten feet work with two people or from a tower, set up by its maker’s instructions and local codes. Nobody climbs alone.',
+    'At this height work with two people or from a tower, set up by its maker’s instructions and local codes. Nobody climbs alone.',
   ),
   'drapery/caution-lead': one(
     'This house is old enough for paint with lead: keep dust down, wear a mask and goggles, and follow local codes for work on it.',

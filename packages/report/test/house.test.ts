@@ -36,7 +36,7 @@ test('the summary begins with the windows that stop, and says why', () => {
   ])
   expect(stop?.windows.map(({ link, points }) => [link.text, ...points.map(({ says }) => text(says))])[0]).toEqual([
     'Garden room, Window 2',
-    'The left panel is 3/4 short of its share of the rod, 39; expected at most 1/2.',
+    'The left panel is 3/4 short of its share of the rod, 39; it may be over by 1/2 at most, and never short.',
   ])
 })
 

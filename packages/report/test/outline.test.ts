@@ -138,8 +138,8 @@ test('what fails stands before what wants a look, with what to do', () => {
   expect(page.open.of.map(({ verdict, says, help }) => [verdict, text(says), text(help)])).toEqual([
     [
       'fail',
-      'The left panel is 3/4 short of its share of the rod, 39; expected at most 1/2.',
-      'Measure it again, first pleat to last. If it stays short, call the workroom: the pair would not close.',
+      'The left panel is 3/4 short of its share of the rod, 39; it may be over by 1/2 at most, and never short.',
+      'Measure it again, first pleat to last. If it stays short, call the workroom: it would leave a gap.',
     ],
     [
       'warn',

@@ -118,9 +118,10 @@ export const picture = rule({
       const counts = facts.hookMap.threading.map(({ count }) => `${count}`).join(' | ')
       /** Low on the wall, where nothing is marked. */
       const low: readonly [number, number] = [mm(left.bracket.value + 2 * inch), mm(14 * inch)]
+      // The counts first: where there is room for one line only, it is theirs.
       const threaded: readonly Mark[] = [
-        { kind: 'caption', role: 'dimension', at: low, anchor: 'start', code: 'rod-and-ring/threading' },
         { kind: 'caption', role: 'dimension', at: low, anchor: 'start', text: counts },
+        { kind: 'caption', role: 'dimension', at: low, anchor: 'start', code: 'rod-and-ring/threading' },
       ]
       return {
         reckonings: [between],

@@ -81,7 +81,7 @@ const en = {
     'Rings that are open at the top, a support at the meeting point, or none: settle it with the workroom before anything is marked.',
   ),
   'rod-and-ring/support.unknown': one('Not known yet whether the rings pass the supports.'),
-  'rod-and-ring/pins': one('All pins are within {least} and {most}, where they work on rings.'),
+  'rod-and-ring/pins': one('All pins are between {least} and {most}, where they work on rings.'),
   'rod-and-ring/pins.warn': one(
     'The pins of the {panel} are set {pin} deep; on rings they work between {least} and {most}.',
     'Set them within that range, or ask the workroom why not.',

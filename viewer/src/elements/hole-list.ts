@@ -41,6 +41,12 @@ export class HoleList extends SpokenElement {
       .closed { margin: 14px 20px 0; border-left: 5px solid var(--fail); padding-left: 10px; font-size: 18px }
       .closed b { color: var(--fail) }
       section { display: grid; grid-template-columns: 1fr 1fr; height: 100%; align-content: start }
+      .three { grid-template-columns: repeat(3, 1fr) }
+      .three .side { padding: 10px 6px 12px 14px }
+      .three td { padding-right: 4px }
+      .three td button { font-size: 26px; min-width: 64px }
+      .three td:last-child button { font-size: 22px; min-width: 52px }
+      .three th { padding-right: 4px }
       table { border-collapse: collapse; width: 100% }
       .side { padding: 12px 16px 14px 20px }
       .side + .side { border-left: 1px solid var(--faint) }
@@ -53,14 +59,16 @@ export class HoleList extends SpokenElement {
       td button { min-height: 62px; min-width: 92px; font-size: 34px; line-height: 1; color: var(--mark) }
       td:last-child button { font-size: 28px; min-width: 76px }
       @container (max-width: 599px) {
-        section { grid-template-columns: 1fr }
+        section, section.three { grid-template-columns: 1fr }
         .side + .side { border-left: 0; border-top: 1px solid var(--faint) }
       }
     `,
   ]
 
   override render() {
-    return html`${this.closed ? html`<p class="closed" role="status"><b>${words.closed}</b> ${sentence(this.closed)}</p>` : html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button>`}<section>${this.sides.map(
+    // Nothing is marked behind a stop, so there is no number to read off either.
+    if (this.closed) return html`<p class="closed" role="status"><b>${words.closed}</b> ${sentence(this.closed)}</p>`
+    return html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button><section class=${this.sides.length > 2 ? 'three' : ''}>${this.sides.map(
       ({ name, holes }) => html`<div class="side"><table><caption>${name}</caption>
         <thead><tr><th scope="col">${words.hole}</th><th scope="col">${words.fromFloor}</th><th scope="col">${words.fromCasing}</th></tr></thead>
         <tbody>${holes.map(({ what, fromFloor, fromCasing }) => html`<tr><th scope="row">${what}</th>${this.number(fromFloor)}${this.number(fromCasing)}</tr>`)}</tbody></table></div>`,

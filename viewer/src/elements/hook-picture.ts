@@ -14,6 +14,8 @@ export interface DrawnHook {
 export interface DrawnHeading {
   readonly hooks: readonly DrawnHook[]
   readonly mirrored: boolean
+  /** The outer edge goes to the wall; else it hangs free. */
+  readonly toWall: boolean
   /** Where a caption lies on the cloth, in parts of the whole, and what it says. */
   readonly captions: readonly { readonly at: number; readonly lines: readonly string[] }[]
   readonly says: string
@@ -72,7 +74,7 @@ export class HookPicture extends SpokenElement {
     const at = heights(this.stretch)
     const height = at.edge + (this.cards.length > 0 ? 50 : 8)
     return html`<svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${heading.says}>
-      ${this.rodPart(heading, along, at)}${clothPart(heading, along, at)}${wall(along(1), heading.mirrored, at)}
+      ${this.rodPart(heading, along, at)}${clothPart(heading, along, at)}${heading.toWall ? wall(along(1), heading.mirrored, at) : nothing}
       ${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading.mirrored, at))}
       ${this.cards.map((card, n) => leader(bearing(heading, n, along), card, at.edge))}
       <text class="name" x=${along(0) + (heading.mirrored ? 4 : -4)} y="20" text-anchor=${heading.mirrored ? 'end' : 'start'}>${words.leadingEdge}</text>

@@ -91,6 +91,7 @@ export class HooksView extends SpokenElement {
         runs: number !== undefined,
       })),
       mirrored,
+      toWall: panel.return.value > 0,
       captions,
       says: fill(words.headingSays, { panel: words.panelNames[panel.outer], n: places.length }),
     }
