@@ -9,18 +9,9 @@ import { coverageCheck, coverageRule, frameRule, makeUpRule, panelWidth } from '
 import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
 import { ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { obstacles } from './rules/obstacles.ts'
 import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
-import {
-  behindWall,
-  casingEdge,
-  finishedFloor,
-  floorRead,
-  headRoomRule,
-  obstacles,
-  planned,
-  sash,
-  stool,
-} from './rules/surroundings.ts'
+import { behindWall, casingEdge, finishedFloor, floorRead, headRoomRule, planned, sash, stool } from './rules/surroundings.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
 

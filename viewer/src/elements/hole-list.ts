@@ -38,7 +38,7 @@ export class HoleList extends SpokenElement {
       :host { background: var(--panel); container-type: inline-size; overflow: auto }
       .ladder { margin: 14px 20px 0; min-height: 52px; font-size: 18px }
       @media print { .ladder { display: none } }
-      .closed { margin: 14px 20px 0; border-left: 5px solid var(--fail); padding-left: 10px; font-size: 18px }
+      .closed { margin: 14px 20px; border-left: 5px solid var(--fail); padding-left: 10px; font-size: 18px }
       .closed b { color: var(--fail) }
       section { display: grid; grid-template-columns: 1fr 1fr; height: 100%; align-content: start }
       .three { grid-template-columns: repeat(3, 1fr) }
