@@ -34,7 +34,7 @@ function tellSizes(said: string): void {
   console.log('\nviewer, compressed script')
   tell({ what: 'before the first paint', is: first, unit: 'kB', limit: 60 })
   tell({ what: "with the plan's worker", is: planned, unit: 'kB', limit: 120 })
-  console.log(`     in all, with what is loaded after the first paint: ${whole} kB`)
+  tell({ what: 'in all, with what is loaded after the first paint', is: whole, unit: 'kB', limit: 120 })
 }
 
 const limits = [

@@ -312,6 +312,123 @@ describe('brackets that are not on the wall', () => {
   })
 })
 
+describe('the order against itself', () => {
+  test.each([
+    [64.125, 'pass', undefined],
+    [64.125 + step, 'fail', 'mark'],
+    [63.875, 'pass', undefined],
+    [63.875 - step, 'fail', 'mark'],
+  ])('a rod width of %s where both pasts make 64', (width, verdict, stops) =>
+    expect(
+      verdictOf('drapery/widths-agree', [[`${over}/rod`, { width: inches(width), pastLeft: inches(8), pastRight: inches(8) }]]),
+    ).toEqual([verdict, stops]),
+  )
+  test.each([
+    ['pair', ['left', 'right'], 'pass'],
+    ['pair', ['left', 'left'], 'fail'],
+    ['one-way left', ['left', 'right'], 'fail'],
+    ['stationary', ['left', 'right'], 'pass'],
+  ] as const)('a %s of panels with their outer edges %o', (draw, [left, right], expected) => {
+    const changes: readonly Change[] = [
+      [`${over}/draw`, draw],
+      [`${over}/panels/left/outer`, left],
+      [`${over}/panels/right/outer`, right],
+    ]
+    expect(verdictOf('drapery/panels-of-draw', changes)).toEqual([expected, expected === 'fail' ? 'unpack' : undefined])
+  })
+  test.each([
+    [18, 'pass'],
+    [18 - step, 'warn'],
+    [18 + step, 'warn'],
+  ])('a repeat of 18 that came as %s', (received, expected) =>
+    expect(
+      verdictOf('drapery/repeat-received', [
+        ['/fabrics/oat-linen/repeat', { vertical: inches(18), received: inches(received) }],
+      ])[0],
+    ).toBe(expected),
+  )
+  test.each([
+    [2, 'pass'],
+    [1, 'warn'],
+    [0, 'warn'],
+  ])('a rod ordered from a ceiling that was read %s times', (times, expected) => {
+    const points = [-8, 56].slice(0, times).map((x, i) => ({ id: `p${i}`, x: inches(x), y: inches(108) }))
+    expect(
+      verdictOf('drapery/ceiling-read', [
+        [`${over}/rod/belowCeiling`, inches(18.375)],
+        [`${window}/ceiling`, points],
+      ])[0],
+    ).toBe(expected)
+  })
+})
+
+describe('several together', () => {
+  // The outer layer of two bears further out than the inner one's 3 1/2 by so much.
+  test.each([
+    [5.5, 'pass', undefined],
+    [5.5 - step, 'fail', 'mark'],
+  ])('an outer layer at %s', (out, verdict, stops) => {
+    const [rod] = (found.hardware ?? []).filter(({ id }) => id === 'ash-rod')
+    const far = { ...rod, id: 'far', bracket: { ...(rod as unknown as { bracket: object }).bracket, projection: inches(out) } }
+    const [inner] = found.rooms[0]?.windows[0]?.treatments ?? []
+    const layers = [
+      { ...inner, id: 'inner' },
+      { ...inner, hardware: 'far' },
+    ]
+    expect(
+      verdictOf('drapery/layers', [
+        ['/hardware', [...(found.hardware ?? []), far]],
+        [`${window}/treatments`, layers],
+      ]),
+    ).toEqual([verdict, stops])
+  })
+
+  const room = '/rooms/living-room'
+  const ofJob = (code: string, changes: readonly Change[]) => {
+    const job = changes.reduce<Job>((before, [place, value]) => changed(before, place, value), found)
+    const plan = planner.job(job, job)
+    expect(plan.faults).toEqual([])
+    return plan.checks
+      .filter((check) => check.code === code && (check.at === room || check.at.startsWith(`${room}/`)))
+      .map(({ verdict }) => verdict)
+  }
+  const other = `${room}/windows/w2/treatments/over`
+  const longer = (by: number): readonly Change[] =>
+    ['left', 'right'].map((side) => [`${other}/panels/${side}/finishedLength`, inches(87.5 + by)])
+  test.each([
+    [0.125, 'pass'],
+    [0.125 + step, 'warn'],
+  ])('rods of one room %s apart', (by, expected) => expect(ofJob('drapery/room-rods', longer(by))).toEqual([expected]))
+  test.each([
+    [0.625, 'pass'],
+    [0.625 + step, 'warn'],
+    [0.375 - step, 'warn'],
+  ])('hems of one room at 1/2 and %s', (clearance, expected) =>
+    expect(ofJob('drapery/room-hems', [[`${other}/clearance`, inches(clearance)]])).toEqual([expected]),
+  )
+  test('what may differ is not compared', () => {
+    const changes = [...longer(1), [`${room}/mayDiffer`, ['rods']] as const]
+    expect([ofJob('drapery/room-rods', changes), ofJob('drapery/room-hems', changes)]).toEqual([[], ['pass']])
+  })
+  test.each([
+    [2.125, 'pass'],
+    [2.125 + step, 'warn'],
+  ])('patterns that begin 2 and %s below the top', (start, expected) =>
+    expect(
+      ofJob('drapery/room-patterns', [
+        [`${over}/panels/left/patternStart`, inches(2)],
+        [`${other}/panels/left/patternStart`, inches(start)],
+      ]),
+    ).toEqual([expected]),
+  )
+  test.each([
+    ['LR 1 left', ['fail']],
+    ['LR 1 also left', ['pass']],
+  ])('a second bag labelled %s', (label, expected) =>
+    expect(ofJob('drapery/bag-labels', [[`${other}/panels/left/bag`, label]])).toEqual(expected),
+  )
+})
+
 describe('what must not be named', () => {
   const named = (changes: readonly Change[]) =>
     checksOf(changes)
