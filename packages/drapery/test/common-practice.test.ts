@@ -96,6 +96,22 @@ test('drawn, a panel runs from the meeting point to its cover end; stacked, it c
   expect([places[0]!.stacked, places[10]!.stacked].map((x) => x / inch)).toEqual([6, -6])
 })
 
+test('rings inside a bracket come no nearer to it than half a bracket and half a ring, and no nearer to one another than a ring', () => {
+  const near = (outer: 'left' | 'right', end: number, nearest: number) =>
+    ringPlaces(
+      { panel: outer, outer, hooks: tenPleats().hooks, leadingFlat: inches(1), atWall: true, isStationary: false },
+      inches(31),
+      inches(end),
+      inches(2),
+      { nearest: inches(nearest), ringWidth: inches(0.25) },
+    ).map((place) => place.stacked / inch)
+  // ten rings inside, the tenth hook at 1 3/4 from the end, each a quarter further in; the pleat at the end and the return stay there
+  expect(near('right', 68, 66.25)).toEqual([64, 64.25, 64.5, 64.75, 65, 65.25, 65.5, 65.75, 66, 66.25, 68, 68])
+  expect(near('left', -6, -4.25)).toEqual([-2, -2.25, -2.5, -2.75, -3, -3.25, -3.5, -3.75, -4, -4.25, -6, -6])
+  // where there is room they stand as the stack has them
+  expect(near('right', 68, 67.875).slice(0, 2)).toEqual([65.625, 65.875])
+})
+
 test('three marks that agree within 1/8 agree, and one that is 3/16 off does not', () => {
   const first = { hole: inches(90), frame: inches(86), ceiling: inches(103) }
   expect(threeMarks(first, { frame: inches(86.125), ceiling: inches(103) }, inches(0.125))).toMatchObject({

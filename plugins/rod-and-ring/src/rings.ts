@@ -1,5 +1,5 @@
 import { below, check, filled, member, panelAt, perhaps } from '@evenhem/drapery'
-import { ringPlaces, ringsByBay, ringsNeeded, ringsOver, stackOfShare } from '@evenhem/drapery/arithmetic'
+import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver, stackOfShare } from '@evenhem/drapery/arithmetic'
 import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
 import { given, type Length, plus } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
@@ -42,6 +42,7 @@ export const map = rule({
         leading.value,
         share.end.value,
         stacks[i]?.at(-1)?.value ?? (0 as Length),
+        insideOf(panel.outer, facts.along[panel.outer].bracket.value, hardware.bracket.width, ringWidth.value),
       )
     })
     const places = placed.map(
@@ -65,6 +66,12 @@ export const map = rule({
     }
   }),
 )
+
+/** Half a bracket and half a ring inside its middle; where the bracket's width is not known nothing is said. */
+const insideOf = (outer: Side, bracket: Length, plate: Length | undefined, ringWidth: Length): Inside | undefined =>
+  plate === undefined
+    ? undefined
+    : { nearest: (bracket + ((outer === 'left' ? 1 : -1) * (plate + ringWidth)) / 2) as Length, ringWidth }
 
 type Placed = ReturnType<typeof ringPlaces>
 /** Outside the left bracket, in each bay between brackets and supports, outside the right bracket. */

@@ -36,17 +36,37 @@ export interface RingPlace {
   readonly stacked: Length
 }
 
+/** How near to its bracket a ring inside it can come: the middle of such a ring, and how wide a ring is. */
+export interface Inside {
+  readonly nearest: Length
+  readonly ringWidth: Length
+}
+
 /**
  * Hook by hook along one panel: one ring for every hook but the return's (common practice, no source; reference cases hooks-02, hooks-03).
  * Drawn, the leading edge is at `leading`; a panel with a return has its last pleat at `coverEnd`, one without its outer edge, whatever the tape
- * says of it. Stacked, the leading edge has come back to `stack` from the cover end. The rings at the cover end park outside the bracket.
+ * says of it. Stacked, the leading edge has come back to `stack` from the cover end. The rings at the cover end park outside the bracket; the others
+ * stay inside it, one beside the other.
  */
-export function ringPlaces(panel: RingPanel, leading: Length, coverEnd: Length, stack: Length): readonly RingPlace[] {
+export function ringPlaces(
+  panel: RingPanel,
+  leading: Length,
+  coverEnd: Length,
+  stack: Length,
+  inside?: Inside,
+): readonly RingPlace[] {
   const outward = panel.outer === 'left' ? -1 : 1
   const pleats = panel.hooks.filter((hook) => hook.on === 'pleat').length
   const flat = panel.outerFlat ?? 0
   const drawn = spread(((coverEnd - leading) * outward - flat - panel.leadingFlat) as Length, Math.max(1, pleats - 1))
   const stacked = spread(Math.max(0, stack - flat) as Length, pleats)
+  const within = panel.hooks.length - (panel.outerFlat === undefined ? 2 : 1)
+  /** The nth ring from the leading edge, no nearer to the bracket than the rings between them leave it. */
+  const kept = (x: number, n: number): number => {
+    if (!inside) return x
+    const nearest = inside.nearest - outward * (within - n) * inside.ringWidth
+    return outward > 0 ? Math.min(x, nearest) : Math.max(x, nearest)
+  }
   return panel.hooks.map((hook) => {
     const pleat = hook.pleat ?? 0
     const isEdge = hook.on === 'outer-edge'
@@ -59,8 +79,8 @@ export function ringPlaces(panel: RingPanel, leading: Length, coverEnd: Length, 
       hook,
       ...ring,
       parksOutside: atEnd && 'ring' in ring,
-      drawn: (atEnd ? coverEnd : open) as Length,
-      stacked: (atEnd ? coverEnd : panel.isStationary ? open : aside) as Length,
+      drawn: (atEnd ? coverEnd : kept(open, hook.n)) as Length,
+      stacked: (atEnd ? coverEnd : kept(panel.isStationary ? open : aside, hook.n)) as Length,
     }
   })
 }
