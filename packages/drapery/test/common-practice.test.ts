@@ -112,6 +112,24 @@ test('rings inside a bracket come no nearer to it than half a bracket and half a
   expect(near('right', 68, 67.875).slice(0, 2)).toEqual([65.625, 65.875])
 })
 
+test('without a return the last pleat hangs an outer flat inside the end, and the spaces fill what is left', () => {
+  const { hooks } = makeUp('/t', {
+    pleats: { value: 10, from: '/p' },
+    leadingFlat: at(1),
+    firstToLast: at(36),
+    return: at(0),
+    outerFlat: at(1.5),
+  })
+  const places = ringPlaces(
+    { panel: 'right', outer: 'right', hooks, leadingFlat: inches(1), outerFlat: inches(1.5), atWall: false, isStationary: false },
+    inches(31),
+    inches(69.5),
+    inches(12),
+  )
+  // 69 1/2 − 31 − 1 − 1 1/2 = 36 in nine spaces of 4
+  expect(places.slice(1).map((place) => place.drawn / inch)).toEqual([32, 36, 40, 44, 48, 52, 56, 60, 64, 68, 69.5])
+})
+
 test('three marks that agree within 1/8 agree, and one that is 3/16 off does not', () => {
   const first = { hole: inches(90), frame: inches(86), ceiling: inches(103) }
   expect(threeMarks(first, { frame: inches(86.125), ceiling: inches(103) }, inches(0.125))).toMatchObject({

@@ -65,7 +65,7 @@ export function ringPlaces(
   const kept = (x: number, n: number): number => {
     if (!inside) return x
     const nearest = inside.nearest - outward * (within - n) * inside.ringWidth
-    return outward > 0 ? Math.min(x, nearest) : Math.max(x, nearest)
+    return panel.outer === 'right' ? Math.min(x, nearest) : Math.max(x, nearest)
   }
   return panel.hooks.map((hook) => {
     const pleat = hook.pleat ?? 0
