@@ -3,13 +3,16 @@ import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
+const command = 'tests/tools/command.ts'
 // Packages are tested from their source, so that no build is needed.
 const conditions = ['source', 'module', 'node', 'development|production']
 
+// Nothing here keeps anything between files, and packages need not be loaded anew for each.
+const shared = { pool: 'threads', isolate: false }
 const project = (name: string, include: string[], more: object = {}) => ({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
-  test: { name, root, include, exclude: ['**/node_modules/**', '**/dist/**'], ...more },
+  test: { name, root, include, exclude: ['**/node_modules/**', '**/dist/**'], ...shared, ...more },
 })
 
 // One project for all that needs no browser: each project loads every package anew.
@@ -21,9 +24,13 @@ const parts = project(
     'viewer/test/**/*.test.ts',
     'tests/{together,unseen,references,architecture,manual,gallery}/**/*.test.ts',
   ],
-  { testTimeout: 20_000 },
+  { testTimeout: 20_000, globalSetup: command },
 )
-const browser = project('browser', ['tests/browser/**/*.test.ts'], { testTimeout: 60_000, hookTimeout: 60_000 })
+const browser = project('browser', ['tests/browser/**/*.test.ts'], {
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  globalSetup: [command, 'tests/browser/viewer.ts'],
+})
 // What takes minutes runs when asked for: `all` by `npm run test:long`, a fixed slice in CI.
 const long = process.env.EVENHEM_LONG
   ? [project('long', ['tests/long/**/*.test.ts'], { testTimeout: 1_800_000, hookTimeout: 600_000 })]
@@ -37,9 +44,6 @@ export default defineConfig({
   root,
   test: {
     // Left to itself vitest keeps one core free, which on two cores is half of them.
-    pool: 'threads',
-    // Nothing here keeps anything between files, and packages need not be loaded anew for each.
-    isolate: false,
     maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [parts, browser, ...long, ...corpora],
   },

@@ -5,9 +5,8 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { promisify } from 'node:util'
 import { buildServer, listen } from '@evenhem/server'
-import type { FastifyInstance } from 'fastify'
 import { type Browser, type BrowserContext, chromium as browserType, type Page } from 'playwright'
-import { afterAll, beforeAll, expect, onTestFinished } from 'vitest'
+import { afterAll, beforeAll, expect, inject, onTestFinished } from 'vitest'
 import { chromium } from '../tools/chromium.ts'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -15,13 +14,6 @@ const run = promisify(execFile)
 
 /** The example of this name, as a folder. */
 export const example = (name: string): string => `${root}schema/examples/${name}`
-
-/** Builds the viewer into a folder of its own, so that tests see what is in the checkout now. */
-export async function builtViewer(): Promise<{ readonly folder: string; readonly remove: () => Promise<void> }> {
-  const folder = await mkdtemp(join(tmpdir(), 'evenhem-viewer-'))
-  await run(process.execPath, [`${root}viewer/build.js`, folder], { cwd: root })
-  return { folder, remove: () => rm(folder, { recursive: true, force: true }) }
-}
 
 export interface Size {
   readonly width: number
@@ -48,23 +40,42 @@ export interface Where {
   readonly address?: string
 }
 
-/** Gives a test file a browser and a built viewer. What is returned opens a sheet, does something with it and closes it; nothing may complain meanwhile. */
+/** Gives a test file a browser. What is returned opens a sheet, does something with it and closes it; nothing may complain meanwhile. */
 export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void>) => Promise<void> {
   let browser: Browser
-  let viewer: Awaited<ReturnType<typeof builtViewer>>
+  const servers = serversFor()
   beforeAll(async () => {
-    ;[browser, viewer] = await Promise.all([chromium().then((options) => browserType.launch(options)), builtViewer()])
+    browser = await browserType.launch(await chromium())
   })
-  afterAll(() => Promise.all([browser.close(), viewer.remove()]))
+  afterAll(() => browser.close())
   return async (where, work) => {
-    const server = buildServer({ job: where.job ?? example('tern-hollow'), viewer: viewer.folder })
+    const server = await servers(where.job ?? example('tern-hollow'))
     const context = await contextFor(browser, where)
-    try {
-      await visit(`${await listen(server, 0)}/${where.address ?? ''}`, context, server, work)
-    } finally {
-      await context.close()
+    await visit(`${server.address}/${where.address ?? ''}`, context, server, work).finally(() => context.close())
+  }
+}
+
+interface Served {
+  readonly address: string
+  readonly close: () => Promise<void>
+}
+
+/** A server for each job, made when it is first asked for, and anew after it was closed. */
+function serversFor(): (job: string) => Promise<Served> {
+  const running = new Map<string, Served>()
+  afterAll(() => Promise.all([...running.values()].map(({ close }) => close())))
+  return async (job) => {
+    const known = running.get(job)
+    if (known) return known
+    const server = buildServer({ job, viewer: inject('viewer') })
+    const close = async () => {
+      running.delete(job)
+      server.server.closeAllConnections()
       await server.close()
     }
+    const served = { address: await listen(server, 0), close }
+    running.set(job, served)
+    return served
   }
 }
 
@@ -95,7 +106,7 @@ function isDrawn(): boolean {
 async function visit(
   address: string,
   context: BrowserContext,
-  server: FastifyInstance,
+  server: Served,
   work: (sheet: Sheet) => Promise<void>,
 ): Promise<void> {
   const page = await context.newPage()
@@ -108,7 +119,6 @@ async function visit(
   await page.evaluate(() => document.fonts.ready)
   const cut = async () => {
     await context.setOffline(true)
-    server.server.closeAllConnections()
     await server.close()
   }
   await work({ page, cut })
@@ -130,8 +140,7 @@ export const go = (page: Page, leaf: string) => page.locator('title-block').getB
 
 /** What the command line prints: the plan of a window, as text. A check that fails makes its exit code 1. */
 export async function printedPlan(job: string, window: string): Promise<string> {
-  const entry = `${root}packages/cli/src/index.ts`
-  const words = ['--conditions=source', '--import', 'tsx', entry, 'plan', job, '--window', window, '--json']
+  const words = [inject('command'), 'plan', job, '--window', window, '--json']
   const { stdout } = await run(process.execPath, words, { cwd: root, maxBuffer: 64 * 1024 * 1024 }).catch((failed) => {
     if (failed.code === 1 && failed.stderr === '') return failed
     throw failed

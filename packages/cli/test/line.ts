@@ -3,7 +3,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { onTestFinished } from 'vitest'
+import { inject, onTestFinished } from 'vitest'
 import type { ExitCode, Streams } from '../src/command.ts'
 import { run } from '../src/run.ts'
 
@@ -32,15 +32,15 @@ export async function lineWith(
   return { code, ...written }
 }
 
-/** How the command line is started from source, without a build. */
-export const command = ['--conditions=source', '--import', 'tsx', `${root}packages/cli/src/index.ts`]
+/** How the command line is started: a file for `node`. */
+export const command = inject('command')
 
 /** The same as a process of its own. */
 export const started = (
   ...words: readonly string[]
 ): Promise<{ readonly code: number; readonly out: string; readonly err: string }> =>
   new Promise((done) => {
-    execFile(process.execPath, [...command, ...words], { cwd: root, maxBuffer: 64 * 1024 * 1024 }, (error, out, err) =>
+    execFile(process.execPath, [command, ...words], { cwd: root, maxBuffer: 64 * 1024 * 1024 }, (error, out, err) =>
       done({ code: Number(error?.code ?? 0), out, err }),
     )
   })

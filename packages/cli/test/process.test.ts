@@ -23,7 +23,7 @@ test('a plan comes whole through a pipe', async () => {
 }, 30_000)
 
 test('a reader that has seen enough is no trouble', async () => {
-  const child = spawn(process.execPath, [...command, 'plan', example('tern-hollow'), '--json'], { cwd: root })
+  const child = spawn(process.execPath, [command, 'plan', example('tern-hollow'), '--json'], { cwd: root })
   let err = ''
   child.stderr.on('data', (text) => {
     err += text
@@ -34,7 +34,7 @@ test('a reader that has seen enough is no trouble', async () => {
 }, 30_000)
 
 test('serve prints its address, serves, and ends when it is told to', async () => {
-  const child = spawn(process.execPath, [...command, 'serve', example('tern-hollow'), '--port', '0'], { cwd: root })
+  const child = spawn(process.execPath, [command, 'serve', example('tern-hollow'), '--port', '0'], { cwd: root })
   const [text] = await once(child.stdout, 'data')
   const address = String(text).trim()
   expect(address).toMatch(/^http:\/\/127\.0\.0\.1:\d+$/)
@@ -44,7 +44,7 @@ test('serve prints its address, serves, and ends when it is told to', async () =
 }, 30_000)
 
 test('a port that is taken is said', async () => {
-  const child = spawn(process.execPath, [...command, 'serve', example('tern-hollow'), '--port', '0'], { cwd: root })
+  const child = spawn(process.execPath, [command, 'serve', example('tern-hollow'), '--port', '0'], { cwd: root })
   const port = new URL(String((await once(child.stdout, 'data'))[0]).trim()).port
   expect((await started('serve', example('tern-hollow'), '--port', port)).err).toBe(
     `Unexpected port ${port}, expected a free one; something listens there already, write --port 0 for any that is free\n`,
@@ -79,7 +79,7 @@ const said = (stream: NodeJS.ReadableStream, what: RegExp): Promise<string> =>
 test('watching, a check runs again when the file is written or replaced, and ends with the last exit code', async () => {
   const good = await readFile(`${example('tern-hollow')}/job.json`, 'utf8')
   const file = await fileWith(good)
-  const child = spawn(process.execPath, [...command, 'check', file, '--watch'], { cwd: root })
+  const child = spawn(process.execPath, [command, 'check', file, '--watch'], { cwd: root })
   const [first] = await Promise.all([said(child.stdout, /good, \d+ pass\n/), said(child.stderr, /Watching .*Ctrl\+C ends/)])
   expect(first).not.toContain('\u001b')
   const broken = said(child.stdout, /1 error\n/)
@@ -95,7 +95,7 @@ test('watching, a check runs again when the file is written or replaced, and end
 
 test('watching goes on while the file is away', async () => {
   const file = await fileWith(await readFile(`${example('rings-missing')}/job.json`, 'utf8'))
-  const child = spawn(process.execPath, [...command, 'plan', file, '--watch'], { cwd: root })
+  const child = spawn(process.execPath, [command, 'plan', file, '--watch'], { cwd: root })
   await Promise.all([said(child.stdout, /2 rings are missing/), said(child.stderr, /Watching/)])
   await rename(file, `${file}.old`)
   const again = said(child.stdout, /Garden room/)
