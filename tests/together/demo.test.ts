@@ -82,7 +82,7 @@ test.each([
   ['rod-too-short', { 'drapery/coverage': 'fail' }],
   ['returns-do-not-fit', { 'returns/return': 'warn' }],
   ['rings-missing', { 'rod-and-ring/rings': 'fail' }],
-  ['finial-does-not-fit', { 'rod-and-ring/wall-space': 'fail' }],
+  ['finial-does-not-fit', { 'drapery/wall-fits': 'fail' }],
   ['pin-setting-forgotten', { 'drapery/rod-height': 'fail' }],
   ['panels-do-not-meet', { 'drapery/panel-width': 'warn' }],
   ['pair-unlike', { 'drapery/hems-alike': 'fail' }],

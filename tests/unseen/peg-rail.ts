@@ -6,7 +6,7 @@ import { count, inch, type Known, type Length, minus, number, plus } from '@even
 import { checks, entries, type Kind, layers, type Plugin, parts, reckonings, rule, steps } from '@evenhem/plugin'
 import schema from './peg-rail.schema.json' with { type: 'json' }
 
-const { bearingDrop, coverage, floor, frame, hangLine, heldAtWall, holes, hookMap, makeUp, projection, topOfRod } = trade
+const { bearingDrop, coverage, floor, frame, hangLine, heldAtWall, holes, hookMap, makeUp, projection, reach, topOfRod } = trade
 type PegRail = { readonly name: string; readonly pegs?: number } & Partial<Record<'pegDrop' | 'standsOut' | 'high' | 'screwDown', Length>>
 
 const rail: Kind<PegRail, never> = { kind: 'peg-rail', schema }
@@ -27,7 +27,7 @@ const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives:
   return { topOfRod: height, reckonings: [height] }
 })
 
-const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor, frame }, gives: { holes, reckonings } }).run(
+const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor, frame }, gives: { holes, reach, reckonings } }).run(
   ({ hardware, hardwareAt, at }, facts) => {
     return filled({ down: member(hardwareAt, ['screwDown'], hardware.screwDown) }, ({ down }) => {
       const plate = topOfPlate(at, facts.topOfRod, number(0) as Known<Length>)
@@ -47,7 +47,8 @@ const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor
         }
         return { hole, working: [ground, height, hole.fromFloor, hole.fromCasing] }
       })
-      return { holes: all.map((each) => each.hole), reckonings: [plate, ...all.flatMap((each) => each.working)] }
+      const { left, right } = facts.coverage
+      return { holes: all.map((each) => each.hole), reach: { left, right }, reckonings: [plate, ...all.flatMap((each) => each.working)] }
     })
   },
 )

@@ -42,6 +42,7 @@ test('the shared checks, the returns and its own check judge it', () => {
     'drapery/return-held pass',
     'drapery/rod-height pass',
     'drapery/stool warn',
+    'drapery/wall-fits pass',
     'peg-rail/enough pass',
     'returns/return pass',
     'returns/return pass',

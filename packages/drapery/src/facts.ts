@@ -331,3 +331,16 @@ export const bags = list<{ readonly bag: string; readonly at: string }, 'treatme
   'treatment',
   object({ bag: text, at: text }),
 )
+
+/** The rod along the wall: its ends without finials, where it is held, from left to right, and the largest distance between those that its maker allows. Given by hardware. */
+export interface Rod {
+  readonly left: LengthReckoning
+  readonly right: LengthReckoning
+  readonly held: readonly LengthReckoning[]
+  readonly span?: Known<Length> | undefined
+}
+export const rod = one<Rod, 'treatment'>(
+  'drapery/rod@1',
+  'treatment',
+  object({ left: reckoning, right: reckoning, held: array(reckoning), span: known }, ['left', 'right', 'held']),
+)

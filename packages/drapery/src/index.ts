@@ -8,6 +8,7 @@ import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, frameRule } from './rules/along.ts'
 import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
+import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
@@ -18,6 +19,8 @@ import { words } from './words.ts'
 
 export { type Default, defaults, ruleOf } from './defaults.ts'
 export * from './given.ts'
+export * from './hardware/index.ts'
+export * from './pictures/hardware.ts'
 export { bearingLine, box, ellipse, mm, outline, through } from './pictures/shapes.ts'
 
 /** The trade: what every window and every hardware shares. A plugin like any other, only always on. */
@@ -62,6 +65,11 @@ export const drapery: Plugin = {
     patternRule,
     roomAlike,
     layersClear,
+    wallWanted,
+    wallFits,
+    rodLength,
+    splices,
+    span,
     bagRule,
     bagLabels,
     arrival,

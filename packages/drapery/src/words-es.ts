@@ -401,6 +401,43 @@ const moreChecks = {
     'Donde difieran, trabaje según las instrucciones del fabricante del herraje.',
   ),
   'drapery/mount': one('Se sabe dónde se fijan los soportes.'),
+  'drapery/rod-needed': one('barra necesaria, de punta a punta'),
+  'drapery/rod-as-cut': one('barra tal como se cortó'),
+  'drapery/rod-over': one('barra que sobra'),
+  'drapery/splice-apart': one('del empalme al apoyo más cercano'),
+  'drapery/span-between': one('de soporte a soporte'),
+  'drapery/bracket-to-bracket': one('de soporte a soporte'),
+  'drapery/wall-fits': one('Los herrajes caben en la pared: sobran {left} a la izquierda y {right} a la derecha.'),
+  'drapery/wall-fits.fail': one(
+    'Al extremo {side} de los herrajes le faltan {short} de pared; hay {space}.',
+    'Un remate o extremo más corto, o mover o cortar la barra: acuérdelo con el taller antes de marcar nada.',
+  ),
+  'drapery/wall-fits.unknown': one(
+    'Aún no se sabe si los herrajes caben en la pared.',
+    'Mida la pared libre a ambos lados, a la altura de la barra.',
+  ),
+  'drapery/rod-length': one('La barra alcanza: mide {cut} y hacen falta {needed}.'),
+  'drapery/rod-length.warn': one(
+    'La barra mide {off} más que los {needed} que pide el plan.',
+    'Córtela, o sus extremos quedarán más afuera de lo previsto.',
+  ),
+  'drapery/rod-length.fail': one(
+    'La barra está cortada a {cut}; hacen falta {needed}, {off} más.',
+    'Apretaría lo que descansa en sus extremos, o no llegaría a sus soportes. Llame al taller antes de marcar nada.',
+  ),
+  'drapery/rod-length.unknown': one('Aún no se sabe si la barra alcanza.'),
+  'drapery/splice-held': one('El empalme está a {apart} de un apoyo.'),
+  'drapery/splice-held.fail': one(
+    'El empalme está a {apart} del apoyo más cercano; {near} como máximo.',
+    'Un empalme no carga por sí solo. Ponga un apoyo junto a él, o invierta la barra, antes de marcar nada.',
+  ),
+  'drapery/splice-held.unknown': one('Aún no se sabe si el empalme está sostenido.'),
+  'drapery/span': one('De soporte a soporte hay {widest} como máximo; la barra admite {most}.'),
+  'drapery/span.fail': one(
+    'De soporte a soporte hay {widest}, {over} más de los {most} que permite su fabricante.',
+    'Se vencería. Añada un apoyo, antes de marcar nada.',
+  ),
+  'drapery/span.unknown': one('Aún no se sabe si la barra queda con demasiado tramo sin apoyo.'),
   'drapery/around-corner': one('La cortina se queda en una sola pared.'),
   'drapery/around-corner.fail': one(
     'La cortina da vuelta a una esquina, sobre {count} paredes; aquí solo se calcula una pared.',

@@ -400,6 +400,43 @@ const moreChecks = {
     'Work by the hardware maker’s instructions where they differ.',
   ),
   'drapery/mount': one('Where the brackets are fixed is known.'),
+  'drapery/rod-needed': one('rod needed, end to end'),
+  'drapery/rod-as-cut': one('rod as cut'),
+  'drapery/rod-over': one('rod to spare'),
+  'drapery/splice-apart': one('splice to the nearest support'),
+  'drapery/span-between': one('bracket to bracket'),
+  'drapery/bracket-to-bracket': one('bracket to bracket'),
+  'drapery/wall-fits': one('The hardware fits the wall: {left} is left over on the left, {right} on the right.'),
+  'drapery/wall-fits.fail': one(
+    'The {side} end of the hardware needs {short} more wall than the {space} there is.',
+    'A shorter finial or end, or the rod moved or cut: settle it with the workroom before anything is marked.',
+  ),
+  'drapery/wall-fits.unknown': one(
+    'Not known yet whether the hardware fits the wall.',
+    'Measure the free wall on both sides, at the height of the rod.',
+  ),
+  'drapery/rod-length': one('The rod is long enough: {cut} for {needed} needed.'),
+  'drapery/rod-length.warn': one(
+    'The rod is {off} longer than the {needed} that the plan needs.',
+    'Cut it, or its ends stand further out than planned.',
+  ),
+  'drapery/rod-length.fail': one(
+    'The rod is cut to {cut}; {needed} is needed, {off} more.',
+    'It would pinch what parks at its ends, or not reach its brackets. Call the workroom before anything is marked.',
+  ),
+  'drapery/rod-length.unknown': one('Not known yet whether the rod is long enough.'),
+  'drapery/splice-held': one('The splice is {apart} from a support.'),
+  'drapery/splice-held.fail': one(
+    'The splice is {apart} from the nearest support; {near} at most.',
+    'A splice carries no load by itself. Put a support at it, or turn the rod end for end, before anything is marked.',
+  ),
+  'drapery/splice-held.unknown': one('Not known yet whether the splice is held.'),
+  'drapery/span': one('From bracket to bracket it is {widest} at most; the rod may span {most}.'),
+  'drapery/span.fail': one(
+    'From bracket to bracket it is {widest}, {over} more than the {most} that its maker allows.',
+    'It would sag. Add a support, before anything is marked.',
+  ),
+  'drapery/span.unknown': one('Not known yet whether the rod spans too far.'),
   'drapery/around-corner': one('The drapery stays on one wall.'),
   'drapery/around-corner.fail': one(
     'The drapery runs around a corner, over {count} walls; only one wall is worked out here.',

@@ -143,8 +143,8 @@ test('as many rings as needed pass, and missing ones are counted and stop the mo
 })
 test('a finial may touch the side wall and not pass it', () => {
   const free = (space: object) => planned(({ window }) => Object.assign(window.walls[0].space, space))
-  expect(verdict(free({ left: '10 5/8' }), 'rod-and-ring/wall-space')).toBe('pass')
-  expect(checked(free({ right: '10 1/2' }), 'rod-and-ring/wall-space')).toMatchObject({
+  expect(verdict(free({ left: '10 5/8' }), 'drapery/wall-fits')).toBe('pass')
+  expect(checked(free({ right: '10 1/2' }), 'drapery/wall-fits')).toMatchObject({
     verdict: 'fail',
     stops: 'mark',
     values: { side: { code: 'drapery/right' }, short: long(0.125), space: long(10.5) },

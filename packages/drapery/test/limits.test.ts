@@ -246,7 +246,7 @@ describe('rod and rings', () => {
     [65.25, 'pass', undefined],
     [65.25 + step, 'warn', undefined],
   ])('a rod cut to %s', (cut, verdict, stops) =>
-    expect(verdictOf('rod-and-ring/rod-length', [[`${over}/rod/cut`, inches(cut)]])).toEqual([verdict, stops]),
+    expect(verdictOf('drapery/rod-length', [[`${over}/rod/cut`, inches(cut)]])).toEqual([verdict, stops]),
   )
   const support = (x: number): Change => [`${over}/rod/supports`, [{ id: 'one', x: inches(x) }]]
   const splice = (fromLeft: number): Change => [`${over}/rod/splices`, [{ id: 'one', fromLeft: inches(fromLeft) }]]
@@ -257,15 +257,15 @@ describe('rod and rings', () => {
     [32.125 - 2, 'pass'],
     [32.125 - 2 - step, 'fail'],
   ])('a splice %s from the left, with a support in the middle', (fromLeft, expected) =>
-    expect(verdictOf('rod-and-ring/splice', [support(24), splice(fromLeft)])[0]).toBe(expected),
+    expect(verdictOf('drapery/splice-held', [support(24), splice(fromLeft)])[0]).toBe(expected),
   )
   test('a splice away from every support is a fault also beside a bracket it is not', () =>
-    expect(verdictOf('rod-and-ring/splice', [splice(32.125)])[0]).toBe('fail'))
+    expect(verdictOf('drapery/splice-held', [splice(32.125)])[0]).toBe('fail'))
   test.each([
     [62, 'pass'],
     [62 - step, 'fail'],
   ])('a rod that may span %s', (most, expected) =>
-    expect(verdictOf('rod-and-ring/span', [['/hardware/ash-rod/rod/span', inches(most)]])[0]).toBe(expected),
+    expect(verdictOf('drapery/span', [['/hardware/ash-rod/rod/span', inches(most)]])[0]).toBe(expected),
   )
   // half a support of 1 and half a ring of 1/4: 5/8 from the meeting point
   test.each([

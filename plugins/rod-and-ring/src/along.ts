@@ -1,7 +1,7 @@
-import { below, filled, member } from '@evenhem/drapery'
+import { filled, member, perhaps, supportsOf } from '@evenhem/drapery'
 import { endBracket, finialTip, halvesBeside, leadingBracket, rodEnd } from '@evenhem/drapery/arithmetic'
-import { type Coverage, coverage, drawnEnds, reach, type Side } from '@evenhem/drapery/facts'
-import { given, type Known, type Length, type LengthReckoning, plus } from '@evenhem/length'
+import { type Coverage, coverage, drawnEnds, reach, type Side, rod as wholeRod } from '@evenhem/drapery/facts'
+import type { Known, Length } from '@evenhem/length'
 import { type Place, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
@@ -31,40 +31,38 @@ function endOf(at: Place, side: Side, found: Coverage, how: 'symmetric' | 'reach
 }
 
 /** Brackets stand inside the cover ends by the ring room, supports where the order puts them; the rod ends half a ring beyond the parked ring, and there the finial starts. */
-export const alongWall = rule({ id: 'along', on: rod, needs: { coverage }, gives: { along, reach, drawnEnds, reckonings } }).run(
-  ({ hardware, hardwareAt, it, at }, facts) => {
-    const members = {
-      room: member(hardwareAt, ['ring', 'room'], hardware.ring.room),
-      width: member(hardwareAt, ['ring', 'width'], hardware.ring.width),
-      finial: member(hardwareAt, ['finial', 'length'], hardware.finial?.length),
-      ...(facts.coverage.leadingEnd ? { plate: member(hardwareAt, ['bracket', 'width'], hardware.bracket.width) } : {}),
-    }
-    return filled(members, (sizes) => {
-      const how = it.leadingEnd ?? 'symmetric'
-      const [left, right] = [endOf(at, 'left', facts.coverage, how, sizes), endOf(at, 'right', facts.coverage, how, sizes)]
-      const supports = (it.rod?.supports ?? []).map((support) => supportAt(at, support)).sort((a, b) => a.x.value - b.x.value)
-      return {
-        along: {
-          left: { bracket: left.bracket, rodEnd: left.rodEnd },
-          right: { bracket: right.bracket, rodEnd: right.rodEnd },
-          supports,
-        },
-        reach: { left: left.tip, right: right.tip },
-        drawnEnds: { left: left.drawn, right: right.drawn },
-        reckonings: [...left.working, ...right.working, ...supports.map((support) => support.x)],
-      }
-    })
-  },
-)
-
-/** A support stands where the order puts it. */
-function supportAt(
-  at: Place,
-  support: { readonly id: string; readonly x: Length },
-): { readonly id: string; readonly x: LengthReckoning } {
-  const from = below(at, 'rod', 'supports', support.id, 'x')
-  return {
-    id: support.id,
-    x: given(`${at}#support-${support.id}`, 'drapery/support', plus('drapery/support', { value: support.x, from })),
+export const alongWall = rule({
+  id: 'along',
+  on: rod,
+  needs: { coverage },
+  gives: { along, reach, drawnEnds, rod: wholeRod, reckonings },
+}).run(({ hardware, hardwareAt, it, at }, facts) => {
+  const members = {
+    room: member(hardwareAt, ['ring', 'room'], hardware.ring.room),
+    width: member(hardwareAt, ['ring', 'width'], hardware.ring.width),
+    finial: member(hardwareAt, ['finial', 'length'], hardware.finial?.length),
+    ...(facts.coverage.leadingEnd ? { plate: member(hardwareAt, ['bracket', 'width'], hardware.bracket.width) } : {}),
   }
-}
+  return filled(members, (sizes) => {
+    const how = it.leadingEnd ?? 'symmetric'
+    const [left, right] = [endOf(at, 'left', facts.coverage, how, sizes), endOf(at, 'right', facts.coverage, how, sizes)]
+    const span = perhaps(member(hardwareAt, ['rod', 'span'], hardware.rod.span))
+    const supports = supportsOf(it, at)
+    return {
+      along: {
+        left: { bracket: left.bracket, rodEnd: left.rodEnd },
+        right: { bracket: right.bracket, rodEnd: right.rodEnd },
+        supports,
+      },
+      reach: { left: left.tip, right: right.tip },
+      drawnEnds: { left: left.drawn, right: right.drawn },
+      rod: {
+        left: left.rodEnd,
+        right: right.rodEnd,
+        held: [left.bracket, ...supports.map((support) => support.x), right.bracket],
+        ...(span ? { span } : {}),
+      },
+      reckonings: [...left.working, ...right.working, ...supports.map((support) => support.x)],
+    }
+  })
+})

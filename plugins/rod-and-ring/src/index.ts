@@ -1,6 +1,6 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
-import { goesIn, pinRange, rodLength, span, splices, supportsPass, wallSpace, wanted } from './fit.ts'
+import { goesIn, pinRange, supportsPass, wanted } from './fit.ts'
 import { bearing, bracketHoles, plateSizes, supportTops, tops } from './heights.ts'
 import { rod } from './kind.ts'
 import { picture } from './picture.ts'
@@ -28,11 +28,7 @@ export const rodAndRing: Plugin = {
     plateSizes,
     map,
     ringCount,
-    wallSpace,
     wanted,
-    rodLength,
-    splices,
-    span,
     supportsPass,
     pinRange,
     goesIn,

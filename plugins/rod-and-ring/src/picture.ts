@@ -1,27 +1,26 @@
-import { bearingLine, box, ellipse, filled, member, mm, outline, projectionAt } from '@evenhem/drapery'
+import {
+  box,
+  bracketToBracket,
+  centresOn,
+  ellipse,
+  filled,
+  heightsBeside,
+  member,
+  mm,
+  outAt,
+  platesOn,
+  rodFromAbove,
+  rowOf,
+} from '@evenhem/drapery'
 import { coverage, hookMap, projection, topOfRod } from '@evenhem/drapery/facts'
 import type { Layer, Mark } from '@evenhem/drawing'
-import { inch, minus, plus, sum } from '@evenhem/length'
+import { inch } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
 import { along, plate, supportPlate } from './facts.ts'
 import { rod } from './kind.ts'
 
 /** Drawn when the entry does not say how big a thing is; no number is ever read from it. */
-const unsaid = { finial: 2 * inch, plateWidth: inch, plateHeight: 3 * inch } as const
-
-/** A plate on the wall, by the middle of its upper edge. */
-const plateOn = (x: number, top: number, { width, height }: { readonly width?: number; readonly height?: number }): Mark =>
-  box(
-    'bracket',
-    [mm(x - (width ?? unsaid.plateWidth) / 2), mm(top)],
-    [mm(x + (width ?? unsaid.plateWidth) / 2), mm(top - (height ?? unsaid.plateHeight))],
-  )
-const centreOn = (x: number, top: number): Mark => ({
-  kind: 'line',
-  role: 'centre',
-  from: [mm(x), mm(top) + 60],
-  to: [mm(x), mm(top) - 140],
-})
+const unsaid = { finial: 2 * inch } as const
 
 /** Rod, rings, finials and brackets, to scale, with the distance from bracket to bracket and the heights of rod and plate. */
 export const picture = rule({
@@ -38,21 +37,16 @@ export const picture = rule({
     },
     ({ diameter, eyeDrop, ringWidth }) => {
       const { left, right, supports } = facts.along
-      const supportTop = facts.supportPlate
       const [top, bottom] = [mm(facts.topOfRod.value), mm(facts.topOfRod.value - diameter.value)]
       const middle = (top + bottom) / 2
-      const between = sum(
-        `${at}#bracket-to-bracket`,
-        'rod-and-ring/bracket-to-bracket',
-        plus('drapery/bracket-right', right.bracket),
-        minus('drapery/bracket-left', left.bracket),
-      )
+      const stand = { left: left.bracket, right: right.bracket, supports }
+      const tops = { bracket: facts.plate, support: facts.supportPlate }
+      const between = bracketToBracket(at, stand)
       const tip = mm(hardware.finial?.length ?? unsaid.finial)
       const finial = (x: number, outward: 1 | -1, y = middle): Mark =>
         ellipse('finial', [x + (outward * tip) / 2, y], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
       const hardwareMarks: readonly Mark[] = [
-        ...[left, right].map((end) => plateOn(end.bracket.value, facts.plate.value, hardware.bracket)),
-        ...(supportTop ? supports.map(({ x }) => plateOn(x.value, supportTop.value, hardware.support ?? {})) : []),
+        ...platesOn(stand, tops, hardware),
         box('rod', [mm(left.rodEnd.value), bottom], [mm(right.rodEnd.value), top]),
         finial(mm(left.rodEnd.value), -1),
         finial(mm(right.rodEnd.value), 1),
@@ -73,25 +67,8 @@ export const picture = rule({
             ),
           ),
       })
-      const row = (side: 'above' | 'below', y: number): Mark => ({
-        kind: 'dimension',
-        role: 'dimension',
-        side,
-        from: [mm(left.bracket.value), y],
-        to: [mm(right.bracket.value), y],
-        figure: { value: between.value, of: between.name, what: between.what, state: 'computed' },
-      })
-      const rows = [row('above', top)]
-      const projections = [
-        projectionAt(it, at, 'left', facts.projection),
-        projectionAt(it, at, 'right', facts.projection),
-      ] as const
-      const bears = bearingLine(
-        [mm(facts.coverage.left.value), mm(facts.coverage.right.value)],
-        [mm(projections[0].value), mm(projections[1].value)],
-      )
-      /** In a section what is nearer to the room lies lower. */
-      const out = (x: number): number => -bears(x)
+      const rows = [rowOf('above', top, stand.left, stand.right, between)]
+      const out = outAt(it, at, facts.coverage, facts.projection)
       const [ends, half] = [[mm(left.rodEnd.value), mm(right.rodEnd.value)] as const, mm(diameter.value) / 2]
       /** The same from above: rings hang across the rod. */
       const ringsAbove = (state: 'drawn' | 'stacked'): Layer => ({
@@ -108,12 +85,7 @@ export const picture = rule({
             ),
           ),
       })
-      const heights: readonly Mark[] = [facts.topOfRod, facts.plate].map((reckoning) => ({
-        kind: 'height',
-        role: 'dimension',
-        at: [mm(left.bracket.value), mm(reckoning.value)],
-        figure: { value: reckoning.value, of: reckoning.name, what: reckoning.what, state: 'computed' },
-      }))
+      const heights = heightsBeside(stand.left, [facts.topOfRod, facts.plate])
       /** How many rings go on before each bracket and support: bars stand for those. */
       const counts = facts.hookMap.threading.map(({ count }) => `${count}`).join(' | ')
       /** Low on the wall, where nothing is marked. */
@@ -137,29 +109,17 @@ export const picture = rule({
           {
             view: 'marks',
             depth: 40,
-            marks: [
-              ...[left, right].map((end) => centreOn(end.bracket.value, facts.plate.value)),
-              ...(supportTop ? supports.map(({ x }) => centreOn(x.value, supportTop.value)) : []),
-            ],
+            marks: centresOn(stand, tops),
           },
           { view: 'marks', depth: 60, marks: [...rows, ...threaded] },
           {
             view: 'plan',
             depth: 41,
-            marks: [
-              outline('rod', [
-                [ends[0], out(ends[0]) - half],
-                [ends[1], out(ends[1]) - half],
-                [ends[1], out(ends[1]) + half],
-                [ends[0], out(ends[0]) + half],
-              ]),
-              finial(ends[0], -1, out(ends[0])),
-              finial(ends[1], 1, out(ends[1])),
-            ],
+            marks: [rodFromAbove(ends, out, half), finial(ends[0], -1, out(ends[0])), finial(ends[1], 1, out(ends[1]))],
           },
           ringsAbove('drawn'),
           ringsAbove('stacked'),
-          { view: 'plan', depth: 60, marks: [row('below', Math.min(...ends.map(out)))] },
+          { view: 'plan', depth: 60, marks: [rowOf('below', Math.min(...ends.map(out)), stand.left, stand.right, between)] },
         ],
       }
     },

@@ -1,7 +1,7 @@
-import { below, check, filled, member, panelAt, perhaps } from '@evenhem/drapery'
-import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver, stackOfShare } from '@evenhem/drapery/arithmetic'
+import { below, check, filled, hungPanels, member, stackOf, stackWidth } from '@evenhem/drapery'
+import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver } from '@evenhem/drapery/arithmetic'
 import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
-import { given, type Length, plus } from '@evenhem/length'
+import type { Length } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
@@ -14,12 +14,7 @@ export const map = rule({
   gives: { hookMap, reckonings },
 }).run(({ it, at, hardware, hardwareAt }, facts) =>
   filled({ ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width) }, ({ ringWidth }) => {
-    const panels = facts.makeUp.panels.flatMap((panel) => {
-      const share = facts.coverage.shares.find((one) => one.panel === panel.panel)
-      const place = panelAt(at, panel.panel)
-      const atWall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer && held.takesHook)
-      return share ? [{ ...panel, share, place, atWall, isStationary: it.draw === 'stationary' }] : []
-    })
+    const panels = hungPanels(it, at, facts)
     const rings = ringsNeeded(
       at,
       panels.map(({ panel, pleats, place, atWall }) => ({
@@ -28,12 +23,7 @@ export const map = rule({
         pleats: { value: pleats, from: below(place, 'pleats') },
       })),
     )
-    const stacks = panels.map(({ share, place, panel }, i) => {
-      const measured = perhaps(member(at, ['found', 'stacks', panel], it.found?.stacks?.[panel]))
-      return measured
-        ? [given(`${place}#stack`, 'drapery/stack-measured', plus('drapery/stack-measured', measured))]
-        : stackOfShare(place, share.width, rings[i]?.value ?? 0, ringWidth)
-    })
+    const stacks = panels.map((panel, i) => stackOf(it, at, panel, rings[i]?.value ?? 0, ringWidth))
     const placed = panels.flatMap(({ share, ...panel }, i) => {
       const isLeading = facts.coverage.leadingEnd !== undefined
       const leading = isLeading ? facts.drawnEnds[facts.coverage.leadingEnd ?? 'left'] : share.leading
@@ -41,7 +31,7 @@ export const map = rule({
         { ...panel, leadingFlat: panel.leadingFlat.value, outerFlat: panel.outerFlat?.value },
         leading.value,
         share.end.value,
-        stacks[i]?.at(-1)?.value ?? (0 as Length),
+        stackWidth(stacks[i] ?? []),
         insideOf(panel.outer, facts.along[panel.outer].bracket.value, hardware.bracket.width, ringWidth.value),
       )
     })

@@ -6,7 +6,6 @@ const one = (says: string, help?: string) => (help === undefined ? { says } : { 
 /** The same codes as in English: one that is missing does not compile. */
 export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
   'rod-and-ring/words': one('Barra con soportes y remates.'),
-  'rod-and-ring/bracket-to-bracket': one('de soporte a soporte'),
   'rod-and-ring/rod-cut': one('barra, cortada a'),
   'rod-and-ring/hole-top': one('agujero superior'),
   'rod-and-ring/hole-middle': one('agujero del medio'),
@@ -21,11 +20,6 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
   'rod-and-ring/rod-radius': one('media barra'),
   'rod-and-ring/diameter': one('diámetro de la barra'),
   'rod-and-ring/middle-of-rod': one('centro de la barra'),
-  'rod-and-ring/rod-needed': one('barra necesaria, de punta a punta'),
-  'rod-and-ring/rod-as-cut': one('barra tal como se cortó'),
-  'rod-and-ring/rod-over': one('barra que sobra'),
-  'rod-and-ring/splice-apart': one('del empalme al apoyo más cercano'),
-  'rod-and-ring/span-between': one('de soporte a soporte'),
   'rod-and-ring/from-meeting': one('apoyo desde el punto de encuentro'),
   'rod-and-ring/gap': one('hueco que deja el apoyo'),
   'rod-and-ring/thread-bay-1': one('en el tramo 1, desde la izquierda'),
@@ -45,37 +39,6 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
     'Consíga{over, plural, one {la} other {las}} antes de subir la barra: no se pueden añadir anillas cuando la cierran soportes y remates.',
   ),
   'rod-and-ring/rings.unknown': one('Aún no se sabe si alcanzan las anillas.', 'Cuéntelas al desempacar.'),
-  'rod-and-ring/wall-space': one('Los remates caben: sobran {left} de pared a la izquierda y {right} a la derecha.'),
-  'rod-and-ring/wall-space.fail': one(
-    'Al remate {side} le faltan {short} de pared; hay {space}.',
-    'Un remate más corto, o mover o cortar la barra: acuérdelo con el taller antes de marcar nada.',
-  ),
-  'rod-and-ring/wall-space.unknown': one(
-    'Aún no se sabe si los remates caben en la pared.',
-    'Mida la pared libre a ambos lados, a la altura de la barra.',
-  ),
-  'rod-and-ring/rod-length': one('La barra alcanza: mide {cut} y hacen falta {needed}.'),
-  'rod-and-ring/rod-length.warn': one(
-    'La barra mide {off} más que los {needed} que pide el plan.',
-    'Córtela, o los remates quedarán más afuera de lo previsto.',
-  ),
-  'rod-and-ring/rod-length.fail': one(
-    'La barra está cortada a {cut}; hacen falta {needed}, {off} más.',
-    'Los remates apretarían las anillas que descansan por fuera de los soportes. Llame al taller antes de marcar nada.',
-  ),
-  'rod-and-ring/rod-length.unknown': one('Aún no se sabe si la barra alcanza.'),
-  'rod-and-ring/splice': one('El empalme está a {apart} de un apoyo.'),
-  'rod-and-ring/splice.fail': one(
-    'El empalme está a {apart} del apoyo más cercano; {near} como máximo.',
-    'Un empalme no carga por sí solo. Ponga un apoyo junto a él, o invierta la barra, antes de marcar nada.',
-  ),
-  'rod-and-ring/splice.unknown': one('Aún no se sabe si el empalme está sostenido.'),
-  'rod-and-ring/span': one('De soporte a soporte hay {widest} como máximo; la barra admite {most}.'),
-  'rod-and-ring/span.fail': one(
-    'De soporte a soporte hay {widest}, {over} más de los {most} que permite su fabricante.',
-    'Se vencería. Añada un apoyo, antes de marcar nada.',
-  ),
-  'rod-and-ring/span.unknown': one('Aún no se sabe si la barra queda con demasiado tramo sin apoyo.'),
   'rod-and-ring/support': one(
     '{how, select, meeting {El apoyo está donde se juntan los paños; deja entre ellos un hueco de {gap}.} travel {El apoyo está fuera del recorrido de las anillas.} other {Las anillas pasan el apoyo, o no se mueven.}}',
   ),

@@ -5,7 +5,6 @@ const one = (says: string, help?: string) => (help === undefined ? { says } : { 
 
 const en = {
   'rod-and-ring/words': one('Rod with brackets and finials.'),
-  'rod-and-ring/bracket-to-bracket': one('bracket to bracket'),
   'rod-and-ring/rod-cut': one('rod, cut to'),
   'rod-and-ring/hole-top': one('top hole'),
   'rod-and-ring/hole-middle': one('middle hole'),
@@ -20,11 +19,6 @@ const en = {
   'rod-and-ring/rod-radius': one('half the rod'),
   'rod-and-ring/diameter': one('diameter of the rod'),
   'rod-and-ring/middle-of-rod': one('middle of the rod'),
-  'rod-and-ring/rod-needed': one('rod needed, end to end'),
-  'rod-and-ring/rod-as-cut': one('rod as cut'),
-  'rod-and-ring/rod-over': one('rod to spare'),
-  'rod-and-ring/splice-apart': one('splice to the nearest support'),
-  'rod-and-ring/span-between': one('bracket to bracket'),
   'rod-and-ring/from-meeting': one('support from the meeting point'),
   'rod-and-ring/gap': one('gap that the support leaves'),
   'rod-and-ring/thread-bay-1': one('in bay 1, from the left'),
@@ -42,37 +36,6 @@ const en = {
     'Get {over, plural, one {it} other {them}} before the rod goes up: rings cannot be added once brackets and finials close it.',
   ),
   'rod-and-ring/rings.unknown': one('Not known yet whether the rings are enough.', 'Count them when unpacking.'),
-  'rod-and-ring/wall-space': one('The finials fit: {left} of wall is left over on the left, {right} on the right.'),
-  'rod-and-ring/wall-space.fail': one(
-    'The {side} finial needs {short} more wall than the {space} there is.',
-    'A shorter finial, or the rod moved or cut: settle it with the workroom before anything is marked.',
-  ),
-  'rod-and-ring/wall-space.unknown': one(
-    'Not known yet whether the finials fit the wall.',
-    'Measure the free wall on both sides, at the height of the rod.',
-  ),
-  'rod-and-ring/rod-length': one('The rod is long enough: {cut} for {needed} needed.'),
-  'rod-and-ring/rod-length.warn': one(
-    'The rod is {off} longer than the {needed} that the plan needs.',
-    'Cut it, or the finials stand further out than planned.',
-  ),
-  'rod-and-ring/rod-length.fail': one(
-    'The rod is cut to {cut}; {needed} is needed, {off} more.',
-    'The finials would pinch the rings that park outside the brackets. Call the workroom before anything is marked.',
-  ),
-  'rod-and-ring/rod-length.unknown': one('Not known yet whether the rod is long enough.'),
-  'rod-and-ring/splice': one('The splice is {apart} from a support.'),
-  'rod-and-ring/splice.fail': one(
-    'The splice is {apart} from the nearest support; {near} at most.',
-    'A splice carries no load by itself. Put a support at it, or turn the rod end for end, before anything is marked.',
-  ),
-  'rod-and-ring/splice.unknown': one('Not known yet whether the splice is held.'),
-  'rod-and-ring/span': one('From bracket to bracket it is {widest} at most; the rod may span {most}.'),
-  'rod-and-ring/span.fail': one(
-    'From bracket to bracket it is {widest}, {over} more than the {most} that its maker allows.',
-    'It would sag. Add a support, before anything is marked.',
-  ),
-  'rod-and-ring/span.unknown': one('Not known yet whether the rod spans too far.'),
   'rod-and-ring/support': one(
     '{how, select, meeting {The support stands where the panels meet; it leaves a gap of {gap} between them.} travel {The support stands outside the travel of the rings.} other {The rings pass the support, or do not travel.}}',
   ),

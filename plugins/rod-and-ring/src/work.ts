@@ -1,4 +1,4 @@
-import { filled, long, member } from '@evenhem/drapery'
+import { filled, long, member, screwsOf } from '@evenhem/drapery'
 import { hangLine, hookMap, topOfRod } from '@evenhem/drapery/facts'
 import { type Length, minus, plus, sum } from '@evenhem/length'
 import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
@@ -54,7 +54,7 @@ export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, 
       minus('drapery/rod-end-left', facts.along.left.rodEnd),
     )
     const supports = facts.along.supports.length
-    const screws = 2 * (hardware.bracket.holes?.length ?? 0) + supports * (hardware.support?.holes?.length ?? 0)
+    const screws = screwsOf(hardware, supports)
     return {
       parts: [
         { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },

@@ -1,0 +1,169 @@
+import { below, type Place, type Treatment, type Window } from '@evenhem/job'
+import { given, type Known, known, type Length, type LengthReckoning, plus, sum } from '@evenhem/length'
+import { floorAt, fromCasing, fromFloor, holeHeight } from '../arithmetic/index.ts'
+import type { Floor, Frame, Hole, Plate } from '../facts.ts'
+import { coveredBy, type Member, member } from '../given.ts'
+
+const ends = ['left', 'right'] as const
+
+/** What a hardware entry says of the plates of its brackets, or of its supports. */
+export interface PlateSizes {
+  readonly width?: Length
+  readonly height?: Length
+  readonly holes?: readonly { readonly id: string; readonly down: Length }[]
+}
+/** A support between the ends. */
+export interface Support {
+  readonly id: string
+  readonly x: LengthReckoning
+}
+/** Where brackets and supports stand along the wall, x to their middles. */
+export interface Brackets {
+  readonly left: LengthReckoning
+  readonly right: LengthReckoning
+  /** From left to right. */
+  readonly supports: readonly Support[]
+}
+/** The tops of their plates above the level line. */
+export interface PlateTops {
+  readonly bracket: LengthReckoning
+  readonly support?: LengthReckoning | undefined
+}
+
+/** What brackets are screwed to, when it stands out from the wall: the casing or the crown, by so much. */
+export function standsOut(
+  it: Treatment,
+  window: Window,
+  windowAt: Place,
+): { readonly what: string; readonly by: Member<Length> } | undefined {
+  const first = coveredBy(it, window, windowAt)[0]
+  if (!first) return undefined
+  const { opening, openingAt, wall, wallAt } = first
+  if (it.mount === 'casing')
+    return { what: 'drapery/casing-thickness', by: member(openingAt, ['casing', 'thickness'], opening.casing?.thickness) }
+  if (it.mount === 'crown')
+    return { what: 'drapery/crown-projection', by: member(wallAt, ['crown', 'projection'], wall.crown?.projection) }
+  return undefined
+}
+
+/** A bracket's projection and what it is screwed to: from the wall to where the hooks bear. */
+export const projectionFrom = (at: Place, own: Known<Length>, what: string, by: Known<Length>): LengthReckoning =>
+  sum(`${at}#projection`, 'drapery/projection', plus('drapery/bracket-projection', own), plus(what, by))
+
+/** The supports of a treatment, from left to right: each stands where the order puts it. */
+export const supportsOf = (it: Treatment, at: Place): readonly Support[] =>
+  (it.rod?.supports ?? [])
+    .map(({ id, x }) => ({
+      id,
+      x: given(
+        `${at}#support-${id}`,
+        'drapery/support',
+        plus('drapery/support', { value: x, from: below(at, 'rod', 'supports', id, 'x') }),
+      ),
+    }))
+    .sort((a, b) => a.x.value - b.x.value)
+
+/** The top of the supports' plates; `offset` against the top of the rod, below it negative. */
+export const topOfSupport = (at: Place, rod: LengthReckoning, offset: Known<Length>): LengthReckoning =>
+  sum(`${at}#top-of-support`, 'drapery/top-of-plate', plus('drapery/top-of-rod', rod), plus('drapery/plate-offset', offset))
+
+interface Column {
+  readonly key: string
+  readonly id: string
+  readonly side: Hole['side']
+  readonly support?: string
+  readonly x: LengthReckoning
+  readonly top: LengthReckoning
+  readonly part: 'bracket' | 'support'
+}
+/** Brackets and supports whose plates' tops are known. */
+const columnsOf = (stand: Brackets, tops: PlateTops): readonly Column[] => [
+  ...ends.map((side) => ({
+    key: side,
+    id: `bracket-${side}`,
+    side,
+    x: stand[side],
+    top: tops.bracket,
+    part: 'bracket' as const,
+  })),
+  ...(tops.support ? stand.supports : []).map(({ id, x }) => ({
+    key: `support-${id}`,
+    id: `support-${id}`,
+    side: 'middle' as const,
+    support: id,
+    x,
+    top: tops.support as LengthReckoning,
+    part: 'support' as const,
+  })),
+]
+
+type Hardware = { readonly [part in 'bracket' | 'support']?: PlateSizes }
+
+/** Every hole of brackets and supports, each from its own floor and from the casing. `what`: the code of a hole by its id. Asks for plates' holes that are not known. */
+export function bracketHoles(
+  at: Place,
+  hardware: Hardware,
+  hardwareAt: Place,
+  stand: Brackets,
+  tops: PlateTops,
+  { floor, frame }: { readonly floor: Floor; readonly frame: Frame },
+  what: (hole: string) => string,
+): { readonly holes: readonly Hole[]; readonly reckonings: readonly LengthReckoning[] } | { readonly ask: readonly Place[] } {
+  const columns = columnsOf(stand, tops)
+  const unsaid = columns.find(({ part }) => !hardware[part]?.holes)
+  if (unsaid) return { ask: [below(hardwareAt, unsaid.part, 'holes')] }
+  const all = columns.map(({ key, id, side, support, x, top, part }) => {
+    const ground = floorAt(`${at}#floor-bracket-${key}`, floor.points, known(x))
+    const outward = fromCasing(`${at}#bracket-from-casing-${key}`, side, x, frame)
+    const each = (hardware[part]?.holes ?? []).map((hole): Hole => {
+      const down = { value: hole.down, from: below(hardwareAt, part, 'holes', hole.id, 'down') }
+      const height = holeHeight(`${at}#hole-${key}-${hole.id}`, top, down)
+      return {
+        id: `${id}-${hole.id}`,
+        on: part,
+        what: what(hole.id),
+        side,
+        ...(support === undefined ? {} : { support }),
+        x,
+        height,
+        fromFloor: fromFloor(`${at}#from-floor-${key}-${hole.id}`, height, ground),
+        fromCasing: outward,
+      }
+    })
+    return { each, working: [ground, outward, ...each.flatMap((hole) => [hole.height, hole.fromFloor])] }
+  })
+  return { holes: all.flatMap((column) => column.each), reckonings: all.flatMap((column) => column.working) }
+}
+
+/** The plates on the wall, where their sizes are known; those of the end brackets are needed. */
+export function bracketPlates(
+  hardware: Hardware,
+  hardwareAt: Place,
+  stand: Brackets,
+  tops: PlateTops,
+): readonly Plate[] | { readonly ask: readonly Place[] } {
+  const size = (part: 'bracket' | 'support') => ({
+    width: member(hardwareAt, [part, 'width'], hardware[part]?.width),
+    height: member(hardwareAt, [part, 'height'], hardware[part]?.height),
+  })
+  const isKnown = (part: 'bracket' | 'support') => Object.values(size(part)).every(({ value }) => value !== undefined)
+  if (!isKnown('bracket'))
+    return {
+      ask: Object.values(size('bracket'))
+        .filter(({ value }) => value === undefined)
+        .map(({ from }) => from),
+    }
+  return columnsOf(stand, tops)
+    .filter(({ part }) => isKnown(part))
+    .map(({ id, side, x, top, part }) => ({
+      id,
+      side,
+      x,
+      top,
+      ...(size(part) as { readonly width: Known<Length>; readonly height: Known<Length> }),
+    }))
+}
+
+/** Screws of two brackets and so many supports, one for each hole. */
+export const screwsOf = (hardware: Hardware, supports: number): number =>
+  2 * (hardware.bracket?.holes?.length ?? 0) + supports * (hardware.support?.holes?.length ?? 0)

@@ -1,0 +1,45 @@
+import type { Place, Treatment } from '@evenhem/job'
+import { given, type Known, type Length, type LengthReckoning, plus, type Reckoning } from '@evenhem/length'
+import { stackOfShare } from '../arithmetic/index.ts'
+import type { Coverage, HeldAtWall, MakeUp, PanelMakeUp, Share } from '../facts.ts'
+import { member, panelAt, perhaps } from '../given.ts'
+
+/** A panel as it hangs: how it is made, what it covers, and whether its outer edge is held at the wall and needs no ring or carrier. */
+export interface HungPanel extends PanelMakeUp {
+  readonly share: Share
+  readonly place: Place
+  readonly atWall: boolean
+  readonly isStationary: boolean
+}
+/** The panels of a treatment that have a share of the rod. */
+export const hungPanels = (
+  it: Treatment,
+  at: Place,
+  facts: {
+    readonly coverage: Coverage
+    readonly makeUp: MakeUp
+    readonly heldAtWall?: readonly HeldAtWall[] | undefined
+  },
+): readonly HungPanel[] =>
+  facts.makeUp.panels.flatMap((panel) => {
+    const share = facts.coverage.shares.find((one) => one.panel === panel.panel)
+    const atWall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer && held.takesHook)
+    return share ? [{ ...panel, share, place: panelAt(at, panel.panel), atWall, isStationary: it.draw === 'stationary' }] : []
+  })
+
+/** How wide a panel stacks, as the last of these: measured, or else estimated and at least its bearers (rings, carriers) side by side. */
+export function stackOf(
+  it: Treatment,
+  at: Place,
+  { panel, place, share }: HungPanel,
+  bearers: number,
+  bearerWidth: Known<Length>,
+): readonly LengthReckoning[] {
+  const measured = perhaps(member(at, ['found', 'stacks', panel], it.found?.stacks?.[panel]))
+  return measured
+    ? [given(`${place}#stack`, 'drapery/stack-measured', plus('drapery/stack-measured', measured))]
+    : stackOfShare(place, share.width, bearers, bearerWidth)
+}
+
+/** What a stack came to. */
+export const stackWidth = (stack: readonly Reckoning[]): Length => (stack.at(-1)?.value ?? 0) as Length

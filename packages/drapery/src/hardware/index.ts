@@ -1,0 +1,2 @@
+export * from './brackets.ts'
+export * from './hung.ts'
