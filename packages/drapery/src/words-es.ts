@@ -240,13 +240,13 @@ const checkWords = {
     'El pedido no dice a qué altura debe ir la barra, así que su altura no se puede comprobar por otro camino.',
     'Pregunte al taller, o compare con la barra que imagina el cliente: por encima del marco, por debajo del techo.',
   ),
-  'drapery/hems-alike': one('Los dos dobladillos cuelgan parejos, a {left} y {right} del piso.'),
+  'drapery/hems-alike': one('Los dos dobladillos cuelgan parejos: holgura de {left} y de {right}.'),
   'drapery/hems-alike.warn': one(
-    'Los dos dobladillos cuelgan con {apart} de diferencia: a {left} del piso más alto a la izquierda, a {right} a la derecha; permitido {near}.',
+    'Los dos dobladillos cuelgan con {apart} de diferencia: holgura de {left} a la izquierda, de {right} a la derecha; permitido {near}.',
     'Ajuste los ganchos de un paño hasta que los dobladillos queden parejos.',
   ),
   'drapery/hems-alike.fail': one(
-    'Los dos dobladillos colgarían con {apart} de diferencia: a {left} del piso más alto a la izquierda, a {right} a la derecha; los ganchos pueden compensar {pins}.',
+    'Los dos dobladillos colgarían con {apart} de diferencia: holgura de {left} a la izquierda, de {right} a la derecha; los ganchos pueden compensar {pins}.',
     'Mida otra vez los dos paños y sus ganchos. Si siguen distintos, llame al taller: un paño debe volver antes de marcar nada.',
   ),
   'drapery/hems-alike.unknown': one('Aún no se sabe si los dos dobladillos cuelgan parejos.'),
@@ -280,7 +280,7 @@ const checkWords = {
 
 const kinds = {
   'drapery/behind-metal': one('metal'),
-  'drapery/behind-hollow': one('hueco'),
+  'drapery/behind-hollow': one('un hueco'),
   'drapery/behind-masonry': one('mampostería'),
   'drapery/behind-concrete': one('concreto'),
   'drapery/behind-wood': one('madera'),
@@ -374,7 +374,7 @@ const moreChecks = {
   'drapery/casing-edge.unknown': one('Aún no se sabe si los soportes quedan libres del borde del marco.'),
   'drapery/behind-wall': one('Cada soporte encuentra madera detrás de la pared.'),
   'drapery/behind-wall.warn': one(
-    'No todos los soportes encuentran madera detrás de la pared: {behind}.',
+    'No todos los soportes encuentran madera detrás de la pared; el primero que no la encuentra da con {behind}.',
     'Todas las fijaciones se ponen antes de colgar nada, elegidas según lo que su fabricante indica para esta pared y esta carga.',
   ),
   'drapery/behind-wall.unknown': one(

@@ -236,20 +236,20 @@ const checkWords = {
   'drapery/rod-height': one('The rod is as high as it was ordered: {worked} from the panels, {meant} by the order.'),
   'drapery/rod-height.fail': one(
     'The panels put the top of the rod at {worked}, the order at {meant}: {apart} apart, allowed {near}.',
-    'The panels are {way} by {apart}. {cause} Settle it with the workroom before anything is marked.',
+    'The panels are {way, select, long {too long} other {too short}} by {apart}. {cause} Settle it with the workroom before anything is marked.',
   ),
   'drapery/rod-height.unknown': one('Not known yet whether the rod is as high as it was ordered.'),
   'drapery/rod-height.unsaid': one(
     'The order does not say how high the rod is meant to be, so its height cannot be checked another way.',
     'Ask the workroom, or ask the customer where the rod is meant to be: above the casing, or below the ceiling.',
   ),
-  'drapery/hems-alike': one('The two hems hang alike, {left} and {right} above the floor.'),
+  'drapery/hems-alike': one('The two hems hang alike: clearance {left} and {right}.'),
   'drapery/hems-alike.warn': one(
-    'The two hems hang {apart} apart: {left} above the highest floor on the left, {right} on the right; allowed {near}.',
+    'The two hems hang {apart} apart: clearance {left} on the left, {right} on the right; allowed {near}.',
     'Set the pins of one panel so that the hems meet.',
   ),
   'drapery/hems-alike.fail': one(
-    'The two hems would hang {apart} apart: {left} above the highest floor on the left, {right} on the right; pins can take up {pins}.',
+    'The two hems would hang {apart} apart: clearance {left} on the left, {right} on the right; pins can take up {pins}.',
     'Measure both panels and their pins again. If they stay unlike, call the workroom: one panel must go back before anything is marked.',
   ),
   'drapery/hems-alike.unknown': one('Not known yet whether the two hems hang alike.'),
@@ -281,7 +281,7 @@ const checkWords = {
 
 const kinds = {
   'drapery/behind-metal': one('metal'),
-  'drapery/behind-hollow': one('hollow'),
+  'drapery/behind-hollow': one('a hollow'),
   'drapery/behind-masonry': one('masonry'),
   'drapery/behind-concrete': one('concrete'),
   'drapery/behind-wood': one('wood'),
@@ -293,7 +293,7 @@ const kinds = {
   'drapery/draw-pair': one('a pair'),
   'drapery/draw-one-way-left': one('a one-way draw to the left'),
   'drapery/draw-one-way-right': one('a one-way draw to the right'),
-  'drapery/draw-stationary': one('stationary panels'),
+  'drapery/draw-stationary': one('a stationary drapery'),
 } satisfies Words
 
 /** Sentences of the checks of what is around and of the cloth. */
@@ -373,7 +373,7 @@ const moreChecks = {
   'drapery/casing-edge.unknown': one('Not known yet whether the brackets lie clear of the casing’s edge.'),
   'drapery/behind-wall': one('Every bracket finds wood behind the wall.'),
   'drapery/behind-wall.warn': one(
-    'Not every bracket finds wood behind the wall: {behind}.',
+    'Not every bracket finds wood behind the wall; the first that does not finds {behind}.',
     'All fasteners go in before anything hangs, chosen by their maker’s listing for this wall and load.',
   ),
   'drapery/behind-wall.unknown': one(

@@ -1,4 +1,4 @@
-import type { Placed, PlacedDimension, Stroke } from './scene.ts'
+import type { Label, Placed, PlacedDetail, PlacedDimension, Stroke } from './scene.ts'
 import { type At, type Box, grown } from './space.ts'
 
 /** What is left of a straight stroke along x or y outside of a box. */
@@ -17,12 +17,20 @@ function outside(stroke: Stroke, box: Box): readonly Stroke[] {
 const cleared = (strokes: readonly Stroke[], boxes: readonly Box[]): readonly Stroke[] =>
   boxes.reduce((left, box) => left.flatMap((stroke) => outside(stroke, box)), strokes)
 
-/** The items, with lines of dimensions broken where another figure's label stands: of two tiers, the outer one's extensions pass the inner one's numbers. */
+const around = (label: Label): Box => grown(label.box, 0.06 * label.tag.block.height)
+const isUpright = ([from, to]: Stroke): boolean => from?.[0] === to?.[0]
+
+/**
+ * The items, with lines of dimensions broken where another figure's label stands: of two tiers, the outer one's extensions pass the inner one's
+ * numbers. The line down to an enlargement passes the numbers of the rows in the same way.
+ */
 export function linesClear(items: readonly Placed[]): readonly Placed[] {
   const labels = items.flatMap((item) => (item.kind === 'dimension' || item.kind === 'height' ? [item.label] : []))
   const clear = (item: PlacedDimension): PlacedDimension => {
-    const boxes = labels.filter((label) => label !== item.label).map((label) => grown(label.box, 0.06 * label.tag.block.height))
+    const boxes = labels.filter((label) => label !== item.label).map(around)
     return { ...item, line: cleared(item.line, boxes), extensions: cleared(item.extensions, boxes) }
   }
-  return items.map((item) => (item.kind === 'dimension' ? clear(item) : item))
+  const clearDetail = (item: PlacedDetail): PlacedDetail =>
+    item.leader.every(isUpright) ? { ...item, leader: cleared(item.leader, labels.map(around)) } : item
+  return items.map((item) => (item.kind === 'dimension' ? clear(item) : item.kind === 'detail' ? clearDetail(item) : item))
 }

@@ -41,7 +41,7 @@ function placedDetail(letter: string, plan: Plan, panel: Box, sign: Box, options
     factor: plan.factor,
     source: plan.source,
     sign,
-    leader: leader(plan.source, panel),
+    leader: [leader(plan.source, panel)],
     panel,
     head,
     radius: 0.3 * type.size,

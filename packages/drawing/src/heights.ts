@@ -24,14 +24,15 @@ export interface HeightLabel {
   readonly width: number
 }
 
-/** The caption of a height; of two with the same caption, which of them. */
-function heightCaption(mark: Height, all: readonly Height[], { say }: ComposeOptions): string {
+/** The caption of a height; of two with the same caption, which of them: in full to be heard, `short` on a label, whose end must not be cut off. */
+function heightCaption(mark: Height, all: readonly Height[], { say }: ComposeOptions, length: 'full' | 'short'): string {
   const caption = say(mark.figure.what)
   if (mark.owner) return `${caption}, ${say(mark.owner)}`
   const twins = all.filter((other) => other.figure.what === mark.figure.what && !other.owner)
   const other = twins.find((twin) => twin !== mark)
   if (!other || twins.length > 2 || other.at[0] === mark.at[0]) return caption
-  return `${caption}, ${say(mark.at[0] < other.at[0] ? 'drawing/left' : 'drawing/right')}`
+  const side = mark.at[0] < other.at[0] ? 'left' : 'right'
+  return `${caption}, ${say(length === 'full' ? `drawing/${side}` : `drawing/${side}-short`)}`
 }
 
 const inset = 0.6
@@ -92,7 +93,7 @@ export interface Column {
 export const heightLabels = (marks: readonly Height[], options: ComposeOptions): readonly HeightLabel[] =>
   marks.map((mark) => {
     const column = marks.filter((other) => sideOf(other) === sideOf(mark))
-    return labelOf(mark, heightCaption(mark, marks, options), heightCaption(mark, column, options), options)
+    return labelOf(mark, heightCaption(mark, marks, options, 'full'), heightCaption(mark, column, options, 'short'), options)
   })
 /** As wide as the widest number needs, and never narrower than a column looks like one. */
 export const columnWidth = (labels: readonly HeightLabel[], { column: [least] }: ComposeOptions['sizes']): number =>

@@ -135,10 +135,10 @@ export interface PlacedDetail extends InScene {
   readonly kind: 'detail'
   readonly letter: string
   readonly factor: number
-  /** What is enlarged, its sign, the stroke from it, and where the enlargement stands. */
+  /** What is enlarged, its sign, the line from it, broken where a number stands, and where the enlargement stands. */
   readonly source: Box
   readonly sign: Box
-  readonly leader: Stroke
+  readonly leader: readonly Stroke[]
   readonly panel: Box
   readonly head: Box
   readonly title?: Words

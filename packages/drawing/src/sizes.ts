@@ -78,7 +78,7 @@ export const phone: Sizes = {
   finding: 9.5,
   blade: 27,
   fan: 18,
-  column: [62, 96],
+  column: [62, 136],
   line: 14,
   hatch: 5,
 }

@@ -63,20 +63,19 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .facts dt{color:var(--ink2)}
 .facts p{border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 :is(.points,.marks) :is(h2,h3):not(.title){margin-bottom:.8mm}
-.marks{margin-top:4.4mm}
+.marks{margin-top:3.4mm}
 .marks dl{display:grid;grid-template-columns:repeat(auto-fill,minmax(52mm,1fr));column-gap:7.4mm}
 .marks dl div{display:flex;justify-content:space-between;gap:2mm;border-top:.25mm solid var(--faint);padding:.8mm 0;line-height:1.28}
 .marks dt{color:var(--ink2)}
 .stands{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;margin-top:3mm;font-weight:600;border-top:.3mm solid var(--ink);border-bottom:.3mm solid var(--ink);padding:1.4mm 0}
 .stands svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
 .stands.fail{color:var(--fail);border-color:var(--fail);border-width:.7mm}
-:is(.open,.settled){margin-top:4.4mm}
-.checked{margin-top:4.4mm}
+:is(.open,.settled,.checked){margin-top:3.4mm}
 .points ul{list-style:none;padding:0;margin-top:1.4mm}
 .points li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;padding:.7mm 0}
 .points svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
-.checked{font-size:8pt;line-height:1.34}
-.checked ul{margin:0}.checked li,.checked li div,.checked li p{display:inline}.checked li{padding:0;margin-right:3mm}
+.checked{font-size:8pt;line-height:1.28}
+.checked ul{margin:0}.checked li,.checked li div,.checked li p{display:inline}.checked li{padding:0;margin-right:2.4mm}
 .checked svg{width:3mm;height:3mm;margin:0 1.2mm -.45mm 0}
 .about{display:grid;grid-template-columns:1.45fr 1fr 1fr 1fr;gap:4mm 6mm;margin-top:5mm}
 .about div{border-top:.25mm solid var(--ink);padding-top:1.6mm}

@@ -18,7 +18,7 @@ export function wallMarksOf(plan: WindowPlan, standing: Standing, voice: Voice):
   const marks = plan.layers.filter(({ view }) => view === 'marks').flatMap((layer) => layer.marks.flatMap(flat))
   const of = marks.flatMap((mark): readonly Line[] => {
     if (mark.kind !== 'height' || mark.role !== 'mark' || mark.figure.value === undefined) return []
-    const side = voice.text(`drawing/${mark.side ?? 'left'}`)
+    const side = voice.text(`drawing/${mark.side ?? 'left'}-short`)
     const name = voice.text('report/mark', { mark: voice.text(mark.figure.what), side })
     return [{ name: [capital(name)], says: [[voice.number(mark.figure.value)]] }]
   })

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
-import { diagnosticsJson, type Extensions, type ReadJob, readJob } from '@evenhem/job/read'
+import { diagnosticsJson, type Extensions, type ReadJob, readJob, sayEnglish, saySpanish } from '@evenhem/job/read'
 
 /** The job file at a path: a folder holds its job as `job.json`, a file is a job itself. Throws what the file system throws. */
 export async function jobFile(path: string): Promise<string> {
@@ -55,6 +55,7 @@ function missing(error: NodeJS.ErrnoException): never {
 
 function serve(bytes: Uint8Array, hash: string, extensions: Extensions): Served {
   const read = readJob(bytes, extensions)
-  const diagnostics = diagnosticsJson(read.diagnostics)
+  // In every language of the sheet: its reader may change it when there is no network any more.
+  const diagnostics = { en: diagnosticsJson(read.diagnostics, sayEnglish), es: diagnosticsJson(read.diagnostics, saySpanish) }
   return { read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }
 }

@@ -22,7 +22,7 @@ function tagged(request: FastifyRequest, reply: FastifyReply, etag: string, type
   return request.headers['if-none-match'] === etag ? reply.code(304).send() : reply.type(type).send(text())
 }
 
-/** The job as it is read: `{ ordered?, readings, diagnostics }`, without `ordered` when it has errors. */
+/** The job as it is read: `{ ordered?, readings, diagnostics }`, without `ordered` when it has errors; diagnostics by language. */
 export function serveJob(server: FastifyInstance, source: JobSource): void {
   server.get('/job', async (request, reply) => {
     const { body, etag } = await source.read()

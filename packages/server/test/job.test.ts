@@ -9,7 +9,9 @@ test('the read job is served, with its readings and what is to say about it', as
   const { job, readings, diagnostics } = readJob(Buffer.from(JSON.stringify(smallJob)), extensionsOf(plugins))
   const answer = await (await server()).inject('/job')
   expect(answer.headers['content-type']).toBe('application/json; charset=utf-8')
-  expect(answer.json()).toEqual(JSON.parse(JSON.stringify({ ordered: job, readings, diagnostics: diagnosticsJson(diagnostics) })))
+  expect(answer.json()).toEqual(
+    JSON.parse(JSON.stringify({ ordered: job, readings, diagnostics: { en: diagnosticsJson(diagnostics), es: [] } })),
+  )
   expect(answer.json().ordered.rooms[0].ceiling).toBe(96 * 25_400_000)
 })
 
@@ -62,9 +64,7 @@ test('a job that cannot be read is served as what is wrong with it', async () =>
   await writeFile(join(job, 'job.json'), '{ "format": ')
   const answer = await (await server({ job, viewer })).inject('/job')
   expect(answer.statusCode).toBe(200)
-  expect(answer.json().diagnostics[0]).toMatchObject({
-    severity: 'error',
-    line: 1,
-    says: expect.stringContaining('Unexpected end'),
-  })
+  const { en, es } = answer.json().diagnostics
+  expect(en[0]).toMatchObject({ severity: 'error', line: 1, says: expect.stringContaining('Unexpected end') })
+  expect(es[0]).toMatchObject({ severity: 'error', line: 1, code: en[0].code, says: expect.stringContaining('Final inesperado') })
 })

@@ -17,7 +17,7 @@ export const es: Readonly<Record<ReturnsCode, Words[string]>> = {
     'Sacaría la última anilla de su esquina. Llame al taller, o use un soporte de menos proyección, antes de taladrar nada.',
   ),
   'returns/return.warn': one(
-    'El retorno {side} mide {return}, {less} más que la proyección de {projection}; con más de {over} se abomba.',
+    'El retorno {side} mide {return}, {less} más que la proyección de {projection}; un retorno al que le sobra más de {over} se abomba.',
     'Mírelo cuando cuelgue; la escuadra puede llevar el borde más atrás.',
   ),
   'returns/return.unknown': one('Aún no se sabe si los retornos concuerdan con la proyección.'),

@@ -16,7 +16,7 @@ const en = {
     'It would pull the last ring off its corner. Call the workroom, or use a bracket of less projection, before anything is drilled.',
   ),
   'returns/return.warn': one(
-    'The {side} return is {return}, {less} wider than the projection of {projection}; more than {over} bulges.',
+    'The {side} return is {return}, {less} wider than the projection of {projection}; a return more than {over} wider bulges.',
     'Look at it when it hangs; the wall angle can take the edge further back.',
   ),
   'returns/return.unknown': one('Not known yet whether the returns fit the projection.'),

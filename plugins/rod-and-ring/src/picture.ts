@@ -89,7 +89,7 @@ export const picture = rule({
       /** How many rings go on before each bracket and support: bars stand for those. */
       const counts = facts.hookMap.threading.map(({ count }) => `${count}`).join(' | ')
       /** Low on the wall, where nothing is marked. */
-      const low: readonly [number, number] = [mm(left.bracket.value + 2 * inch), mm(14 * inch)]
+      const low: readonly [number, number] = [mm(left.bracket.value + 2 * inch), mm(11 * inch)]
       // The counts first: where there is room for one line only, it is theirs.
       const threaded: readonly Mark[] = [
         { kind: 'caption', role: 'dimension', at: low, anchor: 'start', text: counts },

@@ -13,7 +13,7 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
   'rod-and-ring/to-ring': one('anilla'),
   'rod-and-ring/to-wall': one('pared'),
   'rod-and-ring/past-bracket': one('más allá del soporte'),
-  'rod-and-ring/threading': one('anillas, de izquierda a derecha'),
+  'rod-and-ring/threading': one('anillas, de izq. a der.'),
   'rod-and-ring/thread-outside-left': one('por fuera del soporte izquierdo'),
   'rod-and-ring/thread-between': one('entre los soportes'),
   'rod-and-ring/thread-outside-right': one('por fuera del soporte derecho'),

@@ -32,7 +32,12 @@ const named = (sheet: Sheet, { side, what }: Hole): string =>
 function along(sheet: Sheet, hole: Hole): LadderNumber {
   const { value } = hole.fromCasing
   const from = value < 0 ? words.insideCasing[hole.side] : words.besideCasing[hole.side]
-  return { what: named(sheet, hole), from, short: words.fromCasing, value: Math.abs(value) as Length }
+  return {
+    what: named(sheet, hole),
+    from,
+    short: hole.side === 'middle' ? words.fromFirstEdge : words.fromCasing,
+    value: Math.abs(value) as Length,
+  }
 }
 const up = (sheet: Sheet, hole: Hole): LadderNumber => ({
   what: named(sheet, hole),

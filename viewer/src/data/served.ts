@@ -1,4 +1,5 @@
 import type { Job, Place } from '@evenhem/job'
+import type { Language } from '../words.ts'
 
 /** A value read at the window, by the place that it is a reading of. */
 export interface Reading {
@@ -20,7 +21,7 @@ export interface Diagnostic {
 export interface Served {
   readonly ordered?: Job
   readonly readings: Readonly<Record<Place, Reading>>
-  readonly diagnostics: readonly Diagnostic[]
+  readonly diagnostics: Readonly<Record<Language, readonly Diagnostic[]>>
 }
 
 /** Fetches the job, once: from then on the tablet needs no network. Throws when nothing came. */

@@ -45,7 +45,8 @@ export class FindingsRow extends SpokenElement {
       ::slotted(switch-pair) { margin: 0 8px 0 auto; align-self: center }
       .all { margin-left: auto; border: 0; color: var(--act); font-weight: 500 }
       @media (max-width: 599px) {
-        button { padding: 0 11px; gap: 7px }
+        button { padding: 0 8px; gap: 6px; font-size: 15px }
+        :host { flex-wrap: wrap }
         .said, .all { display: none } .said.faulty { display: flex } .count { display: flex }
       }
     `,

@@ -19,7 +19,7 @@ export class SwitchPair extends LitElement {
       button:focus-visible { outline-offset: -5px; outline-color: var(--act) }
       button[aria-pressed='true']:focus-visible { outline-color: var(--sheet) }
       div:has(:focus-visible) { outline: 3px solid var(--act); outline-offset: 2px }
-      @media (max-width: 599px) { button { padding: 0 10px; font-size: 15px } }
+      @media (max-width: 599px) { button { padding: 0 8px; font-size: 15px } }
       @media (prefers-reduced-motion: reduce) { button { transition: none } }
     `,
   ]

@@ -1,3 +1,4 @@
+import { textWidth } from '@evenhem/drawing'
 import { css, html, LitElement, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { base } from './shared.ts'
@@ -12,6 +13,8 @@ export interface Threaded {
 const rod = 58
 const half = 15
 const outer = 108
+/** Captions: the first one's baseline, the next one's below it. */
+const captions = { y: 94, line: 20, size: 15 }
 
 /** The rod from left to right before it goes up: what is threaded outside and between its brackets, each drawn once. */
 @customElement('threading-picture')
@@ -25,7 +28,7 @@ export class ThreadingPicture extends LitElement {
       svg { display: block }
       text { font-family: inherit; text-anchor: middle; fill: var(--ink) }
       .count { font-size: 29px; font-weight: 700 }
-      .says { font-size: 15px; fill: var(--ink2) }
+      .says { font-size: ${captions.size}px; fill: var(--ink2) }
       .says.first { text-anchor: start } .says.last { text-anchor: end }
       .rod { stroke: var(--rodline); stroke-width: calc(1.3px * var(--k)); fill: var(--rod) }
       .ring { fill: none; stroke: var(--rodline); stroke-width: calc(1.8px * var(--k)) }
@@ -36,7 +39,8 @@ export class ThreadingPicture extends LitElement {
   override render() {
     const { width } = this.size
     if (width < 200 || this.groups.length === 0) return nothing
-    return html`<svg width=${width} height="100" viewBox="0 0 ${width} 100" role="img" aria-label=${this.groups.map(({ count, says }) => `${count} ${says}`).join(', ')}>
+    const height = 6 + this.baseline(this.groups.length - 1, width)
+    return html`<svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${this.groups.map(({ count, says }) => `${count} ${says}`).join(', ')}>
       <rect class="rod" x="12" y=${rod - 6} width=${width - 24} height="12" /><circle class="rod" cx="10" cy=${rod} r="9" /><circle class="rod" cx=${width - 10} cy=${rod} r="9" />
       ${this.groups.map((group, n) => this.group(group, n, width))}
     </svg>`
@@ -61,9 +65,19 @@ export class ThreadingPicture extends LitElement {
 
   /** Under its group; at the ends it stays on the page. */
   private words(says: string, n: number, middle: number, width: number) {
-    if (n === 0) return svg`<text class="says first" x="2" y="94">${says}</text>`
+    const y = this.baseline(n, width)
+    if (n === 0) return svg`<text class="says first" x="2" y=${y}>${says}</text>`
     return n === this.groups.length - 1
-      ? svg`<text class="says last" x=${width - 2} y="94">${says}</text>`
-      : svg`<text class="says" x=${middle} y="94">${says}</text>`
+      ? svg`<text class="says last" x=${width - 2} y=${y}>${says}</text>`
+      : svg`<text class="says" x=${middle} y=${y}>${says}</text>`
+  }
+
+  /** Captions that would run into one another stand one below the other, each under its own part of the rod. */
+  private baseline(n: number, width: number): number {
+    const wide = this.groups.reduce(
+      (sum, { says }) => sum + textWidth(says, { size: captions.size, weight: 400 }) + captions.line,
+      0,
+    )
+    return captions.y + (wide > width ? n * captions.line : 0)
   }
 }

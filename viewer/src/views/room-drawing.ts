@@ -26,7 +26,7 @@ import { marksClosedBy, shownAsks } from './shown.ts'
 /** How a drapery is looked at: closed, drawn aside, or closed and from above. */
 export type Looking = 'drawn' | 'stacked' | 'above'
 
-/** Pixels below a drawing for words that found no room on it. */
+/** Pixels below a drawing for words that found no room on it: each number has its words, on the drawing or there. */
 const keyTall = 54
 
 /** A drawing of the window, as large as there is room. A touch on a number, or Enter, opens its working. */
@@ -60,10 +60,11 @@ export class RoomDrawing extends SpokenElement {
         .first .drawing :is(.figure, .tape, .detail, .detail-edge, .finding, text) { animation: appear 160ms 320ms both }
       }
       @keyframes appear { from { opacity: 0 } }
-      .key { position: absolute; inset: auto 0 0; height: 54px; padding: 0 16px 6px; display: flex; flex-wrap: nowrap; gap: 0 22px; justify-content: center; overflow-x: auto; font-size: 15px; color: var(--ink2) }
+      .key { position: absolute; inset: auto 0 0; height: 54px; padding: 0 16px 6px; display: flex; flex-wrap: nowrap; gap: 0 22px; justify-content: safe center; overflow-x: auto; font-size: 15px; color: var(--ink2) }
       .key li { padding: 0; border: 0 }
       .key button { min-height: 48px; min-width: 48px; white-space: nowrap }
       .key .number { color: var(--ink); font-size: 17px }
+      @media (max-width: 599px) { .key { font-size: 14px } .key .number { font-size: 15px } }
       @media print { .drawing { width: 100%; height: auto; max-height: 150mm } .key { position: static; flex-wrap: wrap; height: auto } :host { overflow: visible } }
       .drawing { user-select: none; -webkit-user-select: none }
     `,
@@ -74,8 +75,7 @@ export class RoomDrawing extends SpokenElement {
     if (width < 100 || height < 100) return nothing
     const scene = this.scene(width, height)
     if (scene.items.length === 0) return this.nothingYet()
-    // A phone shows the step's numbers only; on anything larger each number has its words, on the drawing or below it.
-    const isKeyed = width >= 600 && keyOf(scene, this.sheet.say).length > 0
+    const isKeyed = keyOf(scene, this.sheet.say).length > 0
     const shown = isKeyed ? this.scene(width, height - keyTall) : scene
     return html`<div class=${this.isFirst ? 'first' : ''} @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(shown)}</div>
       ${isKeyed ? this.key(keyOf(shown, this.sheet.say)) : nothing}`

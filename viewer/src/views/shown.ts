@@ -99,6 +99,7 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
   )
   return sides.map((side) => ({
     name: words.sideNames[side],
+    edge: side === 'middle' ? words.fromFirstEdge : words.fromCasing,
     holes: all
       .filter((hole) => hole.side === side)
       .sort(highestFirst)

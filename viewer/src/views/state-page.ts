@@ -6,7 +6,7 @@ import { sentence, sentenceStyle } from '../elements/sentence.ts'
 import { base, buttons, tell } from '../elements/shared.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
 import { verdictSign, verdictStyle } from '../elements/verdict.ts'
-import { fill, words } from '../words.ts'
+import { fill, language, words } from '../words.ts'
 
 /** What is shown while there is no sheet: the wall before its numbers, or why there are none. */
 @customElement('state-page')
@@ -37,7 +37,7 @@ export class StatePage extends SpokenElement {
     if (trouble !== undefined)
       return this.page(words.couldNotReach, html`<p>${words.couldNotReachHelp}</p><small>${trouble}</small>${this.again()}`)
     if (served && !served.ordered)
-      return this.page(words.couldNotRead, html`<ul>${served.diagnostics.map(diagnostic)}</ul>${this.again()}`)
+      return this.page(words.couldNotRead, html`<ul>${served.diagnostics[language].map(diagnostic)}</ul>${this.again()}`)
     if (this.empty) return this.page(words.noWindow, brokenWall)
     return html`<main aria-busy="true" aria-label=${words.drawingItself}>${brokenWall}</main>`
   }

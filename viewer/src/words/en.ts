@@ -99,6 +99,7 @@ export const en = {
   hole: 'hole',
   fromFloor: 'floor to hole',
   fromCasing: 'from casing',
+  fromFirstEdge: 'from left edge',
   sideNames: { left: 'Left side', middle: 'Supports', right: 'Right side' },
   whereEachHookGoes: 'where each hook goes',
   panels: 'Panel',
@@ -165,12 +166,12 @@ export const en = {
   upFromFloor: 'up from the floor, right below it',
   besideCasing: {
     left: 'to the left of the casing',
-    middle: 'right of the casing’s left edge',
+    middle: 'right of the leftmost casing edge',
     right: 'to the right of the casing',
   },
   insideCasing: {
     left: 'right of the casing’s left edge',
-    middle: 'left of the casing’s left edge',
+    middle: 'left of the leftmost casing edge',
     right: 'left of the casing’s right edge',
   },
   ladderDone: 'Before',

@@ -101,6 +101,7 @@ export const es: Words = {
   hole: 'agujero',
   fromFloor: 'piso a agujero',
   fromCasing: 'desde el marco',
+  fromFirstEdge: 'desde borde izquierdo',
   sideNames: { left: 'Lado izquierdo', middle: 'Apoyos', right: 'Lado derecho' },
   whereEachHookGoes: 'dónde va cada gancho',
   panels: 'Paño',
@@ -167,12 +168,12 @@ export const es: Words = {
   upFromFloor: 'hacia arriba desde el piso, justo debajo',
   besideCasing: {
     left: 'a la izquierda del marco',
-    middle: 'a la derecha del borde izquierdo del marco',
+    middle: 'a la derecha del primer borde de marco, a la izquierda',
     right: 'a la derecha del marco',
   },
   insideCasing: {
     left: 'a la derecha del borde izquierdo del marco',
-    middle: 'a la izquierda del borde izquierdo del marco',
+    middle: 'a la izquierda del primer borde de marco',
     right: 'a la izquierda del borde derecho del marco',
   },
   ladderDone: 'Antes',

@@ -178,13 +178,19 @@ export const marksPicture = rule({
     ],
   }
   const first = facts.holes.filter((hole) => hole.side === 'left')
+  /** Where the floor is not level the right bracket's holes have other heights, so that these say whose they are. */
+  const isUnlike = (hole: Hole): boolean =>
+    facts.holes.some(
+      ({ side, what, fromFloor }) => side === 'right' && what === hole.what && fromFloor.value !== hole.fromFloor.value,
+    )
+  const ofLeft = (hole: Hole): Mark => ({ ...heightOf(hole), ...(isUnlike(hole) ? { owner: 'drawing/left-short' } : {}) })
   const x = mm(first[0]?.x.value ?? 0)
   const elevation: Layer = {
     view: 'elevation',
     depth: 70,
     marks: [
       ...first.map(cross),
-      ...first.filter((hole) => hole.on === 'bracket').map(heightOf),
+      ...first.filter((hole) => hole.on === 'bracket').map(ofLeft),
       {
         kind: 'height',
         role: 'dimension',

@@ -25,7 +25,7 @@ export const detail: MarkTable<Detail, PlacedDetail, PlacedDetail> = {
     element(
       'g',
       { class: 'detail' },
-      element('path', { class: 'leader', d: strokeData([leader]) }),
+      element('path', { class: 'leader', d: strokeData(leader) }),
       rectOf(source, { class: 'source', rx: radius }),
       letterIn(letter, sign),
       rectOf(panel, { class: 'panel', rx: radius }),
