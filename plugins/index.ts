@@ -2,6 +2,7 @@ import { drapery } from '@evenhem/drapery'
 import type { Plugin } from '@evenhem/plugin'
 import { returns } from '@evenhem/plugin-returns'
 import { rodAndRing } from '@evenhem/plugin-rod-and-ring'
+import { traverse } from '@evenhem/plugin-traverse'
 
 /** The plugins that ship with Evenhem. Their order means nothing. */
-export const plugins: readonly Plugin[] = [drapery, rodAndRing, returns]
+export const plugins: readonly Plugin[] = [drapery, rodAndRing, traverse, returns]

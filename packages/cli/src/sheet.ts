@@ -25,25 +25,29 @@ const heights: Write = (plan, { say, length }) => {
   return table(rows.map(({ what, value }) => [say(what), length(value)]))
 }
 
-/** What to pencil on the wall: each hole from the floor below it and from the nearer edge of the casing. */
+/** What to pencil: each hole from the floor below it, one in the ceiling from the wall, and from the nearer edge of the casing. */
 const marks: Write = (plan, { say, length, voice }) =>
   table(
     factsOf<readonly Hole[]>(plan, 'drapery/holes@1')
       .flat()
       .sort((a, b) => a.side.localeCompare(b.side) || b.height.value - a.height.value)
-      .map(({ side, what, fromFloor, fromCasing }) => [
+      .map(({ side, what, fromFloor, fromCasing, fromWall }) => [
         say(`drapery/${side}`),
         say(what),
-        voice('from-floor', { length: length(fromFloor.value) }),
+        fromWall
+          ? voice('from-wall', { length: length(fromWall.value) })
+          : voice('from-floor', { length: length(fromFloor.value) }),
         voice('from-casing', { length: length(fromCasing.value) }),
       ]),
   )
 
-/** Neighbours that go to the same kind of bearer, as one. */
+/** Neighbours that go to the same kind of bearer, one after the other, as one. */
 const runsOf = (places: readonly HookPlace[]): readonly (readonly HookPlace[])[] =>
   places.reduce<HookPlace[][]>((runs, place) => {
     const last = runs.at(-1)
-    if (last?.[0]?.to === place.to && last[0].note === place.note) last.push(place)
+    const before = last?.at(-1)
+    const isNext = (before?.number ?? 0) + 1 === (place.number ?? 1)
+    if (last && before?.to === place.to && before.note === place.note && isNext) last.push(place)
     else runs.push([place])
     return runs
   }, [])

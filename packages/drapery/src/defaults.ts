@@ -57,6 +57,12 @@ export const defaults = {
     source: 'pins on rods with rings between 1/4 and 3/4 in; from memory, no source',
   },
   layerGap: { value: eighths(16), basis: 'memory', source: 'inner front to outer back at least 2 in; from memory, no source' },
+  foldFree: {
+    value: eighths(4),
+    basis: 'read',
+    source:
+      'How to Hang Non-Pinch-Pleated Drapes on a Traverse Rod, general how-to article, step 2: wall to carrier front less 1/2 in',
+  },
 } as const satisfies Readonly<Record<string, Default>>
 export type RuleName = keyof typeof defaults
 

@@ -1,6 +1,7 @@
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
 import type { Fact, JsonSchema } from '@evenhem/plugin'
 import type { Hook } from './arithmetic/panel.ts'
+import type { Brackets, PlateTops } from './hardware/brackets.ts'
 
 const one = <T, L extends 'window' | 'treatment'>(id: `drapery/${string}@1`, of: L, schema: JsonSchema) =>
   ({ id, of, many: false, schema }) as const as Fact<T, L> & { readonly many: false }
@@ -180,19 +181,27 @@ export interface HangLine {
   readonly sets: string
   /** The hem of each panel above the level line, and how far it clears what it is measured from. */
   readonly panels: readonly { readonly panel: string; readonly hem: LengthReckoning; readonly clears: LengthReckoning }[]
+  /** Fixed to a ceiling: how far the hems clear at the left, in the middle and at the right of what is covered. */
+  readonly underCeiling?:
+    | { readonly left: LengthReckoning; readonly middle: LengthReckoning; readonly right: LengthReckoning }
+    | undefined
 }
 export const hangLine = one<HangLine, 'treatment'>(
   'drapery/hang-line@1',
   'treatment',
-  object({
-    hemAt: { enum: ['floor', 'sill', 'apron'] },
-    highestFloor: reckoning,
-    hem: reckoning,
-    top: reckoning,
-    hangLine: reckoning,
-    sets: text,
-    panels: array(object({ panel: text, hem: reckoning, clears: reckoning })),
-  }),
+  object(
+    {
+      hemAt: { enum: ['floor', 'sill', 'apron'] },
+      highestFloor: reckoning,
+      hem: reckoning,
+      top: reckoning,
+      hangLine: reckoning,
+      sets: text,
+      panels: array(object({ panel: text, hem: reckoning, clears: reckoning })),
+      underCeiling: object({ left: reckoning, middle: reckoning, right: reckoning }),
+    },
+    ['hemAt', 'highestFloor', 'hem', 'top', 'hangLine', 'sets', 'panels'],
+  ),
 )
 
 /** From the wall to where the hooks bear. Given by hardware. */
@@ -216,6 +225,8 @@ export interface Hole {
   readonly height: LengthReckoning
   readonly fromFloor: LengthReckoning
   readonly fromCasing: LengthReckoning
+  /** Of a hole in the ceiling: how far out from the wall it is. */
+  readonly fromWall?: LengthReckoning | undefined
 }
 export const holes = list<Hole, 'treatment'>(
   'drapery/holes@1',
@@ -231,6 +242,7 @@ export const holes = list<Hole, 'treatment'>(
       height: reckoning,
       fromFloor: reckoning,
       fromCasing: reckoning,
+      fromWall: reckoning,
     },
     ['id', 'on', 'what', 'side', 'x', 'height', 'fromFloor', 'fromCasing'],
   ),
@@ -343,4 +355,23 @@ export const rod = one<Rod, 'treatment'>(
   'drapery/rod@1',
   'treatment',
   object({ left: reckoning, right: reckoning, held: array(reckoning), span: known }, ['left', 'right', 'held']),
+)
+
+/** How far the leading edges of a pair lie over one another on this hardware, when drawn; 0 where nothing carries one past the other. Given by hardware. */
+export const overlap = one<Known<Length>, 'treatment'>('drapery/overlap@1', 'treatment', known)
+
+/** From a ceiling down to where the hooks bear, of what is fixed to one. Given by hardware that can be. */
+export const ceilingDrop = one<LengthReckoning, 'treatment'>('drapery/ceiling-drop@1', 'treatment', reckoning)
+
+/** Where brackets and supports stand along the wall, x to their middles. Given by hardware. */
+export const stand = one<Brackets, 'treatment'>(
+  'drapery/stand@1',
+  'treatment',
+  object({ left: reckoning, right: reckoning, supports: array(object({ id: text, x: reckoning })) }),
+)
+/** The tops of the plates on the wall above the level line. Given by hardware that is screwed to the wall. */
+export const plateTops = one<PlateTops, 'treatment'>(
+  'drapery/plate-tops@1',
+  'treatment',
+  object({ bracket: reckoning, support: reckoning }, ['bracket']),
 )

@@ -5,11 +5,11 @@ import { wallSection } from './pictures/section.ts'
 import { hardwareSection } from './pictures/section-hardware.ts'
 import { panelsSection } from './pictures/section-panels.ts'
 import { wallPicture } from './pictures/wall.ts'
-import { coverageCheck, coverageRule, frameRule } from './rules/along.ts'
+import { coverageCheck, coverageRule, frameRule, overlapCheck } from './rules/along.ts'
 import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
-import { ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
@@ -39,8 +39,10 @@ export const drapery: Plugin = {
     makeUpRule,
     hangLineRule,
     coverageCheck,
+    overlapCheck,
     panelWidth,
     rodHeight,
+    ceilingClears,
     hemsAlike,
     asOrdered,
     returnHeld,

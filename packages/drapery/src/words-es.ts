@@ -1,5 +1,6 @@
 import type { Words } from '@evenhem/plugin'
 import type { DraperyCode } from './words.ts'
+import { rodWordsEs } from './words-rods-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
@@ -667,4 +668,5 @@ export const es: Readonly<Record<DraperyCode, Words[string]>> = {
   ...stepWords,
   ...cautionWords,
   ...reportWords,
+  ...rodWordsEs,
 }

@@ -1,5 +1,6 @@
 import type { Words } from '@evenhem/plugin'
 import { es } from './words-es.ts'
+import { rodWords } from './words-rods.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
@@ -653,7 +654,7 @@ const reportWords = {
   'drapery/entry-safe': one('No cords. Keep the panels clear of heaters. Do not hang or climb on the rod.'),
 } satisfies Words
 
-const en = { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords }
+const en = { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords, ...rodWords }
 
 /** A code that these words are for. */
 export type DraperyCode = keyof typeof en

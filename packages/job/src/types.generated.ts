@@ -143,6 +143,8 @@ export interface Rules {
   readonly pinMost?: Length
   /** How far the inner layer keeps from the outer one. Default 2 in. */
   readonly layerGap?: Length
+  /** How far folds that go back keep from the wall. Default 1/2 in. */
+  readonly foldFree?: Length
 }
 
 /** Who approved the order before it was made, and when. */
@@ -542,6 +544,8 @@ export interface Treatment {
   readonly rod?: RodOrder
   /** From the wall to where the hooks bear, where the brackets of this treatment are set otherwise than the hardware says. */
   readonly projection?: Projections
+  /** How far the leading edges of a pair lie over one another when it is drawn. Left out: they meet edge to edge. */
+  readonly overlap?: Length
   /** From the floor up to the hem; negative when the cloth breaks on it. At a sill: from the stool up to the hem. At an apron: from its bottom down to the hem. */
   readonly clearance?: Length
   /** The panels, from left to right. A pair has two, a one-way draw one. */
@@ -570,6 +574,8 @@ export interface RodOrder {
   readonly aboveCasing?: Length
   /** The intended distance from the ceiling down to the top of the rod. */
   readonly belowCeiling?: Length
+  /** How far the top of the drapery is meant to stand above the top of the rod; below it is negative. */
+  readonly headingAbove?: Length
   /** How long the rod was cut, without finials. */
   readonly cut?: Length
   /** Where the pieces of the rod meet. */

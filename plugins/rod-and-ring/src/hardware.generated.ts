@@ -68,8 +68,6 @@ export interface Ring {
 export interface Bracket {
   /** The top of the plate against the top of the rod: below it is negative. */
   readonly top?: Length
-  /** From the wall to the middle of the rod, where the hooks bear. */
-  readonly projection?: Length
   /** How wide the plate is. */
   readonly width?: Length
   /** How high the plate is. */
@@ -78,6 +76,8 @@ export interface Bracket {
   readonly holes?: readonly PlateHole[]
   /** The screw that its maker asks for. */
   readonly screw?: string
+  /** From the wall to the middle of the rod, where the hooks bear. */
+  readonly projection?: Length
 }
 
 /** A hole of the plate. */
@@ -90,7 +90,7 @@ export interface PlateHole {
 
 /** The supports between the end brackets. */
 export interface RodSupport {
-  /** The top of its plate against the top of the rod: below it is negative. */
+  /** The top of the plate against the top of the rod: below it is negative. */
   readonly top?: Length
   /** How wide the plate is. */
   readonly width?: Length
@@ -228,18 +228,11 @@ export const hardwareSchema = {
       "unevaluatedProperties": false
     },
     "bracket": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/plate",
       "type": "object",
       "title": "Bracket",
       "description": "The end brackets.",
       "properties": {
-        "top": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "-12 in",
-            "most": "12 in"
-          },
-          "description": "The top of the plate against the top of the rod: below it is negative."
-        },
         "projection": {
           "$ref": "https://evenhem.example/job/1/length.schema.json",
           "x-evenhem-plausible": {
@@ -247,82 +240,15 @@ export const hardwareSchema = {
             "most": "24 in"
           },
           "description": "From the wall to the middle of the rod, where the hooks bear."
-        },
-        "width": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "1/32 in",
-            "most": "12 in"
-          },
-          "description": "How wide the plate is."
-        },
-        "height": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "1/4 in",
-            "most": "18 in"
-          },
-          "description": "How high the plate is."
-        },
-        "holes": {
-          "type": "array",
-          "minItems": 1,
-          "description": "The holes of the plate, from the top down, all on its middle line.",
-          "items": {
-            "$ref": "#/$defs/plateHole"
-          }
-        },
-        "screw": {
-          "type": "string",
-          "minLength": 1,
-          "description": "The screw that its maker asks for."
         }
       },
       "unevaluatedProperties": false
     },
     "support": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/plate",
       "type": "object",
       "title": "RodSupport",
       "description": "The supports between the end brackets.",
-      "properties": {
-        "top": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "-12 in",
-            "most": "12 in"
-          },
-          "description": "The top of its plate against the top of the rod: below it is negative."
-        },
-        "width": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "1/32 in",
-            "most": "12 in"
-          },
-          "description": "How wide the plate is."
-        },
-        "height": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "1/4 in",
-            "most": "18 in"
-          },
-          "description": "How high the plate is."
-        },
-        "holes": {
-          "type": "array",
-          "minItems": 1,
-          "description": "The holes of the plate, from the top down, all on its middle line.",
-          "items": {
-            "$ref": "#/$defs/plateHole"
-          }
-        },
-        "screw": {
-          "type": "string",
-          "minLength": 1,
-          "description": "The screw that its maker asks for."
-        }
-      },
       "unevaluatedProperties": false
     },
     "finial": {
@@ -350,35 +276,5 @@ export const hardwareSchema = {
       "unevaluatedProperties": false
     }
   },
-  "unevaluatedProperties": false,
-  "$defs": {
-    "plateHole": {
-      "type": "object",
-      "title": "PlateHole",
-      "description": "A hole of the plate.",
-      "required": [
-        "id",
-        "down"
-      ],
-      "properties": {
-        "id": {
-          "enum": [
-            "top",
-            "middle",
-            "lower"
-          ],
-          "description": "Which hole it is."
-        },
-        "down": {
-          "$ref": "https://evenhem.example/job/1/length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "0 in",
-            "most": "18 in"
-          },
-          "description": "From the top of the plate down to its middle."
-        }
-      },
-      "unevaluatedProperties": false
-    }
-  }
+  "unevaluatedProperties": false
 } as const

@@ -10,24 +10,26 @@ import {
   windowOf,
 } from '@evenhem/drapery'
 import { topOfRod as rodTop, topOfPlate } from '@evenhem/drapery/arithmetic'
-import { above, bearingDrop, floor, frame, hangLine, holes, plates, projection, topOfRod } from '@evenhem/drapery/facts'
+import { above, bearingDrop, floor, frame, hangLine, holes, overlap, plates, projection, topOfRod } from '@evenhem/drapery/facts'
 import { type Known, known, type Length, minus, number, plus, sum, times } from '@evenhem/length'
 import { reckonings, rule } from '@evenhem/plugin'
 import { type Along, along, plate, supportPlate } from './facts.ts'
 import { rod } from './kind.ts'
 
 /** What drapery wants to know of any hardware: how far out and how far down the hooks bear. Screwed to a casing or a crown, a bracket stands out by that much more. */
-export const bearing = rule({ id: 'bearing', on: rod, needs: {}, gives: { projection, bearingDrop, reckonings } }).run(
+export const bearing = rule({ id: 'bearing', on: rod, needs: {}, gives: { projection, bearingDrop, overlap, reckonings } }).run(
   ({ hardware, hardwareAt, it, at, window }) => {
     const members = {
       projection: member(hardwareAt, ['bracket', 'projection'], hardware.bracket.projection),
       bearingDrop: member(hardwareAt, ['ring', 'eyeDrop'], hardware.ring.eyeDrop),
     }
     const base = standsOut(it, window, windowOf(at))
-    if (!base) return filled(members, (own) => own)
+    /** Nothing carries one leading edge past the other. */
+    const none = { overlap: number(0) as Known<Length> }
+    if (!base) return filled(members, (own) => ({ ...own, ...none }))
     return filled({ ...members, by: base.by }, ({ by, ...own }) => {
       const out = projectionFrom(at, own.projection, base.what, by)
-      return { ...own, projection: known(out), reckonings: [out] }
+      return { ...own, ...none, projection: known(out), reckonings: [out] }
     })
   },
 )

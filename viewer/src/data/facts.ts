@@ -43,6 +43,8 @@ export interface Hole {
   readonly side: Side | 'middle'
   readonly fromFloor: LengthReckoning
   readonly fromCasing: LengthReckoning
+  /** Of a hole in the ceiling. */
+  readonly fromWall?: LengthReckoning
   readonly x: { readonly value: number }
 }
 interface Shapes {

@@ -41,7 +41,7 @@ function along(sheet: Sheet, hole: Hole): LadderNumber {
 }
 const up = (sheet: Sheet, hole: Hole): LadderNumber => ({
   what: named(sheet, hole),
-  from: words.upFromFloor,
-  short: words.fromFloor,
-  value: hole.fromFloor.value,
+  from: hole.fromWall ? words.outFromWall : words.upFromFloor,
+  short: hole.fromWall ? words.fromWall : words.fromFloor,
+  value: (hole.fromWall ?? hole.fromFloor).value,
 })

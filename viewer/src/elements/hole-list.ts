@@ -21,6 +21,8 @@ export interface HoleSide {
   readonly name: string
   /** From which edge its second number is measured. */
   readonly edge: string
+  /** In the ceiling: its holes are told from the wall. */
+  readonly isOverhead: boolean
   readonly holes: readonly ShownHole[]
 }
 
@@ -71,8 +73,8 @@ export class HoleList extends SpokenElement {
     // Nothing is marked behind a stop, so there is no number to read off either.
     if (this.closed) return html`<p class="closed" role="status"><b>${words.closed}</b> ${sentence(this.closed)}</p>`
     return html`<button class="button ladder" @click=${() => tell(this, 'open-ladder')}>${words.ladder}</button><section class=${this.sides.length > 2 ? 'three' : ''}>${this.sides.map(
-      ({ name, edge, holes }) => html`<div class="side"><table><caption>${name}</caption>
-        <thead><tr><th scope="col">${words.hole}</th><th scope="col">${words.fromFloor}</th><th scope="col">${edge}</th></tr></thead>
+      ({ name, edge, holes, isOverhead }) => html`<div class="side"><table><caption>${name}</caption>
+        <thead><tr><th scope="col">${words.hole}</th><th scope="col">${isOverhead ? words.fromWall : words.fromFloor}</th><th scope="col">${edge}</th></tr></thead>
         <tbody>${holes.map(({ what, fromFloor, fromCasing }) => html`<tr><th scope="row">${what}</th>${this.number(fromFloor)}${this.number(fromCasing)}</tr>`)}</tbody></table></div>`,
     )}</section>`
   }

@@ -59,7 +59,7 @@ const howOf = (sheet: Sheet, { how, source }: Reckoning): string | undefined =>
 function titleOf(sheet: Sheet, { name, what }: Reckoning): string {
   const hole = factsOf(sheet.plan, 'drapery/holes@1')
     .flatMap(({ value }) => value)
-    .find(({ fromFloor }) => fromFloor.name === name)
+    .find(({ fromFloor, fromWall }) => (fromWall ?? fromFloor).name === name)
   return capital(
     hole
       ? `${sheet.say(hole.what)}, ${words.sideNames[hole.side].toLowerCase()}`

@@ -100,9 +100,14 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
   return sides.map((side) => ({
     name: words.sideNames[side],
     edge: side === 'middle' ? words.fromFirstEdge : words.fromCasing,
+    isOverhead: all.some((hole) => hole.side === side && hole.fromWall !== undefined),
     holes: all
       .filter((hole) => hole.side === side)
       .sort(highestFirst)
-      .map((hole) => ({ what: sheet.say(hole.what), fromFloor: number(hole.fromFloor), fromCasing: number(hole.fromCasing) })),
+      .map((hole) => ({
+        what: sheet.say(hole.what),
+        fromFloor: number(hole.fromWall ?? hole.fromFloor),
+        fromCasing: number(hole.fromCasing),
+      })),
   }))
 }

@@ -98,6 +98,7 @@ export const en = {
   // Marks and hooks.
   hole: 'hole',
   fromFloor: 'floor to hole',
+  fromWall: 'wall to hole',
   fromCasing: 'from casing',
   fromFirstEdge: 'from left edge',
   sideNames: { left: 'Left side', middle: 'Supports', right: 'Right side' },
@@ -163,6 +164,7 @@ export const en = {
   ladder: 'Ladder view',
   ladderSheet: 'Sheet',
   ladderAt: '{n} of {m}',
+  outFromWall: 'on the ceiling, out from the wall',
   upFromFloor: 'up from the floor, right below it',
   besideCasing: {
     left: 'to the left of the casing',

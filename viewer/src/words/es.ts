@@ -100,6 +100,7 @@ export const es: Words = {
   // Marks and hooks.
   hole: 'agujero',
   fromFloor: 'piso a agujero',
+  fromWall: 'pared a agujero',
   fromCasing: 'desde el marco',
   fromFirstEdge: 'desde borde izquierdo',
   sideNames: { left: 'Lado izquierdo', middle: 'Apoyos', right: 'Lado derecho' },
@@ -165,6 +166,7 @@ export const es: Words = {
   ladder: 'Vista de escalera',
   ladderSheet: 'Hoja',
   ladderAt: '{n} de {m}',
+  outFromWall: 'en el techo, hacia afuera desde la pared',
   upFromFloor: 'hacia arriba desde el piso, justo debajo',
   besideCasing: {
     left: 'a la izquierda del marco',

@@ -145,6 +145,40 @@ export function pairShares(
   return { working: [meets, shares.left, shares.right], meets, ...shares }
 }
 
+/** What the panels of a pair cover when their leading edges lie over one another: half the overlap more than their shares, each. */
+export interface Overlapped {
+  readonly half: LengthReckoning
+  readonly leading: Readonly<Record<Side, LengthReckoning>>
+  readonly covers: Readonly<Record<Side, LengthReckoning>>
+}
+
+/**
+ * A pair that overlaps: each panel is its share of the rod and half the overlap, and its leading edge lies that much beyond the meeting point
+ * (UFGS-12491N, 2.2.1.1: finished widths of a pair = rod + overlap + both returns; read; case width-01).
+ */
+export function overlapped(at: string, { meets, left, right }: PairShares, overlap: Known<Length>): Overlapped {
+  const lap = times(
+    `${at}#half-overlap`,
+    'drapery/half-overlap',
+    plus('drapery/overlap-ordered', overlap),
+    plus('drapery/half', half),
+  )
+  const beyond = (side: Side) =>
+    sum(
+      `${at}#leading-${side}`,
+      'drapery/leading-edge',
+      plus('drapery/meets', meets),
+      (side === 'left' ? plus : minus)('drapery/half-overlap', lap),
+    )
+  const covers = (side: Side, share: LengthReckoning) =>
+    sum(`${at}#covers-${side}`, 'drapery/share-overlapped', plus('drapery/share', share), plus('drapery/half-overlap', lap))
+  return {
+    half: lap,
+    leading: { left: beyond('left'), right: beyond('right') },
+    covers: { left: covers('left', left), right: covers('right', right) },
+  }
+}
+
 /** A one-way draw covers all of it: its one panel gathers at `outer`. */
 export const oneWayShare = (at: string, ends: CoverEnds): LengthReckoning =>
   sum(`${at}#share`, 'drapery/share', plus('drapery/cover-right', ends.right), minus('drapery/cover-left', ends.left))

@@ -1,4 +1,5 @@
 export * from './along.ts'
+export * from './ceiling.ts'
 export * from './check-in.ts'
 export * from './clear.ts'
 export * from './floor.ts'

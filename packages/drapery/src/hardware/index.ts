@@ -1,2 +1,3 @@
 export * from './brackets.ts'
+export * from './ceiling.ts'
 export * from './hung.ts'

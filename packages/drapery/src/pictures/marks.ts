@@ -28,6 +28,23 @@ const outward = (hole: Hole, casingEdge: number): Dimension => ({
   figure: figure(hole.fromCasing, 'drapery/from-casing'),
 })
 
+/** A hole in the ceiling, seen from above: out from the wall. */
+function fromAbove({ x, fromWall }: Hole): readonly Mark[] {
+  if (!fromWall) return []
+  const [along, out] = [mm(x.value), -mm(fromWall.value)]
+  return [
+    { kind: 'cross', role: 'mark', at: [along, out], of: fromWall.name },
+    {
+      kind: 'dimension',
+      role: 'dimension',
+      side: 'inside',
+      from: [along + 30, out],
+      to: [along + 30, 0],
+      figure: figure(fromWall, fromWall.what),
+    },
+  ]
+}
+
 const columns = (all: readonly Hole[]): readonly Hole[] =>
   all.filter((hole, i) => all.findIndex((other) => other.x.value === hole.x.value) === i)
 
@@ -58,7 +75,7 @@ interface Enlarged {
 }
 /** Around one bracket or support, with the distances that a rule on the wall can check: hole to hole, and across to the wall angle. */
 function detailOf(at: string, { id, code, holes: own }: Column): Enlarged | undefined {
-  const plate = own.filter((hole) => hole.on !== 'return')
+  const plate = own.filter((hole) => hole.on !== 'return' && !hole.fromWall)
   const [top, lower, angle] = [plate[0], plate.at(-1), own.find((hole) => hole.on === 'return')]
   if (!top || !lower) return undefined
   const down = sum(
@@ -107,7 +124,7 @@ function detailOf(at: string, { id, code, holes: own }: Column): Enlarged | unde
 const beyondDetail = 400
 /** The other two ways to the top hole of an end: up from the casing and down from the ceiling, where both stand over it. */
 function crossChecks(at: string, { id, holes: own }: Column, casing: Known<Length> | undefined, over: Floor | undefined) {
-  const top = own.find((hole) => hole.on === 'bracket')
+  const top = own.find((hole) => hole.on === 'bracket' && !hole.fromWall)
   if (!top) return { marks: [], working: [] }
   const ceilingHere = over && ceilingAt(`${at}#ceiling-at-bracket-${id}`, over.points, known(top.x))
   const up =
@@ -166,12 +183,13 @@ export const marksPicture = rule({
     base: mm(hole.height.value - hole.fromFloor.value),
     figure: figure(hole.fromFloor, hole.what),
   })
+  const onWall = facts.holes.filter((hole) => !hole.fromWall)
   const sheet: Layer = {
     view: 'marks',
     depth: 70,
     marks: [
       ...facts.holes.map(cross),
-      ...facts.holes.map(heightOf),
+      ...onWall.map(heightOf),
       ...columns(facts.holes).map((hole) => outward(hole, edge(hole))),
       ...checks.flatMap((each) => each.marks),
       ...details.map((each) => each.detail),
@@ -190,7 +208,7 @@ export const marksPicture = rule({
     depth: 70,
     marks: [
       ...first.map(cross),
-      ...first.filter((hole) => hole.on === 'bracket').map(ofLeft),
+      ...first.filter((hole) => hole.on === 'bracket' && !hole.fromWall).map(ofLeft),
       {
         kind: 'height',
         role: 'dimension',
@@ -206,5 +224,9 @@ export const marksPicture = rule({
       ...details.filter(({ detail }) => detail.id === 'detail-left').map(({ detail }) => detail),
     ],
   }
-  return { layers: [sheet, elevation], reckonings: [...details, ...checks].flatMap(({ working }) => working) }
+  const above: Layer = { view: 'plan', depth: 70, marks: facts.holes.flatMap(fromAbove) }
+  return {
+    layers: [sheet, elevation, ...(above.marks.length > 0 ? [above] : [])],
+    reckonings: [...details, ...checks].flatMap(({ working }) => working),
+  }
 })

@@ -7,13 +7,14 @@ import {
   casingSpan,
   coverEnds,
   oneWayShare,
+  overlapped,
   pairShares,
   pastCasing,
   stationaryShare,
   widthsApart,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { type Coverage, coverage, drawnEnds, frame, type Share } from '../facts.ts'
+import { type Coverage, coverage, drawnEnds, frame, overlap as overlapFact, type Share } from '../facts.ts'
 import {
   check,
   coveredBy,
@@ -162,15 +163,20 @@ function shares(it: Treatment, at: Place, ends: CoverEnds): Shared | Ask {
 
 function ofPair(it: Treatment, at: Place, ends: CoverEnds): Shared {
   const first = it.panels[0]?.id ?? ''
-  const { working, meets, ...widths } = pairShares(at, ends, {
+  const pair = pairShares(at, ends, {
     meets: perhaps(member(at, ['rod', 'middle'], it.rod?.middle)),
     leftShare: perhaps(member(panelAt(at, first), ['share'], it.panels[0]?.share)),
   })
+  const { meets, working } = pair
+  const overlap = perhaps(member(at, ['overlap'], it.overlap))
+  const lapped = overlap && overlap.value > 0 ? overlapped(at, pair, overlap) : undefined
   const list = it.panels.map(({ id }): Share => {
     const outer = outerSide(it, id)
-    return { panel: id, outer, end: ends[outer], leading: meets, width: widths[outer] }
+    const [leading, width] = lapped ? [lapped.leading[outer], lapped.covers[outer]] : [meets, pair[outer]]
+    return { panel: id, outer, end: ends[outer], leading, width }
   })
-  return { coverage: { meets, shares: list }, working }
+  const more = lapped ? [lapped.half, ...list.flatMap(({ leading, width }) => [leading, width])] : []
+  return { coverage: { meets, shares: list }, working: [...working, ...more] }
 }
 
 function ofOneWay(it: Treatment, at: Place, ends: CoverEnds): Shared {
@@ -247,4 +253,30 @@ export const coverageCheck = rule({
     checks: [{ ...check('drapery/coverage', short ? 'fail' : 'pass', at, values, 'mark'), ...put }],
     reckonings: [past.left, past.right],
   }
+})
+
+/** The overlap that was ordered against what the arms of the hardware make; a rod without arms makes none. */
+export const overlapCheck = rule({
+  id: 'overlap',
+  on: 'treatment',
+  needs: { overlap: { maybe: overlapFact } },
+  gives: { checks },
+  codes: ['drapery/overlap'],
+}).run(({ it, at, job }, facts) => {
+  const made = facts.overlap
+  if (it.draw !== 'pair' || !made) return {}
+  const ordered = it.overlap ?? 0
+  if (ordered === 0 && made.value === 0) return {}
+  const apart = ordered - made.value
+  const verdict = Math.abs(apart) <= ruleOf(job, 'heightsAgree').value ? 'pass' : 'fail'
+  const values = {
+    ordered: { length: ordered as Length },
+    made: long(made),
+    apart: { length: Math.abs(apart) as Length },
+    arms: made.value > 0 ? 'yes' : 'no',
+    way: apart > 0 ? 'more' : 'less',
+  }
+  const place = below(at, 'overlap')
+  const put = verdict === 'fail' ? { put: [{ at: place, value: long(made) }] } : {}
+  return { checks: [{ ...check('drapery/overlap', verdict, it.overlap === undefined ? at : place, values, 'hang'), ...put }] }
 })

@@ -3,6 +3,7 @@ import { type Known, known, type Length, type LengthReckoning, least, most, numb
 import { type Ask, checks, reckonings, rule } from '@evenhem/plugin'
 import {
   type Allowance,
+  type HungPanel as CeilingPanel,
   clearsBase,
   explained,
   type HemBase,
@@ -14,9 +15,24 @@ import {
   meantFromCeiling,
   meantFromFloor,
   overFloor,
+  underCeiling,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { bearingDrop, ceiling, coverage, floor, frame, hangLine, makeUp, topOfRod } from '../facts.ts'
+import {
+  bearingDrop,
+  type Coverage,
+  ceiling,
+  ceilingDrop,
+  coverage,
+  type Floor,
+  floor,
+  frame,
+  type HangLine,
+  hangLine,
+  type MakeUp,
+  makeUp,
+  topOfRod,
+} from '../facts.ts'
 import { check, coveredBy, filled, long, magnitude, member, perhaps, roomOf, windowOf } from '../given.ts'
 
 /** The floor's points from left to right. */
@@ -71,7 +87,7 @@ function baseOf(
 export const hangLineRule = rule({
   id: 'hang-line',
   on: 'treatment',
-  needs: { floor, coverage, makeUp },
+  needs: { floor, coverage, makeUp, ceiling: { maybe: ceiling }, ceilingDrop: { maybe: ceilingDrop } },
   gives: { hangLine, reckonings },
 }).run(({ it, at, window }, facts) =>
   filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
@@ -84,6 +100,14 @@ export const hangLineRule = rule({
     const found = baseOf({ it, at, window }, highest)
     if ('ask' in found) return found
     const { base } = found
+    if (it.mount === 'ceiling' && facts.ceilingDrop) {
+      if (!facts.ceiling) return { ask: [below(roomOf(at), 'ceiling')] }
+      return fromCeiling(at, base, [leftEnd, rightEnd, highest, ...found.working], highest, {
+        ...facts,
+        ceiling: facts.ceiling,
+        ceilingDrop: facts.ceilingDrop,
+      })
+    }
     const { working, ...rest } = heights(at, base, clearance, facts.makeUp.panels)
     const clears = rest.panels.map(({ panel, hem }) => clearsBase(`${at}#clears-${panel}`, base, hem))
     const panels = rest.panels.map((panel, i) => ({ ...panel, clears: clears[i] as LengthReckoning }))
@@ -93,6 +117,72 @@ export const hangLineRule = rule({
     }
   }),
 )
+
+/** The same under a ceiling, whose height leaves no choice. */
+function fromCeiling(
+  at: Place,
+  base: HemBase,
+  before: readonly LengthReckoning[],
+  highestFloor: LengthReckoning,
+  facts: {
+    readonly coverage: Coverage
+    readonly makeUp: MakeUp
+    readonly floor: Floor
+    readonly ceiling: Floor
+    readonly ceilingDrop: LengthReckoning
+  },
+): { readonly hangLine: HangLine; readonly reckonings: readonly LengthReckoning[] } {
+  const panels = facts.makeUp.panels.flatMap((panel): readonly CeilingPanel[] => {
+    const share = facts.coverage.shares.find((one) => one.panel === panel.panel)
+    if (!share) return []
+    const [left, right] = panel.outer === 'left' ? [share.end, share.leading] : [share.leading, share.end]
+    return [{ ...panel, left: known(left), right: known(right) }]
+  })
+  const { working, left, middle, right, ...rest } = underCeiling(
+    at,
+    { left: known(facts.coverage.left), right: known(facts.coverage.right) },
+    known(facts.ceilingDrop),
+    facts.ceiling.points,
+    facts.floor.points,
+    base.at === 'floor' ? undefined : base,
+    panels,
+  )
+  return {
+    hangLine: { hemAt: base.at, highestFloor, ...rest, underCeiling: { left, middle, right } },
+    reckonings: [...before, ...working],
+  }
+}
+
+/**
+ * Under a ceiling the clearance follows from it: at the left, in the middle and at the right, against what was ordered. Pins take up a little, more
+ * is shims or the panel, and never the bracket.
+ */
+export const ceilingClears = rule({
+  id: 'ceiling-clears',
+  on: 'treatment',
+  needs: { hangLine },
+  gives: { checks },
+  codes: ['drapery/ceiling-clears'],
+}).run(({ it, at, job }, facts) => {
+  const { underCeiling: clears } = facts.hangLine
+  if (!clears) return {}
+  return filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
+    const each = (['left', 'middle', 'right'] as const).map((where) => ({ where, off: clears[where].value - clearance.value }))
+    const worst = each.reduce((a, b) => (Math.abs(b.off) > Math.abs(a.off) ? b : a))
+    const off = Math.abs(worst.off)
+    const verdict = off <= ruleOf(job, 'heightsAgree').value ? 'pass' : off <= ruleOf(job, 'pinRange').value ? 'warn' : 'fail'
+    const values = {
+      left: long(clears.left),
+      middle: long(clears.middle),
+      right: long(clears.right),
+      clearance: long(clearance),
+      off: { length: off as Length },
+      where: { code: `drapery/at-${worst.where}` },
+      way: worst.off > 0 ? 'high' : 'low',
+    }
+    return { checks: [check('drapery/ceiling-clears', verdict, at, values, 'hang')] }
+  })
+})
 
 /** The rod's height both ways: from the panels, and as the order means it, by each height that the order gives. */
 export const rodHeight = rule({
@@ -105,6 +195,7 @@ export const rodHeight = rule({
   const [fromFloor, above, under] = (['top', 'aboveCasing', 'belowCeiling'] as const).map((name) =>
     perhaps(member(at, ['rod', name], it.rod?.[name])),
   )
+  if (it.mount === 'ceiling' && !fromFloor && !above && !under) return {}
   if (!fromFloor && !above && !under)
     return {
       checks: [

@@ -8,6 +8,7 @@ import {
   above,
   bearingDrop,
   ceiling,
+  ceilingDrop,
   coverage,
   frame,
   hangLine,
@@ -107,6 +108,8 @@ export const headRoomRule = rule({
   gives: { checks, reckonings },
   codes: ['drapery/head-room'],
 }).run(({ it, at, window, job }, facts) => {
+  // What is fixed to the ceiling is not lifted into anything under it.
+  if (it.mount === 'ceiling') return {}
   const [from, to] = [facts.reach?.left ?? facts.coverage.left, facts.reach?.right ?? facts.coverage.right]
   const overhead = lowestCeiling(`${at}#over-rod`, facts.ceiling.points, known(from), known(to))
   const crown = wallUnder(window, windowOf(at), from.value)
@@ -160,6 +163,7 @@ export const casingEdge = rule({
   gives: { checks },
   codes: ['drapery/casing-edge'],
 }).run(({ it, at, window, job }, facts) => {
+  if (it.mount === 'ceiling') return {}
   const gap = ruleOf(job, 'bracketEdge').value
   const casings = coveredBy(it, window, windowOf(at)).map(({ opening }) => ({
     left: opening.x ?? 0,
@@ -190,6 +194,7 @@ export const behindWall = rule({
   gives: { checks },
   codes: ['drapery/behind-wall'],
 }).run(({ it, at, window }, facts) => {
+  if (it.mount === 'ceiling') return {}
   if (it.mount === 'casing' || it.mount === 'crown') return {}
   const columns = facts.holes
     .filter((hole) => hole.on !== 'return')
@@ -239,12 +244,12 @@ export const finishedFloor = rule({
 export const planned = rule({
   id: 'planned',
   on: 'treatment',
-  needs: {},
+  needs: { drop: { maybe: ceilingDrop } },
   gives: { checks },
   codes: ['drapery/mount', 'drapery/around-corner'],
-}).run(({ it, at, window }) => {
+}).run(({ it, at, window }, facts) => {
   const mount = it.mount ?? 'wall'
-  const isPlain = mount === 'wall' || mount === 'casing' || mount === 'crown'
+  const isPlain = ['wall', 'casing', 'crown'].includes(mount) || (mount === 'ceiling' && facts.drop !== undefined)
   const walls = window.walls.filter((wall) => wall.openings.some((opening) => it.openings?.includes(opening.id) ?? true))
   return {
     checks: [

@@ -94,7 +94,10 @@ export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes, to
       after: [i === 0 ? 'set-up' : bracketId(all[i - 1] ?? [])],
       values: { side: code(own[0]?.side ?? 'left'), count: { count: own.length } },
       numbers: [
-        ...own.map((hole) => ({ what: hole.what, value: hole.fromFloor.value, of: hole.fromFloor.name })),
+        ...own.map((hole) => {
+          const from = hole.fromWall ?? hole.fromFloor
+          return { what: hole.what, value: from.value, of: from.name }
+        }),
         ...own.slice(0, 1).map(({ fromCasing }) => ({ what: fromCasing.what, value: fromCasing.value, of: fromCasing.name })),
       ],
       cautions: [ladder],
@@ -145,7 +148,9 @@ function setUp(top: LengthReckoning, hung: HangLine, most: Known<Length>): Step 
 
 /** One screw a bracket may carry until the hem is proven: in wood, and while no panel is heavier than 10 kg (common practice, no source; the weight from memory). */
 function holdsByOneScrew(it: Treatment, all: readonly (readonly Hole[])[], window: Window, windowAt: Place): boolean {
-  const inWood = all.every((own) => wallUnder(window, windowAt, own[0]?.x.value ?? 0).wall.buildUp?.behind === 'wood')
+  const inWood =
+    it.mount !== 'ceiling' &&
+    all.every((own) => wallUnder(window, windowAt, own[0]?.x.value ?? 0).wall.buildUp?.behind === 'wood')
   return inWood && it.panels.every((panel) => (kilogramsOf(panel.weight) ?? 0) <= 10)
 }
 

@@ -525,6 +525,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "most": "12 in"
           },
           "description": "How far the inner layer keeps from the outer one. Default 2 in."
+        },
+        "foldFree": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far folds that go back keep from the wall. Default 1/2 in."
         }
       },
       "unevaluatedProperties": false
@@ -694,6 +702,78 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "unevaluatedProperties": false
         }
       }
+    },
+    "plate": {
+      "type": "object",
+      "title": "Plate",
+      "description": "A plate that is screwed on.",
+      "properties": {
+        "top": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-12 in",
+            "most": "12 in"
+          },
+          "description": "The top of the plate against the top of the rod: below it is negative."
+        },
+        "width": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "12 in"
+          },
+          "description": "How wide the plate is."
+        },
+        "height": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "18 in"
+          },
+          "description": "How high the plate is."
+        },
+        "holes": {
+          "type": "array",
+          "minItems": 1,
+          "description": "The holes of the plate, from the top down, all on its middle line.",
+          "items": {
+            "$ref": "#/$defs/plateHole"
+          }
+        },
+        "screw": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The screw that its maker asks for."
+        }
+      }
+    },
+    "plateHole": {
+      "type": "object",
+      "title": "PlateHole",
+      "description": "A hole of the plate.",
+      "required": [
+        "id",
+        "down"
+      ],
+      "properties": {
+        "id": {
+          "enum": [
+            "top",
+            "middle",
+            "lower"
+          ],
+          "description": "Which hole it is."
+        },
+        "down": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "18 in"
+          },
+          "description": "From the top of the plate down to its middle."
+        }
+      },
+      "unevaluatedProperties": false
     },
     "room": {
       "type": "object",
@@ -1493,6 +1573,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
               },
               "description": "The intended distance from the ceiling down to the top of the rod."
             },
+            "headingAbove": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "-12 in",
+                "most": "12 in"
+              },
+              "description": "How far the top of the drapery is meant to stand above the top of the rod; below it is negative."
+            },
             "cut": {
               "$ref": "length.schema.json",
               "x-evenhem-plausible": {
@@ -1583,6 +1671,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             }
           },
           "unevaluatedProperties": false
+        },
+        "overlap": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How far the leading edges of a pair lie over one another when it is drawn. Left out: they meet edge to edge."
         },
         "clearance": {
           "$ref": "length.schema.json",

@@ -1,0 +1,40 @@
+import type { Words } from '@evenhem/plugin'
+import type { rodWords } from './words-rods.ts'
+
+const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+
+export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readonly says: string; readonly help?: string }>> = {
+  'drapery/carrier-drop': one('caída al carro'),
+  'drapery/carriers-needed': one('carros necesarios'),
+  'drapery/hooks-in-master': one('ganchos en el carro principal'),
+  'drapery/hooks-in-end': one('ganchos en el soporte de extremo'),
+  'drapery/half-overlap': one('la mitad del cruce'),
+  'drapery/overlap-ordered': one('cruce'),
+  'drapery/share-overlapped': one('su parte de la barra y la mitad del cruce'),
+  'drapery/ceiling-drop': one('del techo a donde apoyan los ganchos'),
+  'drapery/bears': one('donde apoyan los ganchos'),
+  'drapery/half-covered': one('la mitad de lo cubierto'),
+  'drapery/from-wall': one('desde la pared'),
+  'drapery/hole-out': one('agujero desde la línea de ganchos'),
+  'drapery/at-left': one('a la izquierda'),
+  'drapery/at-middle': one('en el centro'),
+  'drapery/at-right': one('a la derecha'),
+  'drapery/overlap': one('El cruce de {ordered} es el que hacen los brazos.'),
+  'drapery/overlap.fail': one(
+    '{arms, select, yes {Se pidió un cruce de {ordered}; los brazos hacen {made}.} other {Se pidió un cruce de {ordered} en una barra sin brazos.}}',
+    '{arms, select, yes {Entre los dos, los paños quedarían {apart} más {way, select, more {anchos} other {estrechos}}: pregunte al taller qué vale.} other {Los bordes de cierre solo pueden juntarse; los paños sobran {apart} entre los dos. Pregunte al taller.}}',
+  ),
+  'drapery/overlap.unknown': one('Aún no se sabe cuánto se cruzan los bordes de cierre.'),
+  'drapery/ceiling-clears': one(
+    'Bajo el techo los dobladillos libran {left} a la izquierda, {middle} en el centro y {right} a la derecha; se pidieron {clearance}.',
+  ),
+  'drapery/ceiling-clears.warn': one(
+    'Bajo el techo los dobladillos libran {left}, {middle} y {right} de izquierda a derecha; {where} quedan {off} demasiado {way, select, high {altos} other {bajos}}.',
+    'Eso lo absorben los ganchos; los soportes se quedan en el techo.',
+  ),
+  'drapery/ceiling-clears.fail': one(
+    'Bajo el techo los dobladillos libran {left}, {middle} y {right} de izquierda a derecha y se pidieron {clearance}; {where} quedan {off} demasiado {way, select, high {altos} other {bajos}}.',
+    'Es más de lo que absorben los ganchos: calzas bajo un soporte, o el paño vuelve. Llame al taller antes de colgarlo.',
+  ),
+  'drapery/ceiling-clears.unknown': one('Aún no se sabe cuánto libran los dobladillos bajo el techo.'),
+}

@@ -1,0 +1,40 @@
+import type { Words } from '@evenhem/plugin'
+
+/** Words of overlaps, carriers and ceilings. */
+const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+
+export const rodWords = {
+  'drapery/carrier-drop': one('carrier drop'),
+  'drapery/carriers-needed': one('carriers needed'),
+  'drapery/hooks-in-master': one('hooks in the master carrier'),
+  'drapery/hooks-in-end': one('hooks in the end bracket'),
+  'drapery/half-overlap': one('half the overlap'),
+  'drapery/overlap-ordered': one('overlap'),
+  'drapery/share-overlapped': one('its place on the rod and half the overlap'),
+  'drapery/ceiling-drop': one('ceiling to where the hooks bear'),
+  'drapery/bears': one('where the hooks bear'),
+  'drapery/half-covered': one('half of what is covered'),
+  'drapery/from-wall': one('from the wall'),
+  'drapery/hole-out': one('hole from the line of the hooks'),
+  'drapery/at-left': one('at the left'),
+  'drapery/at-middle': one('in the middle'),
+  'drapery/at-right': one('at the right'),
+  'drapery/overlap': one('The overlap of {ordered} is what the arms make.'),
+  'drapery/overlap.fail': one(
+    '{arms, select, yes {An overlap of {ordered} is ordered; the arms make {made}.} other {An overlap of {ordered} is ordered on a rod without arms.}}',
+    '{arms, select, yes {The panels would be {apart} too {way, select, more {wide} other {narrow}} between them: ask the workroom which is right.} other {The leading edges can only meet edge to edge; the panels are {apart} too wide between them. Ask the workroom.}}',
+  ),
+  'drapery/overlap.unknown': one('Not known yet how far the leading edges overlap.'),
+  'drapery/ceiling-clears': one(
+    'Under the ceiling the hems clear {left} at the left, {middle} in the middle, {right} at the right; {clearance} is ordered.',
+  ),
+  'drapery/ceiling-clears.warn': one(
+    'Under the ceiling the hems clear {left}, {middle} and {right} from left to right; {where} that is {off} too {way, select, high {high} other {low}}.',
+    'Pins take that up; the brackets stay on the ceiling.',
+  ),
+  'drapery/ceiling-clears.fail': one(
+    'Under the ceiling the hems clear {left}, {middle} and {right} from left to right where {clearance} is ordered; {where} that is {off} too {way, select, high {high} other {low}}.',
+    'It is more than pins take up: shims under a bracket, or the panel goes back. Call the workroom before it is hung.',
+  ),
+  'drapery/ceiling-clears.unknown': one('Not known yet what the hems clear under the ceiling.'),
+} satisfies Words

@@ -1,0 +1,452 @@
+// Generated from plugins/traverse/src/hardware.schema.json by `npm run generate`.
+import type { Length } from '@evenhem/length'
+
+/** A short name, unique in its list: small letters, digits and hyphens. */
+export type Id = string
+
+/** A traverse rod: carriers run in it, and the panels hang from these. */
+export interface TraverseRod {
+  /** The short name by which treatments use this hardware. */
+  readonly id: Id
+  /** A traverse rod, decorative or plain, or a track. */
+  readonly kind: 'traverse'
+  /** What people call it. */
+  readonly name: string
+  /** Where this entry was taken from. */
+  readonly catalogue?: Catalogue
+  /** The draws that it is made for. Left out: any. */
+  readonly draws?: readonly ('pair' | 'one-way left' | 'one-way right' | 'stationary')[]
+  /** The rod. */
+  readonly rod: TraverseSection
+  /** The carriers. */
+  readonly carrier: Carrier
+  /** The carriers at the leading edges, which the draw moves. */
+  readonly master?: MasterCarrier
+  /** The end brackets. */
+  readonly bracket: EndBracket
+  /** The supports between the end brackets. */
+  readonly support?: TraverseSupport
+  /** How it is fixed to a ceiling. */
+  readonly ceiling?: CeilingBracket
+  /** What closes each end. */
+  readonly finial?: TraverseFinial
+}
+
+/** Where this entry was taken from. */
+export interface Catalogue {
+  /** The name of the catalogue. */
+  readonly name: string
+  /** The number or name of the item in it. */
+  readonly item?: string
+  /** The day of the catalogue. */
+  readonly date?: string
+}
+
+/** The rod. */
+export interface TraverseSection {
+  /** How high it is, seen from the room. */
+  readonly height: Length
+  /** What it is made of. */
+  readonly material?: 'wood' | 'steel' | 'aluminium' | 'brass' | 'iron' | 'plastic'
+  /** The largest distance between two brackets that its maker allows. */
+  readonly span?: Length
+  /** How short it can be set, when its length can be set. */
+  readonly least?: Length
+  /** How long it can be set, when its length can be set. */
+  readonly most?: Length
+}
+
+/** The carriers. */
+export interface Carrier {
+  /** Whether the hooks hang in front of the rod or under it. */
+  readonly at: 'front' | 'under'
+  /** From the top of the rod down to where a hook bears in a carrier. */
+  readonly drop?: Length
+  /** How wide a carrier is along the rod. */
+  readonly width?: Length
+  /** How wide its opening for a hook is. */
+  readonly opening?: Length
+  /** Whether carriers that are not needed can be taken out at the end of the rod. */
+  readonly comesOut?: boolean
+}
+
+/** The carriers at the leading edges, which the draw moves. */
+export interface MasterCarrier {
+  /** How many holes for hooks each has. */
+  readonly holes?: number
+  /** How much of the rod each takes. */
+  readonly length?: Length
+  /** How far the arms carry the leading edges of a pair past one another; 0 without arms. */
+  readonly overlap?: Length
+  /** Which leading edge lies in front when a pair is drawn. */
+  readonly over?: 'left' | 'right'
+}
+
+/** The end brackets. */
+export interface EndBracket {
+  /** The top of the plate against the top of the rod: below it is negative. */
+  readonly top?: Length
+  /** How wide the plate is. */
+  readonly width?: Length
+  /** How high the plate is. */
+  readonly height?: Length
+  /** The holes of the plate, from the top down, all on its middle line. */
+  readonly holes?: readonly PlateHole[]
+  /** The screw that its maker asks for. */
+  readonly screw?: string
+  /** From the wall to where the hooks bear in the carriers. */
+  readonly projection?: Length
+  /** From the end of the rod inward to the middle of the bracket; outward is negative. */
+  readonly inset?: Length
+  /** How many hooks each end bracket takes: at the end of the rod, and behind it at the back. */
+  readonly hookHoles?: 0 | 1 | 2
+}
+
+/** A hole of the plate. */
+export interface PlateHole {
+  /** Which hole it is. */
+  readonly id: 'top' | 'middle' | 'lower'
+  /** From the top of the plate down to its middle. */
+  readonly down: Length
+}
+
+/** The supports between the end brackets. */
+export interface TraverseSupport {
+  /** The top of the plate against the top of the rod: below it is negative. */
+  readonly top?: Length
+  /** How wide the plate is. */
+  readonly width?: Length
+  /** How high the plate is. */
+  readonly height?: Length
+  /** The holes of the plate, from the top down, all on its middle line. */
+  readonly holes?: readonly PlateHole[]
+  /** The screw that its maker asks for. */
+  readonly screw?: string
+  /** What cannot pass it. What stops carriers stops master carriers too. Default nothing. */
+  readonly blocks?: 'nothing' | 'carriers' | 'masters'
+}
+
+/** How it is fixed to a ceiling. */
+export interface CeilingBracket {
+  /** From the ceiling down to the top of the rod. */
+  readonly drop?: Length
+  /** The holes of each ceiling bracket. */
+  readonly holes?: readonly CeilingHole[]
+  /** The screw that its maker asks for. */
+  readonly screw?: string
+}
+
+/** A hole of a ceiling bracket. */
+export interface CeilingHole {
+  /** Which hole it is. */
+  readonly id: 'front' | 'middle' | 'back'
+  /** From the line of the hooks toward the room; toward the wall is negative. */
+  readonly out: Length
+}
+
+/** What closes each end. */
+export interface TraverseFinial {
+  /** How far it reaches beyond the end of the rod. */
+  readonly length?: Length
+  /** Half of its greatest thickness. */
+  readonly radius?: Length
+}
+
+export const hardwareSchema = {
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "$id": "https://evenhem.example/traverse/1/hardware.schema.json",
+  "title": "TraverseRod",
+  "description": "A traverse rod: carriers run in it, and the panels hang from these.",
+  "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/hardware",
+  "type": "object",
+  "required": [
+    "rod",
+    "carrier",
+    "bracket"
+  ],
+  "properties": {
+    "kind": {
+      "const": "traverse",
+      "description": "A traverse rod, decorative or plain, or a track."
+    },
+    "draws": {
+      "type": "array",
+      "minItems": 1,
+      "description": "The draws that it is made for. Left out: any.",
+      "items": {
+        "enum": [
+          "pair",
+          "one-way left",
+          "one-way right",
+          "stationary"
+        ]
+      }
+    },
+    "rod": {
+      "type": "object",
+      "title": "TraverseSection",
+      "description": "The rod.",
+      "required": [
+        "height"
+      ],
+      "properties": {
+        "height": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "6 in"
+          },
+          "description": "How high it is, seen from the room."
+        },
+        "material": {
+          "enum": [
+            "wood",
+            "steel",
+            "aluminium",
+            "brass",
+            "iron",
+            "plastic"
+          ],
+          "description": "What it is made of."
+        },
+        "span": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "6 in",
+            "most": "30 ft"
+          },
+          "description": "The largest distance between two brackets that its maker allows."
+        },
+        "least": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "6 in",
+            "most": "60 ft"
+          },
+          "description": "How short it can be set, when its length can be set."
+        },
+        "most": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "6 in",
+            "most": "60 ft"
+          },
+          "description": "How long it can be set, when its length can be set."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "carrier": {
+      "type": "object",
+      "title": "Carrier",
+      "description": "The carriers.",
+      "required": [
+        "at"
+      ],
+      "properties": {
+        "at": {
+          "enum": [
+            "front",
+            "under"
+          ],
+          "description": "Whether the hooks hang in front of the rod or under it."
+        },
+        "drop": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-2 in",
+            "most": "10 in"
+          },
+          "description": "From the top of the rod down to where a hook bears in a carrier."
+        },
+        "width": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "6 in"
+          },
+          "description": "How wide a carrier is along the rod."
+        },
+        "opening": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/32 in",
+            "most": "2 in"
+          },
+          "description": "How wide its opening for a hook is."
+        },
+        "comesOut": {
+          "type": "boolean",
+          "description": "Whether carriers that are not needed can be taken out at the end of the rod."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "master": {
+      "type": "object",
+      "title": "MasterCarrier",
+      "description": "The carriers at the leading edges, which the draw moves.",
+      "properties": {
+        "holes": {
+          "type": "integer",
+          "minimum": 1,
+          "maximum": 9,
+          "description": "How many holes for hooks each has."
+        },
+        "length": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "24 in"
+          },
+          "description": "How much of the rod each takes."
+        },
+        "overlap": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How far the arms carry the leading edges of a pair past one another; 0 without arms."
+        },
+        "over": {
+          "enum": [
+            "left",
+            "right"
+          ],
+          "description": "Which leading edge lies in front when a pair is drawn."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "bracket": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/plate",
+      "type": "object",
+      "title": "EndBracket",
+      "description": "The end brackets.",
+      "properties": {
+        "projection": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/2 in",
+            "most": "24 in"
+          },
+          "description": "From the wall to where the hooks bear in the carriers."
+        },
+        "inset": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-6 in",
+            "most": "12 in"
+          },
+          "description": "From the end of the rod inward to the middle of the bracket; outward is negative."
+        },
+        "hookHoles": {
+          "enum": [
+            0,
+            1,
+            2
+          ],
+          "description": "How many hooks each end bracket takes: at the end of the rod, and behind it at the back."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "support": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/plate",
+      "type": "object",
+      "title": "TraverseSupport",
+      "description": "The supports between the end brackets.",
+      "properties": {
+        "blocks": {
+          "enum": [
+            "nothing",
+            "carriers",
+            "masters"
+          ],
+          "description": "What cannot pass it. What stops carriers stops master carriers too. Default nothing."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "ceiling": {
+      "type": "object",
+      "title": "CeilingBracket",
+      "description": "How it is fixed to a ceiling.",
+      "properties": {
+        "drop": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "From the ceiling down to the top of the rod."
+        },
+        "holes": {
+          "type": "array",
+          "minItems": 1,
+          "description": "The holes of each ceiling bracket.",
+          "items": {
+            "type": "object",
+            "title": "CeilingHole",
+            "description": "A hole of a ceiling bracket.",
+            "required": [
+              "id",
+              "out"
+            ],
+            "properties": {
+              "id": {
+                "enum": [
+                  "front",
+                  "middle",
+                  "back"
+                ],
+                "description": "Which hole it is."
+              },
+              "out": {
+                "$ref": "https://evenhem.example/job/1/length.schema.json",
+                "x-evenhem-plausible": {
+                  "least": "-12 in",
+                  "most": "12 in"
+                },
+                "description": "From the line of the hooks toward the room; toward the wall is negative."
+              }
+            },
+            "unevaluatedProperties": false
+          }
+        },
+        "screw": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The screw that its maker asks for."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "finial": {
+      "type": "object",
+      "title": "TraverseFinial",
+      "description": "What closes each end.",
+      "properties": {
+        "length": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How far it reaches beyond the end of the rod."
+        },
+        "radius": {
+          "$ref": "https://evenhem.example/job/1/length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/8 in",
+            "most": "12 in"
+          },
+          "description": "Half of its greatest thickness."
+        }
+      },
+      "unevaluatedProperties": false
+    }
+  },
+  "unevaluatedProperties": false
+} as const

@@ -1,0 +1,129 @@
+import { filled, long, member, screwsOf } from '@evenhem/drapery'
+import { between } from '@evenhem/drapery/arithmetic'
+import { coverage, hangLine, hookMap, rod, topOfRod } from '@evenhem/drapery/facts'
+import type { Length } from '@evenhem/length'
+import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
+import { carriers } from './facts.ts'
+import { traverseRod } from './kind.ts'
+
+const sides = ['left', 'right'] as const
+
+/** Carriers are counted, the rod is set and hooked in, the arms pass one another; folds go where the carriers leave room. */
+export const work = rule({
+  id: 'work',
+  on: traverseRod,
+  needs: { hookMap, carriers, rod, coverage },
+  gives: { steps, reckonings },
+}).run(({ it, at, mineAt, hardware }, facts) => {
+  const used = sides.filter((side) => facts.carriers.some(({ outer }) => outer === side))
+  const of = (side: 'left' | 'right') =>
+    facts.carriers.filter(({ outer }) => outer === side).reduce((all, { needed }) => all + needed.value, 0)
+  const length = between(`${at}#rod-from-end-to-end`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right)
+  const inMaster = facts.hookMap.places.filter(({ to }) => to === 'traverse/to-master').length
+  const list: readonly Step[] = [
+    {
+      id: 'count-carriers',
+      stage: 'check-in',
+      code: 'traverse/count-carriers',
+      values: { needed: { count: facts.hookMap.bearers.value }, left: { count: of('left') }, right: { count: of('right') } },
+      captures: used.map((side) => ({
+        at: member(mineAt, ['carriers', side], undefined).from,
+        as: 'count' as const,
+        expected: { count: of(side) },
+      })),
+    },
+    {
+      id: 'mount',
+      stage: 'mount',
+      code: it.mount === 'ceiling' ? 'traverse/mount-ceiling' : 'traverse/mount',
+      numbers: [{ what: 'traverse/rod-end-to-end', value: length.value, of: length.name }],
+      cautions: ['drapery/caution-ladder', 'drapery/caution-lift'],
+      tools: ['drapery/level'],
+    },
+    ...(it.draw === 'pair' && (it.overlap ?? 0) > 0
+      ? [
+          {
+            id: 'arms',
+            stage: 'mount' as const,
+            after: ['mount'],
+            code: 'traverse/arms',
+            values: { overlap: { length: it.overlap as Length }, over: hardware.master?.over ?? 'unsaid' },
+          },
+        ]
+      : []),
+    ...(inMaster > 0
+      ? [{ id: 'masters', stage: 'hang' as const, code: 'traverse/masters', values: { third: isThird(hardware.master?.holes) } }]
+      : []),
+    { id: 'folds', stage: 'dress', code: `traverse/fold-${hardware.carrier.at === 'front' ? 'forward' : 'back'}` },
+  ]
+  return { steps: list, reckonings: [length] }
+})
+const isThird = (holes: number | undefined): string => ((holes ?? 0) >= 3 ? 'third' : 'last')
+
+/** What must be in the box: the rod with its carriers, brackets, supports, hooks, screws. */
+export const pullList = rule({
+  id: 'parts',
+  on: traverseRod,
+  needs: { rod, carriers, hookMap },
+  gives: { parts, reckonings },
+}).run(({ it, at, mine, hardware, hardwareAt }, facts) => {
+  const length = between(`${at}#rod-length`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right)
+  const supports = facts.rod.held.length - 2
+  const packed = sides.reduce((all, side) => all + (mine?.carriers?.[side] ?? 0), 0)
+  const masters = it.draw === 'stationary' ? 0 : it.panels.length
+  const { bearers, places } = facts.hookMap
+  const some = (what: string, count: number) =>
+    count > 0 ? [{ what: `traverse/part-${what}`, count, hardware: hardwareAt }] : []
+  return {
+    parts: [
+      { what: 'traverse/part-rod', count: 1, length: length.value, hardware: hardwareAt, of: length.name },
+      ...some('bracket', 2),
+      ...some('support', supports),
+      ...some('finial', hardware.finial ? 2 : 0),
+      ...some('master', masters),
+      {
+        what: 'traverse/part-carrier',
+        count: bearers.value,
+        hardware: hardwareAt,
+        of: bearers.name,
+        ...(packed > 0 ? { spares: Math.max(0, packed - bearers.value) } : {}),
+      },
+      {
+        what: 'traverse/part-hook',
+        count: places.length,
+        hardware: hardwareAt,
+        ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
+      },
+      ...some(
+        'screw',
+        it.mount === 'ceiling' ? (2 + supports) * (hardware.ceiling?.holes?.length ?? 0) : screwsOf(hardware, supports),
+      ),
+    ],
+    reckonings: [length],
+  }
+})
+
+/** What the customer is told about the rod. */
+export const hangsHere = rule({
+  id: 'hangs-here',
+  on: traverseRod,
+  needs: { hookMap, topOfRod, hangLine },
+  gives: { entries },
+}).run(({ hardware, hardwareAt }, facts) =>
+  filled({ height: member(hardwareAt, ['rod', 'height'], hardware.rod.height) }, ({ height }) => {
+    const list: readonly Entry[] = [
+      { section: 'what-hangs-here', code: 'traverse/entry-rod', values: { rod: hardware.name, height: long(height) } },
+      {
+        section: 'what-hangs-here',
+        code: 'traverse/entry-carriers',
+        values: { carriers: { count: facts.hookMap.bearers.value } },
+      },
+      {
+        section: 'set-on-the-day',
+        code: 'traverse/entry-height',
+        values: { top: { length: (facts.topOfRod.value - facts.hangLine.highestFloor.value) as Length } },
+      },
+    ]
+    return { entries: list }
+  }),
+)
