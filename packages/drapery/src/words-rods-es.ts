@@ -19,6 +19,10 @@ export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readon
   'drapery/at-left': one('a la izquierda'),
   'drapery/at-middle': one('en el centro'),
   'drapery/at-right': one('a la derecha'),
+  'drapery/fold-room': one('espacio detrás de los carros'),
+  'drapery/kept-free': one('se deja libre junto a la pared'),
+  'drapery/space-most': one('espacio más ancho que dobla hacia atrás'),
+  'drapery/twice': one('dos veces'),
   'drapery/overlap': one('El cruce de {ordered} es el que hacen los brazos.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {Se pidió un cruce de {ordered}; los brazos hacen {made}.} other {Se pidió un cruce de {ordered} en una barra sin brazos.}}',

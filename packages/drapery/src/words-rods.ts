@@ -19,6 +19,10 @@ export const rodWords = {
   'drapery/at-left': one('at the left'),
   'drapery/at-middle': one('in the middle'),
   'drapery/at-right': one('at the right'),
+  'drapery/fold-room': one('room behind the carriers'),
+  'drapery/kept-free': one('kept free at the wall'),
+  'drapery/space-most': one('widest space that folds back'),
+  'drapery/twice': one('twice'),
   'drapery/overlap': one('The overlap of {ordered} is what the arms make.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {An overlap of {ordered} is ordered; the arms make {made}.} other {An overlap of {ordered} is ordered on a rod without arms.}}',

@@ -2,6 +2,7 @@ import { createPlanner } from '@evenhem/planner'
 import { conformance } from '@evenhem/plugin/kit'
 import { returns } from '@evenhem/plugin-returns'
 import { rodAndRing } from '@evenhem/plugin-rod-and-ring'
+import { traverse } from '@evenhem/plugin-traverse'
 import { test } from 'vitest'
 import { examples } from '../../../tests/tools/examples.ts'
 import { drapery } from '../src/index.ts'
@@ -9,7 +10,7 @@ import { drapery } from '../src/index.ts'
 conformance(drapery, {
   test,
   createPlanner,
-  with: [rodAndRing, returns],
+  with: [rodAndRing, traverse, returns],
   jobs: examples,
   verdicts: { 'drapery/mount': ['unknown'], 'drapery/around-corner': ['fail'] },
 })

@@ -2,9 +2,11 @@ import { inch, inches, type Known, type Length, type LengthReckoning, number } f
 import { expect, test } from 'vitest'
 import {
   type CoverEnds,
+  carrierPlaces,
   coverEnds,
   coverLess,
   floorAt,
+  foldsBack,
   heights,
   highestFloor,
   holeHeight,
@@ -66,6 +68,22 @@ const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
     const finished = drops[0]! - inInches(hung(1, n.clearance, 0, highest).hem)
     return { finished_length: finished, largest_gap: drops[0]! - finished - inInches(floorAt('/test#f', points, at(0))) }
   },
+  'hooks-01': (n) => {
+    const { hooks } = panel(n.pins - 2, 1, 30, 3)
+    const to = carrierPlaces({ hooks, atWall: false }, { masterHoles: 3, endHoles: 2 }).map((place) => place.to)
+    expect([
+      to.filter((each) => each === 'master').length,
+      to.filter((each) => each === 'end' || each === 'back').length,
+    ]).toEqual([n.in_master, n.in_return])
+    return { in_carriers: to.filter((each) => each === 'carrier').length }
+  },
+  // the heading stands above the bracket by its pin less the carrier's drop; any drop gives the same
+  'mount-01': (n) => {
+    const drop = 1.375
+    const rod = topOfRod('/test', hung(n.finished_length, n.clearance, drop + n.heading_above_bracket).hangLine, at(drop))
+    return { bracket_top_height: inInches(topOfPlate('/test', rod, at(0))) }
+  },
+  'mount-08': (n) => ({ max_pin_spacing: inInches(foldsBack('/test#f', at(n.wall_to_carrier_front), at(0.5))[1]) }),
   'hooks-02': (n) => ({ hooks: panel(n.pleats, 1, 30, 0).hooks.length }),
   'pleats-03': (n) =>
     sizes(n.pleats, n.overlap_flat, n.finished_width - n.overlap_flat - n.return_flat, n.return_flat, n.flat_width),
@@ -131,9 +149,10 @@ test('there are so many cases of each topic', () => {
   const topics = (cases as readonly Numbers[]).map(({ topic }) => topic as string)
   const counted = Object.fromEntries([...new Set(topics)].map((topic) => [topic, topics.filter((each) => each === topic).length]))
   expect(counted).toEqual({
-    'mounting height': 4,
+    'mounting height': 5,
+    'hook spacing': 1,
     clearance: 1,
-    'hooks and carriers': 1,
+    'hooks and carriers': 2,
     pleats: 3,
     stackback: 1,
     'finished width': 2,

@@ -1,7 +1,7 @@
 import { below, check, filled, long, magnitude, member, perhaps, projectionAt, ruleOf } from '@evenhem/drapery'
-import { between } from '@evenhem/drapery/arithmetic'
+import { between, foldsBack } from '@evenhem/drapery/arithmetic'
 import { bearingDrop, coverage, hookMap, makeUp, projection, rod, stand } from '@evenhem/drapery/facts'
-import { type Known, type Length, type LengthReckoning, minus, number, plus, sum, times } from '@evenhem/length'
+import { type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { checks, type Place, reckonings, rule } from '@evenhem/plugin'
 import { traverseRod } from './kind.ts'
 
@@ -93,10 +93,7 @@ function judged(
   return { verdict: 'pass', how: at }
 }
 
-/**
- * Folds of a heading under the rod go back toward the wall: a space reaches half its width behind the carriers, and keeps 1/2 in from the wall
- * (How to Hang Non-Pinch-Pleated Drapes on a Traverse Rod, general how-to article; read; case mount-08: pins at most 2 × (wall to carrier front − 1/2 in) apart).
- */
+/** Folds of a heading under the rod go back toward the wall, and must have room there. */
 export const foldRoom = rule({
   id: 'fold-room',
   on: traverseRod,
@@ -108,13 +105,7 @@ export const foldRoom = rule({
   const each = facts.makeUp.panels.map((panel) => {
     const name = `${at}/panels/${panel.panel}#fold-room`
     const out = projectionAt(it, at, panel.outer, facts.projection)
-    const free = sum(
-      `${name}-free`,
-      'traverse/fold-free',
-      plus('drapery/projection', out),
-      minus('traverse/from-wall', ruleOf(job, 'foldFree')),
-    )
-    const most = times(name, 'traverse/space-most', plus('traverse/fold-free', free), plus('traverse/two', number(2)))
+    const [free, most] = foldsBack(name, out, ruleOf(job, 'foldFree'))
     const values = { space: long(panel.space), most: long(most), panel: { code: `drapery/panel-${panel.outer}` } }
     const verdict = panel.space.value > most.value ? 'fail' : 'pass'
     return { working: [free, most], check: check('traverse/fold-room', verdict, at, values, 'hang') }

@@ -83,11 +83,11 @@ export function underCeiling(
   const hem = given(`${at}#hem`, 'drapery/hem', plus('drapery/hem-panel', all.hem))
   const each = panels.map((panel) => {
     const own = clears.filter((one) => one.panel === panel)
-    return { panel: panel.panel, hem: tightest(own).hem, clears: leastOf(`${at}#clears-${panel.panel}`, own) }
+    return { panel: panel.panel, hem: hemAt(at, panel, hangLine), clears: leastOf(`${at}#clears-${panel.panel}`, own) }
   })
   const here = (key: string) =>
     leastOf(
-      `${at}#clears-${key}`,
+      `${at}#clears-at-${key}`,
       clears.filter(({ place }) => place.key === key),
     )
   const [left, mid, right] = [here('left'), here('middle'), here('right')]
@@ -102,7 +102,7 @@ export function underCeiling(
       hangLine,
       top,
       hem,
-      ...each.map((one) => one.clears),
+      ...each.flatMap((one) => [one.hem, one.clears]),
       left,
       mid,
       right,
@@ -133,6 +133,16 @@ function middleOf(at: string, { left, right }: { readonly left: Known<Length>; r
     sum(`${at}#covered-middle`, 'drapery/along-the-wall', plus('drapery/cover-left', left), plus('drapery/half-covered', half)),
   ] as const
 }
+
+/** The hem of a panel where the hang line is taken. */
+const hemAt = (at: string, { panel, pin, finishedLength }: HungPanel, hangLine: LengthReckoning): LengthReckoning =>
+  sum(
+    `${at}#hem-${panel}`,
+    'drapery/hem-panel',
+    plus('drapery/hang-line', hangLine),
+    plus('drapery/pin', pin),
+    minus('drapery/finished-length', finishedLength),
+  )
 
 /** The ceiling over a place, and where the hooks bear under it. */
 function bearingAt(

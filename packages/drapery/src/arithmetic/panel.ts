@@ -12,6 +12,7 @@ import {
   type Reckoning,
   spread,
   sum,
+  times,
 } from '@evenhem/length'
 
 export interface PanelOrder {
@@ -122,3 +123,16 @@ export const widthAllowed = (at: string, share: LengthReckoning, allowed: Known<
 /** A return against the projection to where the hooks bear. Positive: wider than the projection. */
 export const returnLess = (name: string, back: Known<Length>, projection: Known<Length>): LengthReckoning =>
   sum(name, 'drapery/return-less', plus('drapery/return-width', back), minus('drapery/projection', projection))
+
+/**
+ * The widest space that can fold back behind its carriers: half of it reaches toward the wall, and keeps `free` from it (How to Hang Non-Pinch-Pleated
+ * Drapes on a Traverse Rod, general how-to article, step 2; read; case mount-08: 2 × (wall to carrier front − 1/2 in)). Last, after the room there is.
+ */
+export function foldsBack(
+  name: string,
+  projection: Known<Length>,
+  free: Known<Length>,
+): readonly [LengthReckoning, LengthReckoning] {
+  const room = sum(`${name}-free`, 'drapery/fold-room', plus('drapery/projection', projection), minus('drapery/kept-free', free))
+  return [room, times(name, 'drapery/space-most', plus('drapery/fold-room', room), plus('drapery/twice', number(2)))]
+}
