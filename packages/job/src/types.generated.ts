@@ -145,6 +145,44 @@ export interface Rules {
   readonly layerGap?: Length
   /** How far folds that go back keep from the wall. Default 1/2 in. */
   readonly foldFree?: Length
+  /** What fullness multiplies: the whole finished width, returns and overlap with it, or only what the panel covers, its return being added as it is. Published sources differ. Default finished width. */
+  readonly fullnessOf?: 'finished width' | 'covered width'
+  /** What fullness in per cent means: 200 per cent of the width is twice as much cloth, 200 per cent beyond it three times. Published sources differ. Default of the width. */
+  readonly percentMeans?: 'of the width' | 'beyond the width'
+  /** How a number of fabric widths is rounded: up to a whole width, up to a half width, or to the nearest whole width. Published sources differ. Default up. */
+  readonly widthsRounded?: 'up' | 'half up' | 'nearest'
+  /** Whether widths are rounded for each panel alone or once for all panels of a treatment, which then share one. Published sources differ. Default each panel. */
+  readonly widthsOf?: 'each panel' | 'all panels'
+  /** Which length must be a whole number of repeats: the cut length with its allowances, or the finished length, whose rest then gives the hems. Published sources differ. Default cut length. */
+  readonly repeatOf?: 'cut length' | 'finished length'
+  /** How a repeat lengthens a cut: up to a whole number of repeats, or by one repeat whatever the length. Default whole repeats. */
+  readonly repeatBy?: 'whole repeats' | 'one repeat a cut'
+  /** What a half-drop match adds: half a repeat once where the rest of a cut is less than that, one repeat once, or half a repeat on every second cut. Published sources differ. Default half a repeat once. */
+  readonly halfDrop?: 'half a repeat once' | 'one repeat once' | 'half a repeat on alternate cuts'
+  /** What is added once to the order of a fabric with a repeat, for placing its pattern; of a yard and a repeat the longer. Published sources differ. Default nothing. */
+  readonly placing?: 'nothing' | 'one repeat' | 'a yard or a repeat'
+  /** The step in which suppliers sell cloth: an order is rounded up to it. Default any length. */
+  readonly soldBy?: 'any length' | 'quarter yard' | 'third of a yard' | 'half yard' | 'yard' | 'half metre' | 'metre'
+  /** How many layers of cloth the bottom hem takes: 2 for a double hem. Default 2. */
+  readonly hemTurns?: number
+  /** How many times its height the heading takes of the cloth: 2 when it is turned over the stiffening and under. Default 2. */
+  readonly headingTurns?: number
+  /** How many layers of cloth a side hem takes. Default 2. */
+  readonly sideHemTurns?: number
+  /** What a joining seam takes off each edge of a width. Default 1/2 in. */
+  readonly seam?: Length
+  /** What is cut longer than finished length, hem and heading, to work with. Default 0. */
+  readonly cutExtra?: Length
+  /** How much shorter than the fabric the lining is cut. Default 3 in. */
+  readonly liningShorter?: Length
+  /** How much narrower than the fabric the lining of a panel is cut. Default 0. */
+  readonly liningNarrower?: Length
+  /** How much shorter than the fabric the interlining is cut. Default 0. */
+  readonly interliningShorter?: Length
+  /** How much narrower than the fabric the interlining of a panel is cut. Default 0. */
+  readonly interliningNarrower?: Length
+  /** How much narrower than its fullness asks for a panel's flat width may be before it is looked at. Default 2 in. */
+  readonly flatShort?: Length
 }
 
 /** Who approved the order before it was made, and when. */
@@ -195,6 +233,10 @@ export interface Fabric {
   readonly interlining?: string
   /** What it weighs by its area, such as `320 g/m2` or `9.5 oz/yd2`. */
   readonly weight?: string
+  /** From selvedge to selvedge. With it the cloth of this job is counted. */
+  readonly width?: Length
+  /** The step in which this fabric is sold. Left out: what the workroom's rule says. */
+  readonly soldBy?: 'any length' | 'quarter yard' | 'third of a yard' | 'half yard' | 'yard' | 'half metre' | 'metre'
   /** By how many per cent the cloth grows longer once it hangs. */
   readonly settling?: number
   /** The repeat of the pattern. */
@@ -223,6 +265,8 @@ export interface Repeat {
   readonly horizontal?: Length
   /** The upward repeat of the cloth that came, where it was measured. */
   readonly received?: Length
+  /** How motifs meet from one width to the next: at one height, or half a repeat lower. Default straight. */
+  readonly match?: 'straight' | 'half drop'
 }
 
 /** Parts that plugins add, by the name of the plugin. */
@@ -524,6 +568,16 @@ export interface Treatment {
   readonly hardware: Id
   /** The entry under `fabrics` that it is made of. */
   readonly fabric?: Id
+  /** The entry under `fabrics` that it is lined with, for counting the cloth. Left out: none is counted. */
+  readonly lining?: Id
+  /** The entry under `fabrics` that lies between fabric and lining, for counting the cloth. Left out: none is counted. */
+  readonly interlining?: Id
+  /** How many times its width the cloth of a panel is wide: 2.5 is two and a half times. */
+  readonly fullness?: number
+  /** The same in per cent, where the order says it so; the workroom's rule `percentMeans` says what it means. `fullness` goes before it. */
+  readonly fullnessPercent?: number
+  /** What is cut beyond the finished sizes, where it does not follow from the hems and headings of the panels. */
+  readonly cutting?: Cutting
   /** How it opens. A pair opens to both sides; one-way left gathers at the left end; stationary panels stay where they hang. */
   readonly draw: 'pair' | 'one-way left' | 'one-way right' | 'stationary'
   /** Where the bracket at the leading end of a one-way draw stands: like the other one, so that the ends look alike, or further out, so that the cloth reaches the end of what it covers. Default symmetric. */
@@ -556,6 +610,18 @@ export interface Treatment {
   readonly found?: TreatmentFound
   /** What plugins add to a treatment. */
   readonly with?: With
+}
+
+/** What is cut beyond the finished sizes, where it does not follow from the hems and headings of the panels. */
+export interface Cutting {
+  /** For the bottom hem, all its layers together. Left out: the panel's hem times the workroom's `hemTurns`. */
+  readonly hem?: Length
+  /** For the heading, all its layers together. Left out: the height of the heading times the workroom's `headingTurns`. */
+  readonly heading?: Length
+  /** All that a cut is longer than the finished length, in place of hem, heading and the workroom's `cutExtra`. */
+  readonly length?: Length
+  /** For both side hems of a panel together. Left out: twice the panel's side hem times the workroom's `sideHemTurns`. */
+  readonly sideHems?: Length
 }
 
 /** Where the rod is meant to be. */

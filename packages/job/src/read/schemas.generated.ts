@@ -533,6 +533,151 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "most": "12 in"
           },
           "description": "How far folds that go back keep from the wall. Default 1/2 in."
+        },
+        "fullnessOf": {
+          "enum": [
+            "finished width",
+            "covered width"
+          ],
+          "description": "What fullness multiplies: the whole finished width, returns and overlap with it, or only what the panel covers, its return being added as it is. Published sources differ. Default finished width."
+        },
+        "percentMeans": {
+          "enum": [
+            "of the width",
+            "beyond the width"
+          ],
+          "description": "What fullness in per cent means: 200 per cent of the width is twice as much cloth, 200 per cent beyond it three times. Published sources differ. Default of the width."
+        },
+        "widthsRounded": {
+          "enum": [
+            "up",
+            "half up",
+            "nearest"
+          ],
+          "description": "How a number of fabric widths is rounded: up to a whole width, up to a half width, or to the nearest whole width. Published sources differ. Default up."
+        },
+        "widthsOf": {
+          "enum": [
+            "each panel",
+            "all panels"
+          ],
+          "description": "Whether widths are rounded for each panel alone or once for all panels of a treatment, which then share one. Published sources differ. Default each panel."
+        },
+        "repeatOf": {
+          "enum": [
+            "cut length",
+            "finished length"
+          ],
+          "description": "Which length must be a whole number of repeats: the cut length with its allowances, or the finished length, whose rest then gives the hems. Published sources differ. Default cut length."
+        },
+        "repeatBy": {
+          "enum": [
+            "whole repeats",
+            "one repeat a cut"
+          ],
+          "description": "How a repeat lengthens a cut: up to a whole number of repeats, or by one repeat whatever the length. Default whole repeats."
+        },
+        "halfDrop": {
+          "enum": [
+            "half a repeat once",
+            "one repeat once",
+            "half a repeat on alternate cuts"
+          ],
+          "description": "What a half-drop match adds: half a repeat once where the rest of a cut is less than that, one repeat once, or half a repeat on every second cut. Published sources differ. Default half a repeat once."
+        },
+        "placing": {
+          "enum": [
+            "nothing",
+            "one repeat",
+            "a yard or a repeat"
+          ],
+          "description": "What is added once to the order of a fabric with a repeat, for placing its pattern; of a yard and a repeat the longer. Published sources differ. Default nothing."
+        },
+        "soldBy": {
+          "enum": [
+            "any length",
+            "quarter yard",
+            "third of a yard",
+            "half yard",
+            "yard",
+            "half metre",
+            "metre"
+          ],
+          "description": "The step in which suppliers sell cloth: an order is rounded up to it. Default any length."
+        },
+        "hemTurns": {
+          "type": "integer",
+          "minimum": 1,
+          "maximum": 3,
+          "description": "How many layers of cloth the bottom hem takes: 2 for a double hem. Default 2."
+        },
+        "headingTurns": {
+          "type": "integer",
+          "minimum": 1,
+          "maximum": 3,
+          "description": "How many times its height the heading takes of the cloth: 2 when it is turned over the stiffening and under. Default 2."
+        },
+        "sideHemTurns": {
+          "type": "integer",
+          "minimum": 1,
+          "maximum": 3,
+          "description": "How many layers of cloth a side hem takes. Default 2."
+        },
+        "seam": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "3 in"
+          },
+          "description": "What a joining seam takes off each edge of a width. Default 1/2 in."
+        },
+        "cutExtra": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "What is cut longer than finished length, hem and heading, to work with. Default 0."
+        },
+        "liningShorter": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How much shorter than the fabric the lining is cut. Default 3 in."
+        },
+        "liningNarrower": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How much narrower than the fabric the lining of a panel is cut. Default 0."
+        },
+        "interliningShorter": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How much shorter than the fabric the interlining is cut. Default 0."
+        },
+        "interliningNarrower": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How much narrower than the fabric the interlining of a panel is cut. Default 0."
+        },
+        "flatShort": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "24 in"
+          },
+          "description": "How much narrower than its fullness asks for a panel's flat width may be before it is looked at. Default 2 in."
         }
       },
       "unevaluatedProperties": false
@@ -595,6 +740,26 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "pattern": "^[0-9]+(\\.[0-9]+)? ?(g/m2|g/m²|oz/yd2|oz/yd²)$",
           "description": "What it weighs by its area, such as `320 g/m2` or `9.5 oz/yd2`."
         },
+        "width": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "10 in",
+            "most": "14 ft"
+          },
+          "description": "From selvedge to selvedge. With it the cloth of this job is counted."
+        },
+        "soldBy": {
+          "enum": [
+            "any length",
+            "quarter yard",
+            "third of a yard",
+            "half yard",
+            "yard",
+            "half metre",
+            "metre"
+          ],
+          "description": "The step in which this fabric is sold. Left out: what the workroom's rule says."
+        },
         "settling": {
           "type": "number",
           "minimum": 0,
@@ -629,6 +794,13 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "most": "12 ft"
               },
               "description": "The upward repeat of the cloth that came, where it was measured."
+            },
+            "match": {
+              "enum": [
+                "straight",
+                "half drop"
+              ],
+              "description": "How motifs meet from one width to the next: at one height, or half a repeat lower. Default straight."
             }
           },
           "unevaluatedProperties": false
@@ -1464,6 +1636,68 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "$ref": "#/$defs/id",
           "x-evenhem-names": "fabrics",
           "description": "The entry under `fabrics` that it is made of."
+        },
+        "lining": {
+          "$ref": "#/$defs/id",
+          "x-evenhem-names": "fabrics",
+          "description": "The entry under `fabrics` that it is lined with, for counting the cloth. Left out: none is counted."
+        },
+        "interlining": {
+          "$ref": "#/$defs/id",
+          "x-evenhem-names": "fabrics",
+          "description": "The entry under `fabrics` that lies between fabric and lining, for counting the cloth. Left out: none is counted."
+        },
+        "fullness": {
+          "type": "number",
+          "minimum": 1,
+          "maximum": 6,
+          "description": "How many times its width the cloth of a panel is wide: 2.5 is two and a half times."
+        },
+        "fullnessPercent": {
+          "type": "number",
+          "minimum": 0,
+          "maximum": 600,
+          "description": "The same in per cent, where the order says it so; the workroom's rule `percentMeans` says what it means. `fullness` goes before it."
+        },
+        "cutting": {
+          "type": "object",
+          "title": "Cutting",
+          "description": "What is cut beyond the finished sizes, where it does not follow from the hems and headings of the panels.",
+          "properties": {
+            "hem": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "6 ft"
+              },
+              "description": "For the bottom hem, all its layers together. Left out: the panel's hem times the workroom's `hemTurns`."
+            },
+            "heading": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "4 ft"
+              },
+              "description": "For the heading, all its layers together. Left out: the height of the heading times the workroom's `headingTurns`."
+            },
+            "length": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "10 ft"
+              },
+              "description": "All that a cut is longer than the finished length, in place of hem, heading and the workroom's `cutExtra`."
+            },
+            "sideHems": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "4 ft"
+              },
+              "description": "For both side hems of a panel together. Left out: twice the panel's side hem times the workroom's `sideHemTurns`."
+            }
+          },
+          "unevaluatedProperties": false
         },
         "draw": {
           "enum": [
