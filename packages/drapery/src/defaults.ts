@@ -63,6 +63,21 @@ export const defaults = {
     source:
       'How to Hang Non-Pinch-Pleated Drapes on a Traverse Rod, general how-to article, step 2: wall to carrier front less 1/2 in',
   },
+  seam: {
+    value: eighths(4),
+    basis: 'read',
+    source: 'Merrick & Day, Encyclopaedia of Curtains, 1996, pp. 116-117: 1/2 in or 1.5 cm off each edge',
+  },
+  cutExtra: { value: eighths(0), basis: 'common practice', source: 'no source' },
+  liningShorter: {
+    value: eighths(24),
+    basis: 'read',
+    source: 'general question-and-answer article: lining cut 3 in (7.5 cm) shorter than the face fabric',
+  },
+  liningNarrower: { value: eighths(0), basis: 'common practice', source: 'no source; published: none, or 4 in' },
+  interliningShorter: { value: eighths(0), basis: 'common practice', source: 'no source' },
+  interliningNarrower: { value: eighths(0), basis: 'common practice', source: 'no source' },
+  flatShort: { value: eighths(16), basis: 'common practice', source: 'no source' },
 } as const satisfies Readonly<Record<string, Default>>
 export type RuleName = keyof typeof defaults
 

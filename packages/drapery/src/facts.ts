@@ -375,3 +375,4 @@ export const plateTops = one<PlateTops, 'treatment'>(
   'treatment',
   object({ bracket: reckoning, support: reckoning }, ['bracket']),
 )
+export * from './facts-takeoff.ts'

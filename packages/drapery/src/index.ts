@@ -14,6 +14,7 @@ import { obstacles } from './rules/obstacles.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
 import { behindWall, casingEdge, finishedFloor, floorRead, headRoomRule, planned, sash, stool } from './rules/surroundings.ts'
+import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
 
@@ -81,6 +82,11 @@ export const drapery: Plugin = {
     panelParts,
     lead,
     hangsHere,
+    clothsRule,
+    takeoffRule,
+    fabricSumsRule,
+    fullnessHeld,
+    cutHolds,
     wallPicture,
     panelsPicture,
     coveragePicture,

@@ -1,6 +1,7 @@
 import type { Words } from '@evenhem/plugin'
 import type { DraperyCode } from './words.ts'
 import { rodWordsEs } from './words-rods-es.ts'
+import { takeoffWordsEs } from './words-takeoff-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
@@ -669,4 +670,5 @@ export const es: Readonly<Record<DraperyCode, Words[string]>> = {
   ...cautionWords,
   ...reportWords,
   ...rodWordsEs,
+  ...takeoffWordsEs,
 }

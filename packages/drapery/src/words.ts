@@ -1,6 +1,7 @@
 import type { Words } from '@evenhem/plugin'
 import { es } from './words-es.ts'
 import { rodWords } from './words-rods.ts'
+import { takeoffWords } from './words-takeoff.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
@@ -654,7 +655,7 @@ const reportWords = {
   'drapery/entry-safe': one('No cords. Keep the panels clear of heaters. Do not hang or climb on the rod.'),
 } satisfies Words
 
-const en = { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords, ...rodWords }
+const en = { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords, ...rodWords, ...takeoffWords }
 
 /** A code that these words are for. */
 export type DraperyCode = keyof typeof en

@@ -64,7 +64,7 @@ const problem = ({ name }: Reckoning, what: WorkingProblem['what'], message: str
 
 function ownProblems(reckoning: Reckoning): readonly WorkingProblem[] {
   const { how, terms, value, unit, source } = reckoning
-  const wanted = comesTo(how, terms)
+  const wanted = comesTo(how, terms, reckoning.unit)
   return [
     ...(how !== 'formula' && wanted !== value
       ? [

@@ -1,0 +1,98 @@
+import type { Words } from '@evenhem/plugin'
+
+const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+
+/** How cloth is counted and cut. */
+export const takeoffWords = {
+  'drapery/cloth-face': one('fabric'),
+  'drapery/cloth-lining': one('lining'),
+  'drapery/cloth-interlining': one('interlining'),
+  'drapery/fullness': one('fullness'),
+  'drapery/fullness-percent': one('fullness in per cent'),
+  'drapery/percent-beyond': one(
+    'the whole width once, and so many per cent more',
+    'The other reading of fullness in per cent: 100 per cent beyond the width is twice as much cloth (interior design study cards; read).',
+  ),
+  'drapery/fabric-width': one('width of the cloth'),
+  'drapery/seam-edge': one('seam on one edge'),
+  'drapery/usable-width': one('what a width gives'),
+  'drapery/flat-asked': one('flat width for its fullness'),
+  'drapery/face-width': one('what the panel covers'),
+  'drapery/face-full': one('that, with its fullness'),
+  'drapery/side-hem': one('side hem'),
+  'drapery/side-hems': one('side hems'),
+  'drapery/both-sides': one('both sides'),
+  'drapery/layers': one('layers'),
+  'drapery/cut-width': one('cut width'),
+  'drapery/widths-exact': one('widths, not rounded'),
+  'drapery/widths': one('widths'),
+  'drapery/widths-up': one('rounded up to whole widths', 'As most published sources do.'),
+  'drapery/widths-half-up': one(
+    'rounded up to half widths',
+    'Full or half widths: UFGS-12491N, paragraph 2.2.1.1, US Department of Defense (read). A half width goes on the return side.',
+  ),
+  'drapery/widths-nearest': one(
+    'rounded to the nearest whole width',
+    'Johnston, Curtains, New Zealand Department of Agriculture, 1955 (read).',
+  ),
+  'drapery/cuts': one('lengths to cut'),
+  'drapery/cuts-for-widths': one(
+    'one length for each width',
+    'A half width is cut off a whole length; two halves come from one.',
+  ),
+  'drapery/turned-height': one('height'),
+  'drapery/hem-allowance': one('bottom hem'),
+  'drapery/heading-allowance': one('heading'),
+  'drapery/length-allowance': one('all that is cut longer'),
+  'drapery/cut-extra': one('more to work with'),
+  'drapery/length-needed': one('length needed'),
+  'drapery/size-of-face': one('as the fabric is cut'),
+  'drapery/less-than-face': one('less than the fabric'),
+  'drapery/repeat': one('repeat'),
+  'drapery/repeats': one('repeats'),
+  'drapery/repeats-up': one(
+    'rounded up to whole repeats',
+    'Never down: Merrick & Day, Encyclopaedia of Curtains, 1996, p. 116 (read).',
+  ),
+  'drapery/cut-length': one('cut length'),
+  'drapery/rest-of-cut': one('rest of each cut'),
+  'drapery/half-drop-extra': one('for the half drop'),
+  'drapery/nothing': one('nothing'),
+  'drapery/half-drop-once': one(
+    'half a repeat, once',
+    'Nothing where the rest of a cut is at least half a repeat: all A lengths are cut first, half a repeat is dropped, then all B lengths (soft-furnishing forum; read).',
+  ),
+  'drapery/half-drop-alternate': one(
+    'half a repeat for every second length',
+    'Named beside the other rules in our reference; no worked case was found.',
+  ),
+  'drapery/cuts-together': one('all lengths together'),
+  'drapery/cloth-needed': one('cloth needed'),
+  'drapery/placing-extra': one('for placing the pattern'),
+  'drapery/yard': one('one yard'),
+  'drapery/cloth-wanted': one('cloth wanted'),
+  'drapery/cloth-ordered': one('cloth to order'),
+  'drapery/sold-up': one(
+    'rounded up to what the supplier sells',
+    'Never down: a length that is cut off is cloth that is missing.',
+  ),
+  'drapery/sold-step': one('step in which it is sold'),
+  'drapery/areal-weight': one('kilograms a square metre'),
+  'drapery/cloth-weight': one('weight of the cloth'),
+  'drapery/weight-of-area': one(
+    'weight of an area: by its width and length',
+    'With all hems, as it is cut; what a repeat leaves over is not counted.',
+  ),
+  'drapery/panel-weight': one('weight of the panel'),
+  'drapery/flat-less': one('flat width less what fullness asks for'),
+  'drapery/fullness-held': one('The flat width in the order gives the fullness that is asked for ({panel}: {ordered}).'),
+  'drapery/fullness-held.warn': one(
+    'Unexpected flat width {ordered} of the {panel}, expected {asked} for its fullness: {off} {way, select, short {less} other {more}}.',
+    '{way, select, short {Its folds will be poorer than ordered.} other {The cloth that is counted does not give it.}} Change the flat width or the fullness.',
+  ),
+  'drapery/cut-holds': one('Each cut of {cut} holds the {needed} that are needed; {rest} are left over.'),
+  'drapery/cut-holds.fail': one(
+    'Unexpected cut of {cut}, expected {needed} with hem and heading: {rest} are missing.',
+    'The rest of the repeat does not give the hems. Divide the cut length by the repeat instead (the workroom’s rule repeatOf), or cut one repeat more.',
+  ),
+} satisfies Words
