@@ -2,12 +2,25 @@ import { windowsOf } from '@evenhem/job'
 import { createPlanner, planText, type WindowPlan } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { tapeFor } from '@evenhem/server'
-import { type Command, type ExitCode, json, type Session, subjects, unitIn, units, watch, window } from './command.ts'
+import {
+  type Command,
+  csv,
+  type ExitCode,
+  json,
+  type Session,
+  subjects,
+  Trouble,
+  unitIn,
+  units,
+  watch,
+  window,
+} from './command.ts'
 import { isStanding } from './findings.ts'
 import { type Ready, windowNamed, withJob } from './job.ts'
 import { planned, type Sheet } from './plans.ts'
 import { sheetOf } from './sheet.ts'
 import { speechFor } from './speech.ts'
+import { writeTakeoff } from './takeoff.ts'
 
 /** 1 when something fails that nobody set aside, or a plugin has a fault. */
 const codeOf = ({ checks, faults }: WindowPlan): ExitCode => (faults.length > 0 || checks.some(isStanding) ? 1 : 0)
@@ -43,9 +56,19 @@ export const plan: Command = {
   says: 'plan',
   more: 'plan.more',
   subjects: subjects.job,
-  options: { window: { ...window, says: '--window.all' }, json, units, watch },
-  run: ({ subject, options }, session) =>
-    withJob(subject, session, async (ready) => {
+  options: {
+    window: { ...window, says: '--window.all' },
+    takeoff: { says: '--takeoff' },
+    json,
+    csv: { ...csv, says: '--csv.takeoff' },
+    units,
+    watch,
+  },
+  run: (asked, session) =>
+    withJob(asked.subject, session, async (ready) => {
+      const { options } = asked
+      if ('takeoff' in options) return writeTakeoff(ready, asked, session)
+      if ('csv' in options) throw new Trouble('no-room', { flag: 'csv', needs: 'takeoff' })
       const { found } = ready
       const name = options.window
       if (found.rooms.every(({ windows }) => windows.length === 0) && name === undefined)

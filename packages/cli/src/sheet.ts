@@ -6,6 +6,7 @@ import { stages } from '@evenhem/plugin'
 import { findingLines } from './findings.ts'
 import type { Speech } from './speech.ts'
 import { plain, table } from './table.ts'
+import { clothIn, clothLines } from './takeoff.ts'
 import type { Voice } from './voice.ts'
 
 /** How a plan is written for people: sections of lines, an empty one left out. */
@@ -125,13 +126,16 @@ const parts: Write = (plan, { say, length }) =>
       part.length === undefined ? '' : length(part.length),
     ]),
   )
+const takeoff: Write = (plan, speech, place) => clothLines(clothIn(plan.facts), speech, place)
 const asks: Write = (plan, { voice }, place) =>
   plan.asks.map(({ at, holds }) => `  ${voice('waits', { place: place(at), count: holds })}\n`).join('')
 const unread: Write = (plan, { say }, place) =>
   plan.unread.map(({ what, name, at }) => `  ${place(at)}: ${say(`host/unread.${what}`, { name })}\n`).join('')
 const faults: Write = (plan, _, place) => plan.faults.map(({ message, at }) => `  ${place(at)}: ${message}\n`).join('')
 
-const sections = { heights, marks, hooks, checks, asks, steps, parts, unread, faults } satisfies Readonly<Record<string, Write>>
+const sections = { heights, marks, hooks, checks, asks, steps, parts, takeoff, unread, faults } satisfies Readonly<
+  Record<string, Write>
+>
 const titles = Object.keys(sections) as readonly (keyof typeof sections)[]
 
 /** The plan of a window for people: what to mark, hang and check, each length in the reader's unit. */

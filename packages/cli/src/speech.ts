@@ -1,5 +1,5 @@
 import { words as drawingWords } from '@evenhem/drawing'
-import type { Length, Tape, Written } from '@evenhem/length'
+import { type Length, metre, type Tape, type Written, yard } from '@evenhem/length'
 import { createSay, type Say, wordsOf } from '@evenhem/planner/say'
 import type { Values } from '@evenhem/plugin'
 import { plugins } from '@evenhem/plugins'
@@ -13,8 +13,18 @@ export interface Speech {
   readonly say: (code: string, values?: Values) => string
   readonly help: (code: string, values?: Values) => string | undefined
   readonly length: (length: Length) => string
+  /** A length of cloth, by the yard or by the metre, up to a hundredth: cloth that is not shown is not bought. */
+  readonly cloth: (length: Length) => string
+  readonly weight: (kilograms: number) => string
+  readonly number: (value: number) => string
   /** A length as a drawing sets it. */
   readonly written: (length: Length) => Written
+}
+
+function clothLength(exact: Length, { unit }: Tape): string {
+  const [size, name] = unit === 'in' || unit === 'ft-in' ? [yard, 'yd'] : [metre, 'm']
+  const shown = Math.ceil((exact * 100) / size - 1e-6) / 100
+  return `${Math.abs(shown * size - exact) < 1 ? '' : '≈ '}${shown} ${name}`
 }
 
 export function speechFor(tape: Tape, language: Language): Speech {
@@ -34,6 +44,9 @@ export function speechFor(tape: Tape, language: Language): Speech {
     language,
     voice: voiceIn(language),
     length,
+    cloth: (exact) => clothLength(exact, tape),
+    weight: (mass) => said.quantity({ mass }),
+    number: (ratio) => said.quantity({ ratio }),
     written: said.length,
     say: (code, values) => said.say(code, withUnits(values)),
     help: (code, values) => said.help(code, withUnits(values)),

@@ -55,6 +55,10 @@ export const fullnessOfPercent = (name: string, percent: Known<number>, means: P
         plus('drapery/fullness-percent', percent),
       )
 
+/** How wide a panel is finished: what it covers of the rod, half the overlap with it, and its own return (UFGS-12491N, 2.2.1.1; Woodcock, 2019; both read). */
+export const finishedOfShare = (name: string, share: Size, back: Size): LengthReckoning =>
+  sum(name, 'drapery/finished-width', plus('drapery/share', share), plus('drapery/return-width', back))
+
 /** What a width of cloth gives: its width less a joining seam on each edge (Merrick & Day, Encyclopaedia of Curtains, 1996, pp. 116-117; read). */
 export const usableWidth = (name: string, width: Size, seam: Size): LengthReckoning =>
   sum(

@@ -1,7 +1,8 @@
 import { below, type JobHead, type Panel, type Place, type Treatment } from '@evenhem/job'
-import { type Known, known, type Length, type LengthReckoning, plus, type Reckoning, sum } from '@evenhem/length'
+import { type Known, known, type Length, type LengthReckoning, plus, type Reckoning } from '@evenhem/length'
 import {
   cutWidth,
+  finishedOfShare,
   flatOfCovered,
   flatOfFinished,
   fullnessOfPercent,
@@ -57,8 +58,7 @@ function finishedWidth({ at, makeUp, coverage }: Cutting, panel: Panel): Worked 
   const share = coverage?.shares.find((each) => each.panel === panel.id)
   const back = perhaps(member(place, ['return'], panel.return))
   if (!share || !back) return undefined
-  const terms = [plus('drapery/share', share.width), plus('drapery/return-width', back)]
-  return worked(sum(`${place}#finished-width-wanted`, 'drapery/finished-width', ...terms))
+  return worked(finishedOfShare(`${place}#finished-width-wanted`, share.width, back))
 }
 
 /** The fullness that is asked for; undefined where the order does not say it. */
