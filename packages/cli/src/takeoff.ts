@@ -79,7 +79,8 @@ const sumRow = (sum: FabricSum, { say, cloth }: Speech, naming: Naming): readonl
 
 function text(job: Job, windows: readonly WindowCloth[], sums: readonly FabricSum[], speech: Speech): string {
   const naming = namesFor(job, speech)
-  const each = windows.map(
+  const counted = windows.filter(({ treatments }) => treatments.some(({ cloths }) => cloths.length > 0))
+  const each = counted.map(
     ({ window: { room, window }, treatments }) => `${room.name}, ${window.name}\n${clothLines(treatments, speech, naming)}`,
   )
   const all = sums.length > 0 ? [`${speech.voice('in-all')}\n${table(sums.map((sum) => sumRow(sum, speech, naming)))}`] : []

@@ -36,15 +36,15 @@ test.each([
   ],
   [
     ['plan', job, '--wimdow', 'w1'],
-    'Unexpected option --wimdow, expected one of --window, --json, --units, --watch, --lang, --help; did you mean --window?',
+    'Unexpected option --wimdow, expected one of --window, --takeoff, --json, --csv, --units, --watch, --lang, --help; did you mean --window?',
   ],
   [
     ['plan', job, '-x'],
-    'Unexpected option -x, expected one of --window, --json, --units, --watch, --lang, --help; see evenhem plan --help',
+    'Unexpected option -x, expected one of --window, --takeoff, --json, --csv, --units, --watch, --lang, --help; see evenhem plan --help',
   ],
   [
     ['plan', job, '--__proto__'],
-    'Unexpected option --__proto__, expected one of --window, --json, --units, --watch, --lang, --help; see evenhem plan --help',
+    'Unexpected option --__proto__, expected one of --window, --takeoff, --json, --csv, --units, --watch, --lang, --help; see evenhem plan --help',
   ],
   [['plan', job, '--window'], 'Unexpected end after --window, expected ID; write --window ID'],
   [['plan', job, '--window', '--json'], 'Unexpected end after --window, expected ID; write --window ID'],

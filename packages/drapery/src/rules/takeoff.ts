@@ -1,5 +1,5 @@
 import type { Fabric, Place } from '@evenhem/job'
-import { minus, most, plus, type Reckoning, sum } from '@evenhem/length'
+import { minus, most, plus, type Reckoning, sum, wholeNanometres } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { clothOrdered, panelWeight, placingExtra, soldSteps } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
@@ -171,7 +171,7 @@ function flatsWithin({ panel, flat }: PanelTakeoff, face: ClothTakeoff): readonl
   const rounded = cut?.widths.how === 'formula' ? cut.widths : face.widths
   const exact = rounded.terms[0]?.value
   if (!cut || !exact) return [flat.value, flat.value]
-  const made = flat.value + cut.cutWidth.value * (rounded.value / exact - 1)
+  const made = wholeNanometres(flat.value + cut.cutWidth.value * (rounded.value / exact - 1))
   return [Math.min(flat.value, made), Math.max(flat.value, made)]
 }
 
