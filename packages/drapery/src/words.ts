@@ -655,7 +655,17 @@ const reportWords = {
   'drapery/entry-safe': one('No cords. Keep the panels clear of heaters. Do not hang or climb on the rod.'),
 } satisfies Words
 
-const en = { ...names, ...kinds, ...checkWords, ...moreChecks, ...stepWords, ...cautionWords, ...reportWords, ...rodWords, ...takeoffWords }
+const en = {
+  ...names,
+  ...kinds,
+  ...checkWords,
+  ...moreChecks,
+  ...stepWords,
+  ...cautionWords,
+  ...reportWords,
+  ...rodWords,
+  ...takeoffWords,
+}
 
 /** A code that these words are for. */
 export type DraperyCode = keyof typeof en
