@@ -11,6 +11,8 @@ export function random(seed: number): () => number {
 
 type Random = () => number
 const whole = (next: Random, least: number, most: number): number => least + Math.floor(next() * (most - least + 1))
+const chance = (next: Random, share: number): boolean => next() < share
+const oneOf = <T>(next: Random, all: readonly T[]): T => all[whole(next, 0, all.length - 1)] as T
 const sixteenths = (n: number): string => {
   const sign = n < 0 ? '-' : ''
   const [whole, rest] = [Math.floor(Math.abs(n) / 16), Math.abs(n) % 16]
@@ -38,6 +40,38 @@ const rodEntry = (next: Random, id: string) => ({
     screw: 'No. 8 × 2',
   },
   finial: { length: inches(next, 2, 4), radius: '1 1/4' },
+})
+
+const trackEntry = (next: Random, id: string, at: 'front' | 'under') => ({
+  id,
+  kind: 'traverse',
+  name: `Track ${id}`,
+  rod: { height: '1', material: 'aluminium', span: inches(next, 48, 90) },
+  carrier: { at, drop: inches(next, 1, 1.5), width: '5/8', opening: '1/8', comesOut: chance(next, 0.5) },
+  master: { holes: whole(next, 1, 4), length: '3', overlap: '3', over: 'left' },
+  bracket: {
+    top: inches(next, -0.5, 0.5),
+    projection: inches(next, 3, 4),
+    inset: inches(next, 0, 3),
+    hookHoles: whole(next, 0, 2),
+    width: '1 1/4',
+    height: '3',
+    holes: [{ id: 'top', down: '5/8' }],
+    screw: 'No. 8 × 2',
+  },
+  ceiling: { drop: inches(next, 0, 0.5), holes: [{ id: 'middle', out: '0' }] },
+})
+type TreatmentOf = ReturnType<typeof windowOf>['treatments'][number]
+/** The same treatment on a traverse rod, on the wall or the ceiling. */
+const onTraverse = (next: Random, treatment: TreatmentOf, tracks: readonly string[]) => ({
+  ...treatment,
+  hardware: oneOf(next, tracks),
+  ...(chance(next, 0.7) ? { overlap: '3' } : {}),
+  ...(chance(next, 0.2) ? { mount: 'ceiling' } : {}),
+  with: {
+    ...treatment.with,
+    traverse: chance(next, 0.95) ? { carriers: { left: whole(next, 4, 16), right: whole(next, 4, 16) } } : {},
+  },
 })
 
 const support = { top: '-1 3/8', width: '1', height: '2 1/2', holes: [{ id: 'top', down: '1/2' }] }
@@ -115,12 +149,10 @@ function windowOf(next: Random, id: string, rods: readonly string[]) {
   }
 }
 
-const chance = (next: Random, share: number): boolean => next() < share
-const oneOf = <T>(next: Random, all: readonly T[]): T => all[whole(next, 0, all.length - 1)] as T
-
 /** The same window with what the ordinary work of a year brings: other draws, hems, several openings, supports, obstacles, ceilings out of level. */
-function mixed(next: Random, window: ReturnType<typeof windowOf>): object {
-  const [wall, treatment] = [window.walls[0], window.treatments[0]]
+function mixed(next: Random, window: ReturnType<typeof windowOf>, tracks: readonly string[]): object {
+  const [wall, ringed] = [window.walls[0], window.treatments[0]]
+  const treatment = ringed && chance(next, 0.4) ? onTraverse(next, ringed, tracks) : ringed
   const opening = wall?.openings[0]
   if (!wall || !treatment || !opening) return window
   const width = Number(opening.casing.width)
@@ -180,10 +212,11 @@ function mixed(next: Random, window: ReturnType<typeof windowOf>): object {
   }
 }
 
-/** A job of many windows from a seed, as an order is written; ten windows a room. `readings`: how many of its panels were measured; `isMixed`: of all draws and hems, not pairs alone. */
+/** A job of many windows from a seed, as an order is written; ten windows a room. `readings`: how many of its panels were measured; `isMixed`: of all draws, hems and kinds of hardware, not pairs on rings alone. */
 export function jobOf(seed: number, windows: number, readings = 0, isMixed = false): object {
   const next = random(seed)
   const rods = ['rod-1', 'rod-2', 'rod-3']
+  const tracks = ['track-1', 'track-2']
   const rooms = Array.from({ length: Math.ceil(windows / 10) }, (_, r) => ({
     id: `room-${r}`,
     name: `Room ${r}`,
@@ -200,10 +233,12 @@ export function jobOf(seed: number, windows: number, readings = 0, isMixed = fal
       ]
     }),
   )
-  const all = isMixed ? rooms.map((room) => ({ ...room, windows: room.windows.map((window) => mixed(next, window)) })) : rooms
+  const all = isMixed
+    ? rooms.map((room) => ({ ...room, windows: room.windows.map((window) => mixed(next, window, tracks)) }))
+    : rooms
   return {
     format: 'evenhem-job/1',
-    uses: { 'rod-and-ring': 1, returns: 1 },
+    uses: { 'rod-and-ring': 1, ...(isMixed ? { traverse: 1 } : {}), returns: 1 },
     units: 'in',
     job: {
       number: `seed-${seed}`,
@@ -212,7 +247,10 @@ export function jobOf(seed: number, windows: number, readings = 0, isMixed = fal
       workroom: { name: 'Workroom', ...(next() < 0.3 ? { rules: { heightsAgree: '1/4' } } : {}) },
     },
     fabrics: [{ id: 'cloth', name: 'Cloth', fibres: [{ fibre: 'linen', percent: 100 }] }],
-    hardware: rods.map((id) => ({ ...rodEntry(next, id), ...(isMixed ? { support } : {}) })),
+    hardware: [
+      ...rods.map((id) => ({ ...rodEntry(next, id), ...(isMixed ? { support } : {}) })),
+      ...(isMixed ? tracks.map((id, i) => ({ ...trackEntry(next, id, i === 0 ? 'front' : 'under'), support })) : []),
+    ],
     rooms: all,
     ...(readings > 0 ? { found } : {}),
   }

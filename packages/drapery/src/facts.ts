@@ -302,25 +302,31 @@ export interface HookMap {
   readonly places: readonly HookPlace[]
   /** How many movable bearers (rings, carriers) the map takes. */
   readonly bearers: Reckoning
+  /** What they look like: rings around the rod, unless said otherwise, or carriers in it. */
+  readonly drawnAs?: 'rings' | 'carriers' | undefined
   /** The order in which they go on the rod, from left to right: codes and counts. */
   readonly threading: readonly { readonly what: string; readonly count: number }[]
 }
 export const hookMap = one<HookMap, 'treatment'>(
   'drapery/hook-map@1',
   'treatment',
-  object({
-    places: array(
-      object({ panel: text, hook, to: text, number: count, note: text, drawn: length, stacked: length }, [
-        'panel',
-        'hook',
-        'to',
-        'drawn',
-        'stacked',
-      ]),
-    ),
-    bearers: reckoning,
-    threading: array(object({ what: text, count })),
-  }),
+  object(
+    {
+      places: array(
+        object({ panel: text, hook, to: text, number: count, note: text, drawn: length, stacked: length }, [
+          'panel',
+          'hook',
+          'to',
+          'drawn',
+          'stacked',
+        ]),
+      ),
+      bearers: reckoning,
+      threading: array(object({ what: text, count })),
+      drawnAs: { enum: ['rings', 'carriers'] },
+    },
+    ['places', 'bearers', 'threading'],
+  ),
 )
 
 /** How far the hardware reaches along the wall, finials included. Given by hardware. */

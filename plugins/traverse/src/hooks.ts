@@ -50,7 +50,7 @@ export const map = rule({
       )
     })
     return {
-      hookMap: { places, bearers: all, threading: [] },
+      hookMap: { places, bearers: all, threading: [], drawnAs: 'carriers' },
       carriers: mapped.map(({ panel }, i) => ({ outer: panel.outer, needed: needed[i] as Reckoning })),
       reckonings: [...needed, all, ...stacks.flat()],
     }

@@ -24,6 +24,7 @@ export interface HookMap {
   readonly places: readonly HookPlace[]
   readonly bearers: Reckoning
   readonly threading: readonly { readonly what: string; readonly count: number }[]
+  readonly drawnAs?: 'rings' | 'carriers'
 }
 export interface PanelMakeUp {
   readonly panel: string

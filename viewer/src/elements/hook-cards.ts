@@ -30,6 +30,7 @@ export class HookCards extends LitElement {
     css`
       :host { container-type: inline-size }
       ol { display: grid; gap: 6px; padding: 0 16px; grid-template-columns: repeat(7, 1fr) }
+      ol.many { grid-template-columns: repeat(8, 1fr) }
       :host([mirrored]) ol { direction: rtl }
       :host([mirrored]) li { direction: ltr }
       li { display: flex; flex-direction: column; align-items: center; justify-content: flex-start; min-width: 0; border: 1px solid var(--faint); border-radius: 6px; padding: 9px 2px 8px; text-align: center; background: var(--sheet) }
@@ -40,12 +41,12 @@ export class HookCards extends LitElement {
       small { font-size: 14.5px; line-height: 1.2; color: var(--ink2); margin-top: 3px; text-wrap: balance }
       .special small { color: var(--ink) }
       @container (min-width: 1000px) {
-        ol { grid-template-columns: none; grid-auto-flow: column; grid-auto-columns: 1fr; gap: 5px; padding: 0 20px }
+        ol, ol.many { grid-template-columns: none; grid-auto-flow: column; grid-auto-columns: 1fr; gap: 5px; padding: 0 20px }
         span { font-size: 17px }
         small { font-size: 14px }
       }
       @container (max-width: 599px) {
-        ol { grid-template-columns: repeat(4, 1fr); padding: 0 10px }
+        ol, ol.many { grid-template-columns: repeat(4, 1fr); padding: 0 10px }
         b { font-size: 48px }
         span { font-size: 16px }
       }
@@ -53,7 +54,7 @@ export class HookCards extends LitElement {
   ]
 
   override render() {
-    return html`<ol>${this.hooks.map(
+    return html`<ol class=${this.hooks.length === 15 || this.hooks.length === 16 ? 'many' : ''}>${this.hooks.map(
       ({ n, runs, to, on, special }) => html`<li class=${special ? 'special' : ''}><b>${n}</b>
         <svg width="30" height="32" aria-hidden="true">${signs[runs ? 'runs' : 'stays']}</svg><span>${to}</span><small>${on}</small></li>`,
     )}</ol>`

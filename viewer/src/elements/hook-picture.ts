@@ -14,6 +14,8 @@ export interface DrawnHook {
 export interface DrawnHeading {
   readonly hooks: readonly DrawnHook[]
   readonly mirrored: boolean
+  /** Hooks hang in carriers of the rod, not in rings around it. */
+  readonly carried: boolean
   /** The outer edge goes to the wall; else it hangs free. */
   readonly toWall: boolean
   /** Where a caption lies on the cloth, in parts of the whole, and what it says. */
@@ -56,6 +58,7 @@ export class HookPicture extends SpokenElement {
       .edge { fill: none; stroke: var(--fedge); stroke-width: calc(1.3px * var(--k)); stroke-linejoin: round }
       .pleat { fill: none; stroke: var(--fedge); stroke-width: 1.2 }
       .ring { fill: none; stroke: var(--rodline); stroke-width: calc(2.2px * var(--k)) }
+      .carrier { fill: var(--sheet); stroke: var(--rodline); stroke-width: calc(1.6px * var(--k)) }
       .pin { fill: none; stroke: var(--ink); stroke-width: 3; stroke-linecap: round }
       .angle { fill: none; stroke: var(--ink); stroke-width: 2.6 }
       .wall { stroke: var(--ink); stroke-width: calc(2.6px * var(--k)) }
@@ -75,7 +78,7 @@ export class HookPicture extends SpokenElement {
     const height = at.edge + (this.cards.length > 0 ? 50 : 8)
     return html`<svg width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${heading.says}>
       ${this.rodPart(heading, along, at)}${clothPart(heading, along, at)}${heading.toWall ? wall(along(1), heading.mirrored, at) : nothing}
-      ${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading.mirrored, at))}
+      ${heading.hooks.map((hook) => hookMark(hook, along(hook.across), heading, at))}
       ${this.cards.map((card, n) => leader(bearing(heading, n, along), card, at.edge))}
       <text class="name" x=${along(0) + (heading.mirrored ? 4 : -4)} y="20" text-anchor=${heading.mirrored ? 'end' : 'start'}>${words.leadingEdge}</text>
       ${heading.captions.map(({ at: part, lines }) => lines.map((line, n) => caption(line, along(part), at.edge - 12 - 18 * (lines.length - 1 - n))))}
@@ -117,11 +120,14 @@ const waves = (from: number, to: number, count: number): string =>
 
 const ringed = (x: number, { eye, ring, pin }: Heights) =>
   svg`<ellipse class="ring" cx=${x} cy=${eye - 4.2 - ring} rx="5" ry=${ring} /><circle class="ring" cx=${x} cy=${eye} r="4.2" /><path class="pin" d="M${x} ${eye + 5}v${pin}" />`
+/** Hooked into a carrier that runs along the lower edge of the rod. */
+const inCarrier = (x: number, { rodEnd, eye, pin }: Heights) =>
+  svg`<rect class="carrier" x=${x - 6.5} y=${rodEnd - 11} width="13" height="17" rx="2" /><path class="ring" d="M${x} ${rodEnd + 6}V${eye - 4.2}" /><circle class="ring" cx=${x} cy=${eye} r="4.2" /><path class="pin" d="M${x} ${eye + 5}v${pin}" />`
 /** Hooked to an angle that stands out from the wall. */
 const atWall = (wall: number, x: number, { angle, pin }: Heights) =>
   svg`<path class="angle" d="M${wall} ${angle}H${x}" /><circle class="ring" cx=${x} cy=${angle} r="4.2" /><path class="pin" d="M${x} ${angle + 5}v${pin}" />`
-const hookMark = ({ runs }: DrawnHook, x: number, mirrored: boolean, at: Heights) =>
-  runs ? ringed(x, at) : atWall(x, x + fromWall(mirrored), at)
+const hookMark = ({ runs }: DrawnHook, x: number, { mirrored, carried }: DrawnHeading, at: Heights) =>
+  runs ? (carried ? inCarrier : ringed)(x, at) : atWall(x, x + fromWall(mirrored), at)
 /** A hook at the wall hangs a little in front of it. */
 const fromWall = (mirrored: boolean): number => (mirrored ? 14 : -14)
 /** Where the nth hook bears. */

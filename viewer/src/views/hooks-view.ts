@@ -64,13 +64,13 @@ export class HooksView extends SpokenElement {
     const mirrored = panel.outer === 'left'
     const { width, height } = this.size
     return html`<div class="switch"><slot></slot></div>
-      <hook-picture .width=${width} .heading=${this.heading(panel, places, mirrored)} 
+      <hook-picture .width=${width} .heading=${this.heading(panel, places, mirrored, map.drawnAs === 'carriers')} 
         .stretch=${width < wideFrom ? (height > 900 ? 1.45 : 1) : height < 660 ? 0.75 : 1} .cards=${width >= wideFrom ? cardMiddles(width, places.length, mirrored) : []}></hook-picture>
       <hook-cards ?mirrored=${mirrored} .hooks=${places.map((place) => this.card(place))}></hook-cards>
       ${this.band(map, panel)}`
   }
 
-  private heading(panel: PanelMakeUp, places: readonly HookPlace[], mirrored: boolean): DrawnHeading {
+  private heading(panel: PanelMakeUp, places: readonly HookPlace[], mirrored: boolean, carried: boolean): DrawnHeading {
     const { sheet } = this
     const whole = Math.max(1, ...places.map(({ hook }) => hook.across))
     const pleats = places.filter(({ hook }) => hook.on === 'pleat')
@@ -91,6 +91,7 @@ export class HooksView extends SpokenElement {
         runs: number !== undefined,
       })),
       mirrored,
+      carried,
       toWall: panel.return.value > 0,
       captions,
       says: fill(words.headingSays, { panel: words.panelNames[panel.outer], n: places.length }),

@@ -110,7 +110,8 @@ function columnRight(at: string, first: Stands, over: Member<Length>, x: number)
   const above = between(`${at}#above-casing`, 'drapery/above-casing-free', over, 'drapery/ceiling', sizes.top, highest)
   const column = (from: number, to: number, figure: Figure): Dimension => dimension('right', [x, from], [x, to], figure)
   const marks = [
-    column(0, first.bottom, figureOf(sizes.bottom, lowest)),
+    // A door stands on the floor.
+    ...(sizes.bottom.value === 0 ? [] : [column(0, first.bottom, figureOf(sizes.bottom, lowest))]),
     height
       ? column(first.bottom, first.top, computed(height))
       : column(sizes.top.value === undefined ? first.bottom : 0, first.top, figureOf(sizes.top, highest)),
