@@ -42,6 +42,8 @@ export interface Hole {
   readonly on: 'bracket' | 'return'
   readonly what: string
   readonly side: Side | 'middle'
+  /** Of a support: its id. */
+  readonly support?: string
   readonly fromFloor: LengthReckoning
   readonly fromCasing: LengthReckoning
   /** Of a hole in the ceiling. */

@@ -1,6 +1,7 @@
 import type { Length } from '@evenhem/length'
-import { capital, words } from '../words.ts'
-import { factsOf, type Hole } from './facts.ts'
+import { words } from '../words.ts'
+import type { Hole } from './facts.ts'
+import { holeName, holesOf } from './holes.ts'
 import type { Sheet } from './sheet.ts'
 
 /** A number to read from the ladder. */
@@ -16,7 +17,7 @@ export interface LadderNumber {
 
 /** Every number that is pencilled at a window: left side, supports, right side; the highest hole first, how far along the wall before how high. */
 export function ladderNumbers(sheet: Sheet): readonly LadderNumber[] {
-  const all = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value)
+  const all = holesOf(sheet)
   return (['left', 'middle', 'right'] as const).flatMap((side) =>
     all
       .filter((hole) => hole.side === side)
@@ -25,22 +26,19 @@ export function ladderNumbers(sheet: Sheet): readonly LadderNumber[] {
   )
 }
 
-const named = (sheet: Sheet, { side, what }: Hole): string =>
-  capital(`${sheet.say(what)}, ${words.sideNames[side].toLowerCase()}`)
-
 /** Holes inside the casing have a distance below zero: they are told from its edge the other way. */
 function along(sheet: Sheet, hole: Hole): LadderNumber {
   const { value } = hole.fromCasing
   const from = value < 0 ? words.insideCasing[hole.side] : words.besideCasing[hole.side]
   return {
-    what: named(sheet, hole),
+    what: holeName(sheet, hole),
     from,
     short: hole.side === 'middle' ? words.fromFirstEdge : words.fromCasing,
     value: Math.abs(value) as Length,
   }
 }
 const up = (sheet: Sheet, hole: Hole): LadderNumber => ({
-  what: named(sheet, hole),
+  what: holeName(sheet, hole),
   from: hole.fromWall ? words.outFromWall : words.upFromFloor,
   short: hole.fromWall ? words.fromWall : words.fromFloor,
   value: (hole.fromWall ?? hole.fromFloor).value,

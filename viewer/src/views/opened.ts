@@ -4,7 +4,7 @@ import type { From, Length, Reckoning, Unit } from '@evenhem/length'
 import { settle } from '@evenhem/planner'
 import { amountOf } from '../data/amount.ts'
 import { tellingPart } from '../data/apart.ts'
-import { factsOf } from '../data/facts.ts'
+import { holeName, holesOf } from '../data/holes.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
 import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
@@ -57,18 +57,16 @@ const howOf = (sheet: Sheet, { how, source }: Reckoning): string | undefined =>
 
 /** A hole goes by what it is and where; any other number by its own name. */
 function titleOf(sheet: Sheet, { name, what }: Reckoning): string {
-  const hole = factsOf(sheet.plan, 'drapery/holes@1')
-    .flatMap(({ value }) => value)
-    .find(({ fromFloor, fromWall }) => (fromWall ?? fromFloor).name === name)
+  const hole = holesOf(sheet).find(({ fromFloor, fromWall }) => (fromWall ?? fromFloor).name === name)
+  if (hole) return holeName(sheet, hole)
+  const alike = sheet.plan.reckonings.filter((other) => other.what === what)
   return capital(
-    hole
-      ? `${sheet.say(hole.what)}, ${words.sideNames[hole.side].toLowerCase()}`
-      : namedApart(
-          sheet,
-          what,
-          name,
-          sheet.plan.reckonings.filter((other) => other.what === what).map((other) => other.name),
-        ),
+    namedApart(
+      sheet,
+      what,
+      name,
+      alike.map((other) => other.name),
+    ),
   )
 }
 /** A number's name, with what tells it from others of the same name. */

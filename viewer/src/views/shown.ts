@@ -1,7 +1,8 @@
 import { placeInWords } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
-import { factsOf, type Hole } from '../data/facts.ts'
+import type { Hole } from '../data/facts.ts'
+import { holesOf, supportOf } from '../data/holes.ts'
 import { stepId } from '../data/house.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
@@ -90,7 +91,10 @@ export const shownUnread = (sheet: Sheet): readonly ShownTrouble[] =>
 
 /** The holes of a window by side, with the supports between them; the highest first. */
 export function holeSides(sheet: Sheet): readonly HoleSide[] {
-  const all = factsOf(sheet.plan, 'drapery/holes@1').flatMap(({ value }) => value)
+  const all = holesOf(sheet)
+  const hasSeveral = new Set(all.flatMap(({ support }) => support ?? [])).size > 1
+  const nameOf = (hole: Hole): string =>
+    hole.support !== undefined && hasSeveral ? `${sheet.say(hole.what)}, ${supportOf(sheet, hole)}` : sheet.say(hole.what)
   const highestFirst = (a: Hole, b: Hole) =>
     (a.side === 'middle' ? a.x.value - b.x.value : 0) || b.fromFloor.value - a.fromFloor.value
   const number = (reckoning: Hole['fromFloor']) => ({ amount: sheet.write(reckoning.value), of: reckoning.name })
@@ -105,7 +109,7 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
       .filter((hole) => hole.side === side)
       .sort(highestFirst)
       .map((hole) => ({
-        what: sheet.say(hole.what),
+        what: nameOf(hole),
         fromFloor: number(hole.fromWall ?? hole.fromFloor),
         fromCasing: number(hole.fromCasing),
       })),
