@@ -80,7 +80,7 @@ test('who read it, and when, stands at the place of the reading', () => {
 })
 test.each([
   ['rod-too-short', { 'drapery/coverage': 'fail' }],
-  ['returns-do-not-fit', { 'returns/return': 'warn' }],
+  ['returns-do-not-fit', { 'drapery/return-fits': 'warn' }],
   ['rings-missing', { 'rod-and-ring/rings': 'fail' }],
   ['finial-does-not-fit', { 'drapery/wall-fits': 'fail' }],
   ['pin-setting-forgotten', { 'drapery/rod-height': 'fail' }],

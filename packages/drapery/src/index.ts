@@ -6,7 +6,7 @@ import { hardwareSection } from './pictures/section-hardware.ts'
 import { panelsSection } from './pictures/section-panels.ts'
 import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, frameRule, overlapCheck } from './rules/along.ts'
-import { asOrdered, hemsAlike, returnHeld } from './rules/check-in.ts'
+import { asOrdered, hemsAlike, returnFits, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
@@ -47,6 +47,7 @@ export const drapery: Plugin = {
     hemsAlike,
     asOrdered,
     returnHeld,
+    returnFits,
     breaks,
     pinInHeading,
     pinsAlike,

@@ -23,6 +23,16 @@ export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readon
   'drapery/kept-free': one('se deja libre junto a la pared'),
   'drapery/space-most': one('espacio más ancho que dobla hacia atrás'),
   'drapery/twice': one('dos veces'),
+  'drapery/return-fits': one('El retorno {side} mide {return}, la proyección {projection}: llega a la pared.'),
+  'drapery/return-fits.fail': one(
+    'El retorno {side} mide {return}, {less} menos que la proyección de {projection}; lo permitido es {short} como máximo.',
+    'Sacaría la última anilla o el último carro de su esquina. Llame al taller, o use un soporte de menos proyección, antes de taladrar nada.',
+  ),
+  'drapery/return-fits.warn': one(
+    'El retorno {side} mide {return}, {less} más que la proyección de {projection}; un retorno al que le sobra más de {over} se abomba.',
+    'Mírelo cuando cuelgue; lo que lo sujeta puede llevar el borde más atrás.',
+  ),
+  'drapery/return-fits.unknown': one('Aún no se sabe si los retornos concuerdan con la proyección.'),
   'drapery/overlap': one('El cruce de {ordered} es el que hacen los brazos.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {Se pidió un cruce de {ordered}; los brazos hacen {made}.} other {Se pidió un cruce de {ordered} en una barra sin brazos.}}',

@@ -23,6 +23,16 @@ export const rodWords = {
   'drapery/kept-free': one('kept free at the wall'),
   'drapery/space-most': one('widest space that folds back'),
   'drapery/twice': one('twice'),
+  'drapery/return-fits': one('The {side} return is {return}, the projection {projection}: it reaches the wall.'),
+  'drapery/return-fits.fail': one(
+    'The {side} return is {return}, {less} narrower than the projection of {projection}; at most {short} is allowed.',
+    'It would pull the last ring or carrier off its corner. Call the workroom, or use a bracket of less projection, before anything is drilled.',
+  ),
+  'drapery/return-fits.warn': one(
+    'The {side} return is {return}, {less} wider than the projection of {projection}; a return more than {over} wider bulges.',
+    'Look at it when it hangs; what holds it can take the edge further back.',
+  ),
+  'drapery/return-fits.unknown': one('Not known yet whether the returns fit the projection.'),
   'drapery/overlap': one('The overlap of {ordered} is what the arms make.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {An overlap of {ordered} is ordered; the arms make {made}.} other {An overlap of {ordered} is ordered on a rod without arms.}}',

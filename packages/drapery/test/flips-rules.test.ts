@@ -114,7 +114,7 @@ test.each([
   expect(
     verdict(
       planned(({ left }) => Object.assign(left, { return: width })),
-      'returns/return',
+      'drapery/return-fits',
     ),
   ).toBe(expected),
 )

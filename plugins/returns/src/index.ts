@@ -1,6 +1,6 @@
 import type { Addition, Plugin } from '@evenhem/plugin'
 import { addition } from './addition.ts'
-import { fits, held, wallHoles, work } from './rules.ts'
+import { held, wallHoles, work } from './rules.ts'
 import { words } from './words.ts'
 
 /** Draperies whose outer edges return to the wall, on any hardware. */
@@ -11,6 +11,6 @@ export const returns: Plugin = {
   kinds: [],
   additions: [addition as Addition],
   upgrades: [],
-  rules: [held, fits, wallHoles, work],
+  rules: [held, wallHoles, work],
   words,
 }

@@ -1,8 +1,8 @@
-import { check, long, magnitude, member, projectionAt, ruleOf } from '@evenhem/drapery'
-import { floorAt, fromCasing, fromFloor, returnHoleHeight, returnLess } from '@evenhem/drapery/arithmetic'
-import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, makeUp, projection } from '@evenhem/drapery/facts'
+import { member } from '@evenhem/drapery'
+import { floorAt, fromCasing, fromFloor, returnHoleHeight } from '@evenhem/drapery/arithmetic'
+import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, makeUp } from '@evenhem/drapery/facts'
 import { type Known, known, type Length } from '@evenhem/length'
-import { checks, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
+import { entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { addition } from './addition.ts'
 import type { Returns } from './part.generated.ts'
 
@@ -24,35 +24,6 @@ export const held = rule({ id: 'held-at-wall', on: addition, needs: {}, gives: {
 
 /** A return that is meant to reach the wall behind it. */
 const reaches = (by: Holder | undefined): boolean => by !== undefined && by !== 'side wall' && by !== 'none'
-
-/** Each return against its own projection: too narrow and it pulls the last ring off the corner, too wide and it bulges. */
-export const fits = rule({
-  id: 'return',
-  on: addition,
-  needs: { makeUp, projection },
-  gives: { checks, reckonings },
-  codes: ['returns/return'],
-}).run(({ it, mine, at, job }, facts) => {
-  const short = ruleOf(job, 'returnShort')
-  const over = ruleOf(job, 'returnOver')
-  const each = facts.makeUp.panels
-    .filter((panel) => reaches(mine?.[panel.outer]?.held))
-    .map((panel) => {
-      const projection = projectionAt(it, at, panel.outer, facts.projection)
-      const less = returnLess(`${at}/panels/${panel.panel}#return-less`, panel.return, projection)
-      const verdict = less.value < -short.value ? 'fail' : less.value > over.value ? 'warn' : 'pass'
-      const values = {
-        side: { code: `drapery/${panel.outer}` },
-        return: long(panel.return),
-        projection: long(projection),
-        less: magnitude(less),
-        short: long(short),
-        over: long(over),
-      }
-      return { less, check: check('returns/return', verdict, panel.return.from, values, 'drill') }
-    })
-  return { checks: each.map((one) => one.check), reckonings: each.map((one) => one.less) }
-})
 
 /** The holes of wall angles and screw eyes: behind the parked ring, a little below where the last hook bears. */
 export const wallHoles = rule({

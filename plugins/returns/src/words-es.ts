@@ -11,16 +11,6 @@ export const es: Readonly<Record<ReturnsCode, Words[string]>> = {
   'returns/eye': one('armella'),
   'returns/eye-left': one('armella izquierda'),
   'returns/eye-right': one('armella derecha'),
-  'returns/return': one('El retorno {side} mide {return}, la proyección {projection}: llega a la pared.'),
-  'returns/return.fail': one(
-    'El retorno {side} mide {return}, {less} menos que la proyección de {projection}; lo permitido es {short} como máximo.',
-    'Sacaría la última anilla de su esquina. Llame al taller, o use un soporte de menos proyección, antes de taladrar nada.',
-  ),
-  'returns/return.warn': one(
-    'El retorno {side} mide {return}, {less} más que la proyección de {projection}; un retorno al que le sobra más de {over} se abomba.',
-    'Mírelo cuando cuelgue; la escuadra puede llevar el borde más atrás.',
-  ),
-  'returns/return.unknown': one('Aún no se sabe si los retornos concuerdan con la proyección.'),
   'returns/mark': one(
     'Marque con lápiz {count, plural, one {la cruz} other {las cruces}} de {by, select, eye {{count, plural, one {la armella} other {las armellas}}} angle {{count, plural, one {la escuadra} other {las escuadras}}} other {la escuadra y la armella}}.',
   ),

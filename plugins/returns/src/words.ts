@@ -10,16 +10,6 @@ const en = {
   'returns/eye': one('screw eye'),
   'returns/eye-left': one('left screw eye'),
   'returns/eye-right': one('right screw eye'),
-  'returns/return': one('The {side} return is {return}, the projection {projection}: it reaches the wall.'),
-  'returns/return.fail': one(
-    'The {side} return is {return}, {less} narrower than the projection of {projection}; at most {short} is allowed.',
-    'It would pull the last ring off its corner. Call the workroom, or use a bracket of less projection, before anything is drilled.',
-  ),
-  'returns/return.warn': one(
-    'The {side} return is {return}, {less} wider than the projection of {projection}; a return more than {over} wider bulges.',
-    'Look at it when it hangs; the wall angle can take the edge further back.',
-  ),
-  'returns/return.unknown': one('Not known yet whether the returns fit the projection.'),
   'returns/mark': one(
     'Pencil the {count, plural, one {cross} other {crosses}} of the {by, select, eye {{count, plural, one {screw eye} other {screw eyes}}} angle {{count, plural, one {wall angle} other {wall angles}}} other {wall angle and the screw eye}}.',
   ),

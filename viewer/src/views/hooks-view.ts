@@ -123,9 +123,12 @@ export class HooksView extends SpokenElement {
       <div><h2>${fill(words.bearers, { what: capital(sheet.say(map.bearers.what)) })}</h2><div class="counts"><button @click=${() => tell(this, 'open-number', map.bearers.name)}>${map.bearers.value}</button>${this.packed(map)}</div></div>
       <div><h2>${words.pins}</h2><div class="counts"><button @click=${() => tell(this, 'open-number', panel.pin.from)}>${figure(sheet.write(panel.pin.value))}</button></div></div>
       <threading-picture .groups=${map.threading.map(({ what, count }) => ({ count, says: sheet.say(what) }))}></threading-picture>
-      <div class="before"><h2>${words.beforeTheRodGoesUp}</h2>
-        ${map.threading.length > 0 ? html`<p>${words.threadFirst}</p>` : nothing}
-        ${stays.length > 0 ? html`<p>${sentence(fill(words.stays, { n: stays.length, where: sheet.say(stays[0]?.to ?? '') }))}</p>` : nothing}</div>
+      ${
+        map.threading.length === 0
+          ? nothing
+          : html`<div class="before"><h2>${words.beforeTheRodGoesUp}</h2><p>${words.threadFirst}</p>
+        ${stays.length > 0 ? html`<p>${sentence(fill(words.stays, { n: stays.length, where: sheet.say(stays[0]?.to ?? '') }))}</p>` : nothing}</div>`
+      }
     </section>`
   }
 

@@ -8,10 +8,11 @@ import {
   comparePin,
   compareReturn,
   hemsApart,
+  returnLess,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { type HangLine, hangLine, heldAtWall, makeUp } from '../facts.ts'
-import { check, long, magnitude, outerSide, panelAt } from '../given.ts'
+import { type HangLine, hangLine, heldAtWall, makeUp, projection } from '../facts.ts'
+import { check, long, magnitude, outerSide, panelAt, projectionAt } from '../given.ts'
 
 /** The hems of the two panels as they would hang: unlike lengths and unlike pins show here. Pins can take up a little, the workroom the rest. */
 export const hemsAlike = rule({
@@ -116,3 +117,36 @@ export const returnHeld = rule({
   const values = { side: { code: `drapery/${shown.outer}` }, return: long(shown.return), count: { count: returned.length } }
   return { checks: [check('drapery/return-held', loose ? 'warn' : 'pass', loose ? loose.return.from : at, values)] }
 })
+
+/** Each return that is held at the wall against its own projection: too narrow and it pulls the last ring or carrier off the corner, too wide and it bulges. */
+export const returnFits = rule({
+  id: 'return-fits',
+  on: 'treatment',
+  needs: { makeUp, projection: { maybe: projection }, heldAtWall: { maybe: heldAtWall } },
+  gives: { checks, reckonings },
+  codes: ['drapery/return-fits'],
+}).run(({ it, at, job }, facts) => {
+  const out = facts.projection
+  if (!out) return {}
+  const [short, over] = [ruleOf(job, 'returnShort'), ruleOf(job, 'returnOver')]
+  const isHeld = (side: string): boolean => (facts.heldAtWall ?? []).some((held) => held.side === side && reaches(held.by))
+  const each = facts.makeUp.panels
+    .filter((panel) => isHeld(panel.outer))
+    .map((panel) => {
+      const own = projectionAt(it, at, panel.outer, out)
+      const less = returnLess(`${at}/panels/${panel.panel}#return-less`, panel.return, own)
+      const verdict = less.value < -short.value ? 'fail' : less.value > over.value ? 'warn' : 'pass'
+      const values = {
+        side: { code: `drapery/${panel.outer}` },
+        return: long(panel.return),
+        projection: long(own),
+        less: magnitude(less),
+        short: long(short),
+        over: long(over),
+      }
+      return { less, check: check('drapery/return-fits', verdict, panel.return.from, values, 'drill') }
+    })
+  return { checks: each.map((one) => one.check), reckonings: each.map((one) => one.less) }
+})
+/** A return that is meant to reach the wall behind it. */
+const reaches = (by: string): boolean => by !== 'side wall' && by !== 'none'
