@@ -65,11 +65,12 @@ export function details(
   const together = grounds.row
     ? rowFor(crowds, frame, grounds.row, grounds.signs, options)
     : pairFor(crowds, frame, grounds, noise, options)
-  const items: Placed[] = []
+  // Each beneath the ones before it: the line to a later enlargement goes behind the earlier ones, not through their crosses.
+  const opened: (readonly Placed[])[] = []
   const leftOut: LeftOut[] = []
   for (const [n, crowd] of crowds.entries()) {
     const found = together?.[n] ?? find(crowd, frame, grounds, noise, options)
-    const letter = letters[items.filter((item) => item.kind === 'detail').length]
+    const letter = letters[opened.length]
     if (!found || letter === undefined) {
       leftOut.push(...numbersOf(crowd))
       continue
@@ -78,8 +79,8 @@ export function details(
     const within = inner(crowd, found.plan, found.panel, marks, frame, options)
     for (const free of new Set([grounds.panels, grounds.signs]))
       free.take(placed.panel, placed.sign, ...along(leader(placed.source, placed.panel), 0.6 * sizes.caption.size))
-    items.push(placed, ...within.shapes, ...within.figures, { kind: 'edge', box: placed.panel, radius: placed.radius })
+    opened.unshift([placed, ...within.shapes, ...within.figures, { kind: 'edge', box: placed.panel, radius: placed.radius }])
     leftOut.push(...within.leftOut)
   }
-  return { items, leftOut }
+  return { items: opened.flat(), leftOut }
 }

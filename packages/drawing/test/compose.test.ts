@@ -174,7 +174,8 @@ test('two places that are enlarged stand side by side, alike and as far from the
     [2000, 2020].map((y): Mark => ({ kind: 'cross', role: 'mark', at: [x, y], of: '/x' })),
   )
   const scene = compose([layer([wall, ...crosses])], onTablet())
-  const [a, b] = scene.items.filter((item): item is PlacedDetail => item.kind === 'detail') as [PlacedDetail, PlacedDetail]
+  // From back to front: the first one lies over the line to the second.
+  const [b, a] = scene.items.filter((item): item is PlacedDetail => item.kind === 'detail') as [PlacedDetail, PlacedDetail]
   expect([a.letter, a.factor, a.panel.y]).toEqual(['A', b.factor, b.panel.y])
   const middle = (a.source.x + b.source.x + b.source.width) / 2
   expect(middle - a.panel.x).toBeCloseTo(b.panel.x + b.panel.width - middle, 6)
