@@ -25,7 +25,8 @@ const three = scenesOf('/rooms/living-room/windows/w3')
 test('a support is a bracket on the elevation and from above, and is enlarged under its own name', () => {
   const without = scenesOf('/rooms/living-room/windows/w1')
   expect(rolesIn(three.elevation, 'bracket').length - rolesIn(without.elevation, 'bracket').length).toBe(1)
-  expect(titlesIn(three.marks).map((title) => title.split(',')[0])).toEqual(['Left bracket', 'support', 'Right bracket'])
+  // From back to front.
+  expect(titlesIn(three.marks).map((title) => title.split(',')[0])).toEqual(['Right bracket', 'support', 'Left bracket'])
 })
 test('the marks sheet goes to each end from floor, casing and ceiling, and says how the rings go on', () => {
   const said = saidIn(three.marks)
