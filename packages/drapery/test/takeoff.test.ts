@@ -1,4 +1,4 @@
-import type { Job } from '@evenhem/job'
+import { type Job, windowsOf } from '@evenhem/job'
 import { inch, metre, yard } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
 import { changed } from '@evenhem/plugin/kit'
@@ -188,3 +188,92 @@ test('a flat width may use all of its rounded widths', () => {
 })
 test('widths rounded to the nearest may give less than the fullness asks for', () =>
   expect(held(changed(rules({ widthsRounded: 'nearest' }), `${over}/fullness`, 2.5))?.verdict).toBe('pass'))
+test('the panel that is off the most is told of, and without a fullness none is', () => {
+  const right = changed(
+    changed(ordered, `${over}/panels/left/flatWidth`, 103 * inch),
+    `${over}/panels/right/flatWidth`,
+    90 * inch,
+  )
+  expect(held(right)?.values).toMatchObject({ panel: { code: 'drapery/panel-right' }, off: { length: 12 * inch } })
+  expect(held(changed(ordered, `${over}/fullness`))).toBeUndefined()
+})
+
+test('unlike panels are each cut to their own width', () => {
+  // 30 1/2 finished: 73.2 flat, 77.2 cut
+  const unlike = changed(ordered, `${over}/panels/right/firstToLast`, 25.5 * inch)
+  const { panels, cloths } = takeoffOf(unlike)
+  expect(cloths[0]?.panels.map(({ cutWidth }) => inches(cutWidth))).toEqual([106, 77.2])
+  expect((panels[0]?.weight?.value ?? 0) / (panels[1]?.weight?.value ?? 0)).toBeCloseTo(106 / 77.2, 9)
+  // what two widths of 53 give, less side hems, and 2 more
+  const [wide, narrow] = [103, 104].map((width) => width * inch)
+  const flats = changed(changed(unlike, `${over}/panels/left/flatWidth`, wide), `${over}/panels/right/flatWidth`, narrow)
+  expect(held(flats)?.verdict).toBe('pass')
+})
+test('panels that are not made up yet have each their own share', () => {
+  const open = ['left', 'right'].reduce((job, side) => changed(job, `${over}/panels/${side}/pleats`), ordered)
+  const unlike = changed(open, `${over}/panels/left/share`, 30 * inch)
+  expect(takeoffOf(unlike).panels.map(({ finishedWidth }) => inches(finishedWidth))).toEqual([33.5, 51.5])
+})
+test('without its make-up a panel lacks a return, and without a rod too its width', () => {
+  const open = changed(ordered, `${over}/panels/left/pleats`)
+  expect(takeoffOf(changed(open, `${over}/panels/left/return`)).lacks).toEqual([`${over}/panels/left/return`])
+  expect(takeoffOf(changed(open, `${over}/rod/width`)).lacks).toEqual([`${over}/rod/width`])
+  expect(takeoffOf(changed(changed(ordered, `${over}/fullness`), `${over}/panels/left/flatWidth`)).lacks).toEqual([
+    `${over}/fullness`,
+  ])
+})
+test('a half drop is matched from the second length on', () => {
+  const { cuts, halfDrop } = face(changed(ordered, `${over}/fullness`, 1)) ?? {}
+  expect([cuts?.value, inches(halfDrop)]).toEqual([2, 13.5])
+})
+
+const holds = (job: Job) => planOf(job).checks.find(({ code }) => code === 'drapery/cut-holds')
+test.each([
+  [19, 'pass', 0],
+  [19.0625, 'fail', 0.0625],
+] as const)('four repeats of 27 for 89 hold %d more: %s', (length, verdict, rest) =>
+  expect(holds(changed(rules({ repeatOf: 'finished length' }), `${over}/cutting`, { length: length * inch }))).toMatchObject({
+    verdict,
+    values: { rest: { length: rest * inch } },
+  }),
+)
+test('the longest finished length is divided', () => {
+  const tall = changed(rules({ repeatOf: 'finished length' }), `${over}/panels/right/finishedLength`, 109 * inch)
+  expect(inches(face(tall)?.cut)).toBe(135)
+})
+test('of several cloths with a repeat the shortest cut is told of; without one there is nothing to tell', () => {
+  const both = changed(rules({ repeatOf: 'finished length' }), '/fabrics/sateen/repeat', { vertical: 45 * inch })
+  // fabric: 108 against 105; lining: 90 against 102
+  expect(holds(both)).toMatchObject({ verdict: 'fail', values: { rest: { length: 12 * inch } } })
+  // fabric: 90 against 105
+  const fabric = changed(both, '/fabrics/fern-print/repeat/vertical', 22.5 * inch)
+  expect(holds(fabric)?.values).toMatchObject({ rest: { length: 15 * inch } })
+  expect(planOf(ordered, '/rooms/landing/windows/w1').checks.map(({ code }) => code)).not.toContain('drapery/cut-holds')
+})
+
+test('what is taken away in the workings is what must be, and a rule of rounding takes nothing away', () => {
+  const jobs = [
+    ordered,
+    rules({ halfDrop: 'half a repeat on alternate cuts', repeatOf: 'finished length' }),
+    example('hems-from-the-repeat').ordered,
+  ]
+  const one = changed(
+    changed(ordered, '/rooms/parlour/windows/w2/treatments/over/fullness', 1),
+    '/fabrics/fern-print/width',
+    60 * inch,
+  )
+  const plans = [...jobs, one].flatMap((job) => [...windowsOf(job).map(({ place }) => planOf(job, place)), planner.job(job, job)])
+  const ours = plans
+    .flatMap(({ reckonings }) => reckonings)
+    .filter(({ name }) => /#(face|lining|interlining|cloth|placing|flat|fullness|side-hems|length)/.test(name))
+  expect(ours.filter(({ how, terms }) => how === 'formula' && terms.some(({ sign }) => sign < 0))).toEqual([])
+  const taken = ours.flatMap(({ what, terms }) => terms.flatMap((term) => (term.sign < 0 ? [`${what} − ${term.what}`] : [])))
+  expect([...new Set(taken)].sort()).toEqual([
+    'drapery/cut-width − drapery/less-than-face',
+    'drapery/face-width − drapery/return-width',
+    'drapery/flat-less − drapery/flat-asked',
+    'drapery/length-needed − drapery/less-than-face',
+    'drapery/rest-of-cut − drapery/length-needed',
+    'drapery/usable-width − drapery/seam-edge',
+  ])
+})

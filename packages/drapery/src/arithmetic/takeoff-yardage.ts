@@ -1,4 +1,5 @@
 import {
+  comesTo,
   formula,
   given,
   type Known,
@@ -76,13 +77,7 @@ export const clothWeight = (name: string, areal: Known<number>, width: Size, len
 })
 /** What a panel weighs with its lining and interlining. */
 export const panelWeight = (name: string, cloths: readonly Reckoning[]): Reckoning => {
-  const value = twelveDigits(cloths.reduce((all, each) => all + each.value, 0))
-  return {
-    name,
-    what: 'drapery/panel-weight',
-    value,
-    unit: 'mass',
-    how: 'sum',
-    terms: cloths.map((each) => plus(each.what, each)),
-  }
+  const terms = cloths.map((each) => plus(each.what, each))
+  const value = comesTo('sum', terms, 'mass') as number
+  return { name, what: 'drapery/panel-weight', value, unit: 'mass', how: 'sum', terms }
 }

@@ -134,10 +134,11 @@ export const fullnessHeld = rule({
   codes: ['drapery/fullness-held'],
 }).run(({ at, job }, facts) => {
   const face = facts.takeoff?.cloths[0]
+  if (!facts.takeoff || !face) return {}
   const near = ruleOf(job, 'flatShort')
-  const each = (facts.takeoff?.panels ?? []).flatMap((panel) => {
+  const each = facts.takeoff.panels.flatMap((panel) => {
     const { ordered, flat } = panel
-    if (!ordered || !face) return []
+    if (!ordered) return []
     const place = panelAt(at, panel.panel)
     const less = sum(
       `${place}#flat-less`,
