@@ -48,6 +48,12 @@ test('what is lacking is named, and the rest is counted', async () => {
   expect(out).toContain('Fern print')
   expect(out).not.toContain('Landing')
 })
+test('a fabric without a width is not left out in silence', async () => {
+  const { err } = await line('plan', await changed('"width": "54",', ''), '--takeoff')
+  expect(err).toBe(
+    'Not counted: parlour/w1 lacks Fern print, width; write it into the order.\nNot counted: parlour/w2 lacks Fern print, width; write it into the order.\n',
+  )
+})
 test('a job that counts no cloth says how it would', async () => {
   expect(await line('plan', example('tern-hollow'), '--takeoff')).toEqual({
     code: 0,

@@ -13,6 +13,7 @@ import {
 } from '@evenhem/length'
 import { expect, test } from 'vitest'
 import {
+  type CoverEnds,
   clothNeeded,
   clothOrdered,
   coverEnds,
@@ -30,6 +31,7 @@ import {
   lengthNeeded,
   lessThanFace,
   makeUp,
+  overlapped,
   pairShares,
   placingExtra,
   repeatsIn,
@@ -89,11 +91,12 @@ const halfDrop = (n: Inputs, cuts: number) => {
   })
   return { cut, rest, repeats, exact, extra, order: clothNeeded('/t#o', cutsTogether('/t#t', cut, whole(cuts)), extra) }
 }
-/** The panels of a pair that covers so much, overlap and all. */
-const pair = (covers: number, back: Given | undefined) => {
-  const ends = coverEnds('/t', { frame: { right: size(covers), width: size(covers) }, rodWidth: size(covers) })
-  const { left, right } = pairShares('/t', ends as Parameters<typeof pairShares>[1], {})
-  return [left, right].map((share) => finishedOfShare('/t#f', share, long(back)))
+/** The finished widths of a pair that overlaps: each its share, half the overlap and its own return. */
+const pair = ({ rod_width, overlap_total, return_each }: Inputs) => {
+  const rod = long(rod_width)
+  const ends = coverEnds('/t', { frame: { right: rod, width: rod }, rodWidth: rod }) as CoverEnds
+  const { covers } = overlapped('/t', pairShares('/t', ends, {}), long(overlap_total))
+  return [covers.left, covers.right].map((share) => finishedOfShare('/t#f', share, long(return_each)))
 }
 const summed = (all: readonly Reckoning[]): Known<Length> =>
   size(
@@ -103,13 +106,13 @@ const summed = (all: readonly Reckoning[]): Known<Length> =>
 
 const worked: Readonly<Record<string, (n: Inputs) => Found>> = {
   'width-01': (n) => {
-    const both = summed(pair(n.rod_width?.value + n.overlap_total?.value, n.return_each))
+    const both = summed(pair(n))
     return { finished_width_pair: both.value / inch, flat_width_pair: flat(both, n.fullness_ratio) }
   },
   'width-02': (n) => ({
     face_width: flatOfCovered('/t', long(n.finished_width_both_panels), long(n.returns_and_overlap_total), times(1))[0],
   }),
-  'width-05': (n) => ({ finished_width_each: pair(n.rod_width?.value + n.overlap_total?.value, n.return_each)[0] as Reckoning }),
+  'width-05': (n) => ({ finished_width_each: pair(n)[0] as Reckoning }),
 
   // the window with what it is passed by on both sides is what is covered
   'widths-01': (n) => {

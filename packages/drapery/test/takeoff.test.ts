@@ -164,6 +164,10 @@ test('what is lacking is named and not asked for at the window', () => {
   })
   expect(planOf(job).asks).toEqual([])
 })
+test('a fabric without a width is named where the job counts others, and so is a treatment without a fabric', () => {
+  expect(takeoffOf(changed(ordered, '/fabrics/fern-print/width')).lacks).toEqual(['/fabrics/fern-print/width'])
+  expect(takeoffOf(changed(ordered, `${over}/fabric`)).lacks).toEqual([`${over}/fabric`])
+})
 test('a job whose fabrics have no width has no takeoff', () => {
   const job = ['fern-print', 'sateen', 'bump', 'voile'].reduce((all, id) => changed(all, `/fabrics/${id}/width`), ordered)
   expect(takeoffOf(job)).toBeUndefined()
@@ -276,4 +280,14 @@ test('what is taken away in the workings is what must be, and a rule of rounding
     'drapery/rest-of-cut − drapery/length-needed',
     'drapery/usable-width − drapery/seam-edge',
   ])
+})
+
+test('what cloth weighs tells whether one person may lift a panel, unless the order says what it weighs', () => {
+  const lift = (job: Job) => planOf(job).checks.find(({ code }) => code === 'drapery/lift')
+  expect(lift(changed(ordered, '/fabrics/bump/weight', '4000 g/m2'))).toMatchObject({
+    verdict: 'warn',
+    at: `${over}/panels/left`,
+  })
+  const said = changed(ordered, `${over}/panels/right/weight`, '6 kg')
+  expect(lift(said)).toMatchObject({ verdict: 'pass', at: `${over}/panels/right/weight`, values: { mass: { mass: 6 } } })
 })

@@ -3,7 +3,7 @@ import { type Length, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { overFloor, settles } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, hangLine, makeUp, type PanelMakeUp, topOfRod } from '../facts.ts'
+import { coverage, hangLine, makeUp, type PanelMakeUp, takeoff, topOfRod } from '../facts.ts'
 import { check, kilogramsOf, long, magnitude, panelAt } from '../given.ts'
 
 const panelWord = (panel: PanelMakeUp) => ({ code: `drapery/panel-${panel.outer}` })
@@ -109,25 +109,26 @@ export const settling = rule({
 
 /** NIOSH lifting equation, load constant 23 kg (51 lb), for one person under the best conditions; from memory. */
 const onePersonKg = 23
-/** A panel that one person should not lift. */
-export const lift = rule({ id: 'lift', on: 'treatment', needs: {}, gives: { checks }, codes: ['drapery/lift'] }).run(
-  ({ it, at }) => {
-    const heavy = it.panels.map((panel) => ({ panel, kg: kilogramsOf(panel.weight) })).filter((each) => each.kg !== undefined)
-    const [first] = [...heavy].sort((a, b) => (b.kg ?? 0) - (a.kg ?? 0))
-    if (!first) return {}
-    const values = { mass: { mass: first.kg ?? 0 }, most: { mass: onePersonKg } }
-    return {
-      checks: [
-        check(
-          'drapery/lift',
-          (first.kg ?? 0) > onePersonKg ? 'warn' : 'pass',
-          below(panelAt(at, first.panel.id), 'weight'),
-          values,
-        ),
-      ],
-    }
-  },
-)
+/** A panel that one person should not lift, by its weight in the order or else by what its cloths weigh. */
+export const lift = rule({
+  id: 'lift',
+  on: 'treatment',
+  needs: { takeoff: { maybe: takeoff } },
+  gives: { checks },
+  codes: ['drapery/lift'],
+}).run(({ it, at }, facts) => {
+  const heavy = it.panels.flatMap((panel) => {
+    const place = panelAt(at, panel.id)
+    const ordered = kilogramsOf(panel.weight)
+    if (ordered !== undefined) return [{ kg: ordered, at: below(place, 'weight') }]
+    const counted = facts.takeoff?.panels.find((each) => each.panel === panel.id)?.weight?.value
+    return counted === undefined ? [] : [{ kg: counted, at: place }]
+  })
+  const [first] = [...heavy].sort((a, b) => b.kg - a.kg)
+  if (!first) return {}
+  const values = { mass: { mass: first.kg }, most: { mass: onePersonKg } }
+  return { checks: [check('drapery/lift', first.kg > onePersonKg ? 'warn' : 'pass', first.at, values)] }
+})
 
 /** Work at heights that one person on a ladder should not do. */
 export const ladder = rule({

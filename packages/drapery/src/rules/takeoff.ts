@@ -16,8 +16,8 @@ export const clothsRule = rule({ id: 'cloths', on: 'job', needs: {}, gives: { cl
 })
 
 /**
- * How the cloth of a treatment is cut. It is counted where the order says how wide its fabric is, and then names what is lacking; it asks an installer
- * for nothing, since cloth is cut before anybody measures on the site.
+ * How the cloth of a treatment is cut. Cloth is counted where the order says how wide some fabric is; what a treatment lacks for it is named. It asks an
+ * installer for nothing, since cloth is cut before anybody measures on the site.
  */
 export const takeoffRule = rule({
   id: 'takeoff',
@@ -25,9 +25,9 @@ export const takeoffRule = rule({
   needs: { cloths: { maybe: cloths }, makeUp: { maybe: makeUp }, coverage: { maybe: coverage } },
   gives: { takeoff, reckonings },
 }).run(({ it, at, job }, facts) => {
+  if (!facts.cloths) return {}
   const named = (id: string | undefined) => facts.cloths?.find((each) => each.id === id)
   const face = named(it.fabric)
-  if (!face) return {}
   const cuts = it.panels.map((panel) => panelCut({ it, at, job, makeUp: facts.makeUp, coverage: facts.coverage }, panel))
   const inner = (
     [
@@ -36,10 +36,11 @@ export const takeoffRule = rule({
     ] as const
   ).flatMap(([as, id]) => (id === undefined ? [] : [{ as, id, fabric: named(id) }]))
   const lacks = [
+    ...(face ? [] : [it.fabric === undefined ? below(at, 'fabric') : below('/fabrics', it.fabric, 'width')]),
     ...cuts.flatMap((cut) => ('lacks' in cut ? cut.lacks : [])),
     ...inner.flatMap(({ id, fabric }) => (fabric ? [] : [below('/fabrics', id, 'width')])),
   ]
-  if (lacks.length > 0) return { takeoff: { lacks: [...new Set(lacks)], panels: [], cloths: [] } }
+  if (!face || lacks.length > 0) return { takeoff: { lacks: [...new Set(lacks)], panels: [], cloths: [] } }
   const panels = cuts as readonly PanelCut[]
   const { order, working } = faceOrder(at, face, panels)
   const linings = inner.map(({ as, fabric }) => lined(as, fabric as Fabric, at, job, order))
