@@ -61,7 +61,8 @@ export const draw: Command = {
         title: `${streams.voice(view === 'plan' ? 'from-above' : view)}: ${where}`,
       })
       await put(standingAlone(svg), options.out, streams)
-      for (const { what } of scene.leftOut) streams.err(`${streams.voice('left-out', { says: say(what) })}\n`)
+      for (const { what, why } of scene.leftOut)
+        streams.err(`${streams.voice(why === 'around a corner' ? 'left-out-corner' : 'left-out', { says: say(what) })}\n`)
       return 0
     }),
 }

@@ -32,13 +32,17 @@ const marks: Write = (plan, { say, length, voice }) =>
     factsOf<readonly Hole[]>(plan, 'drapery/holes@1')
       .flat()
       .sort((a, b) => a.side.localeCompare(b.side) || b.height.value - a.height.value)
-      .map(({ side, what, fromFloor, fromCasing, fromWall }) => [
+      .map(({ side, what, fromFloor, fromCasing, fromCorner, fromWall }) => [
         say(`drapery/${side}`),
         say(what),
         fromWall
           ? voice('from-wall', { length: length(fromWall.value) })
           : voice('from-floor', { length: length(fromFloor.value) }),
-        voice('from-casing', { length: length(fromCasing.value) }),
+        fromCorner
+          ? voice(fromCorner.what === 'drapery/from-left-corner' ? 'from-left-corner' : 'from-right-corner', {
+              length: length(fromCorner.value),
+            })
+          : voice('from-casing', { length: length(fromCasing.value) }),
       ]),
   )
 

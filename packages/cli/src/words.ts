@@ -188,6 +188,8 @@ evenhem <command> --help tells more.`,
   'from-floor': '{length} from the floor',
   'from-wall': '{length} from the wall',
   'from-casing': '{length} from the casing',
+  'from-left-corner': '{length} from the left corner',
+  'from-right-corner': '{length} from the right corner',
   'hook-panel': 'panel {panel}',
   hook: 'hook {numbers}',
   span: '{first} to {last}',
@@ -202,6 +204,7 @@ evenhem <command> --help tells more.`,
   'lengths-in':
     'Lengths in {unit, select, in {inches} mm {millimetres} cm {centimetres} other {feet and inches}}{rounded, select, yes {, rounded to the tape} other {}}.',
   'left-out': 'left out for want of room: {says}',
+  'left-out-corner': 'not drawn around a corner: {says}',
 
   // Parts.
   'nothing-to-pack': 'There is no window in this job, so there is nothing to pack.',

@@ -1,5 +1,6 @@
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
 import type { Fact, JsonSchema } from '@evenhem/plugin'
+import type { Corner } from './arithmetic/corner.ts'
 import type { Hook } from './arithmetic/panel.ts'
 import type { Brackets, PlateTops } from './hardware/brackets.ts'
 
@@ -77,6 +78,8 @@ export interface Coverage {
   readonly leadingEnd?: Side | undefined
   /** What each panel covers, from left to right. */
   readonly shares: readonly Share[]
+  /** The corners inside what is covered, from left to right; undefined: it stays on one wall. */
+  readonly corners?: readonly Corner[] | undefined
 }
 export const coverage = one<Coverage, 'treatment'>(
   'drapery/coverage@1',
@@ -89,6 +92,7 @@ export const coverage = one<Coverage, 'treatment'>(
       meets: reckoning,
       leadingEnd: side,
       shares: array(object({ panel: text, outer: side, end: reckoning, leading: reckoning, width: reckoning })),
+      corners: array(object({ wall: text, next: text, x: known, degrees: { type: 'number' }, back: reckoning })),
     },
     ['left', 'right', 'width', 'shares'],
   ),
@@ -105,6 +109,7 @@ export const drawnEnds = one<DrawnEnds, 'treatment'>(
   object({ left: reckoning, right: reckoning }),
 )
 
+export type { Corner } from './arithmetic/corner.ts'
 export type { Hook } from './arithmetic/panel.ts'
 /** How a panel is made: its hooks from the leading edge outward, and the sizes that follow. */
 export interface PanelMakeUp {
@@ -225,6 +230,8 @@ export interface Hole {
   readonly height: LengthReckoning
   readonly fromFloor: LengthReckoning
   readonly fromCasing: LengthReckoning
+  /** Where a corner is between it and its edge of the casing: from the nearer corner of the wall it is on. */
+  readonly fromCorner?: LengthReckoning | undefined
   /** Of a hole in the ceiling: how far out from the wall it is. */
   readonly fromWall?: LengthReckoning | undefined
 }
@@ -242,6 +249,7 @@ export const holes = list<Hole, 'treatment'>(
       height: reckoning,
       fromFloor: reckoning,
       fromCasing: reckoning,
+      fromCorner: reckoning,
       fromWall: reckoning,
     },
     ['id', 'on', 'what', 'side', 'x', 'height', 'fromFloor', 'fromCasing'],

@@ -1,4 +1,5 @@
 import type { Plugin } from '@evenhem/plugin'
+import { cornersPicture } from './pictures/corner.ts'
 import { marksPicture } from './pictures/marks.ts'
 import { coveragePicture, panelsPicture } from './pictures/panels.ts'
 import { wallSection } from './pictures/section.ts'
@@ -8,6 +9,7 @@ import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, frameRule, overlapCheck } from './rules/along.ts'
 import { asOrdered, hemsAlike, returnFits, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
+import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { obstacles } from './rules/obstacles.ts'
@@ -66,6 +68,8 @@ export const drapery: Plugin = {
     floorRead,
     finishedFloor,
     planned,
+    aroundCorner,
+    cornerRoom,
     patternRule,
     roomAlike,
     layersClear,
@@ -92,6 +96,7 @@ export const drapery: Plugin = {
     panelsPicture,
     coveragePicture,
     marksPicture,
+    cornersPicture,
     wallSection,
     hardwareSection,
     panelsSection,

@@ -440,12 +440,13 @@ const moreChecks = {
     'Se vencería. Añada un apoyo, antes de marcar nada.',
   ),
   'drapery/span.unknown': one('Aún no se sabe si la barra queda con demasiado tramo sin apoyo.'),
-  'drapery/around-corner': one('La cortina se queda en una sola pared.'),
-  'drapery/around-corner.fail': one(
-    'La cortina da vuelta a una esquina, sobre {count} paredes; aquí solo se calcula una pared.',
-    'No marque con estos números.',
+  'drapery/around-corner': one(
+    '{count, plural, =0 {La cortina se queda en una sola pared.} one {La cortina dobla una esquina de {angles}; sobre la barra cubre {rod}.} other {La cortina dobla # esquinas de {angles}; sobre la barra cubre {rod}.}}',
   ),
-  'drapery/around-corner.unknown': one('Aún no se sabe si la cortina se queda en una sola pared.'),
+  'drapery/around-corner.unknown': one(
+    'Aún no se sabe cómo dobla la cortina la esquina.',
+    'Mida el ángulo entre las paredes, visto desde la habitación, y dónde acaban las paredes; los dos extremos de la barra deben quedar a igual distancia de la pared.',
+  ),
   'drapery/layers': one('Las capas cuelgan a {apart} una delante de otra.'),
   'drapery/layers.fail': one(
     'Una capa cuelga a {apart} de la que tiene detrás; hacen falta {near}.',

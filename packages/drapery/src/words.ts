@@ -439,12 +439,13 @@ const moreChecks = {
     'It would sag. Add a support, before anything is marked.',
   ),
   'drapery/span.unknown': one('Not known yet whether the rod spans too far.'),
-  'drapery/around-corner': one('The drapery stays on one wall.'),
-  'drapery/around-corner.fail': one(
-    'The drapery runs around a corner, over {count} walls; only one wall is worked out here.',
-    'Do not mark by these numbers.',
+  'drapery/around-corner': one(
+    '{count, plural, =0 {The drapery stays on one wall.} one {The drapery turns a corner of {angles}; along the rod it covers {rod}.} other {The drapery turns # corners of {angles}; along the rod it covers {rod}.}}',
   ),
-  'drapery/around-corner.unknown': one('Not known yet whether the drapery stays on one wall.'),
+  'drapery/around-corner.unknown': one(
+    'Not known yet how the drapery turns the corner.',
+    'Measure the angle between the walls, seen from the room, and where the walls end; both ends of the rod must stand equally far off the wall.',
+  ),
   'drapery/layers': one('The layers hang {apart} in front of one another.'),
   'drapery/layers.fail': one(
     'A layer hangs {apart} in front of the one behind it; {near} is needed.',

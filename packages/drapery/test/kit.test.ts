@@ -12,5 +12,5 @@ conformance(drapery, {
   createPlanner,
   with: [rodAndRing, traverse, returns],
   jobs: examples,
-  verdicts: { 'drapery/mount': ['unknown'], 'drapery/around-corner': ['fail'] },
+  verdicts: { 'drapery/mount': ['unknown'], 'drapery/around-corner': ['pass', 'unknown'] },
 })

@@ -1,4 +1,5 @@
-import type { Detail, Dimension, Group, Layer, Mark } from './marks.ts'
+import { Folding } from './bend.ts'
+import type { Bend, Detail, Dimension, Group, Layer, Mark } from './marks.ts'
 import type { LeftOut } from './scene.ts'
 
 /** A thousand kilometres, in mm: farther out nothing is drawn. */
@@ -43,22 +44,35 @@ function once(marks: readonly Exclude<Mark, Group>[]): readonly Exclude<Mark, Gr
   })
 }
 
-const nameOf = (mark: Mark): LeftOut => ({
+/** The same folded at corners; what cannot be drawn so is left out. */
+const folded = (marks: readonly Exclude<Mark, Group>[], bends: readonly Bend[]): readonly Exclude<Mark, Group>[] => {
+  const folding = new Folding(bends)
+  return marks.flatMap((mark) => folding.mark(mark) ?? []).flatMap(opened)
+}
+
+const nameOf = (mark: Mark, why: LeftOut['why']): LeftOut => ({
   what: 'figure' in mark ? mark.figure.what : mark.kind,
   ...('figure' in mark ? { of: mark.figure.of } : 'of' in mark && typeof mark.of === 'string' ? { of: mark.of } : {}),
-  why: 'not a place',
+  why,
 })
 
 /** Takes the marks of a view and a state of the drapery from all layers, sorted by depth, else in the order given. */
 export function gather(layers: readonly Layer[], view: Layer['view'], state: 'drawn' | 'stacked'): Gathered {
   const shown = layers.filter((layer) => layer.view === view && (layer.state === undefined || layer.state === state))
   const all = shown.toSorted((a, b) => a.depth - b.depth).flatMap((layer) => layer.marks)
-  const flat = once(all.flatMap(opened))
-  const drawable = flat.filter(isDrawable)
+  const bends = shown.flatMap((layer) => layer.bends ?? [])
+  const whole = once(all.flatMap(opened))
+  const drawn = whole.filter(isDrawable)
+  const drawable = bends.length > 0 ? folded(drawn, bends) : drawn
   return {
     marks: drawable.filter((mark) => mark.kind !== 'detail'),
     details: drawable.filter((mark) => mark.kind === 'detail'),
     groups: all.flatMap(groups),
-    leftOut: flat.filter((mark) => !isDrawable(mark)).map(nameOf),
+    leftOut: [
+      ...whole.filter((mark) => !isDrawable(mark)).map((mark) => nameOf(mark, 'not a place')),
+      ...(bends.length > 0
+        ? drawn.filter((mark) => !new Folding(bends).mark(mark)).map((mark) => nameOf(mark, 'around a corner'))
+        : []),
+    ],
   }
 }

@@ -146,6 +146,12 @@ export interface Detail {
 
 export type Mark = Line | Path | Rect | Circle | Hatch | Caption | Cross | Dimension | Height | Finding | Group | Detail
 
+/** A corner of walls that are drawn unfolded: where it is along them, and its angle seen from the room (90 inside, 270 outside). */
+export interface Bend {
+  readonly x: number
+  readonly degrees: number
+}
+
 /** What a rule adds to a drawing. The host composes the layers of a window and only then places labels. */
 export interface Layer {
   readonly view: 'elevation' | 'plan' | 'marks' | 'hooks'
@@ -154,4 +160,6 @@ export interface Layer {
   /** From back to front: wall 0, opening 10, inner treatment 20, outer treatment 30, hardware 40, marks 50. */
   readonly depth: number
   readonly marks: readonly Mark[]
+  /** Of a plan: where the walls turn. All layers of the plan are folded there. */
+  readonly bends?: readonly Bend[]
 }

@@ -171,7 +171,7 @@ export type Placed =
 export interface LeftOut {
   readonly what: string
   readonly of?: string
-  readonly why: 'crowded' | 'not a place'
+  readonly why: 'crowded' | 'not a place' | 'around a corner'
 }
 
 /** A drawing as data, ready to be written as SVG: in scene units, y down. */

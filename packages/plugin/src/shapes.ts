@@ -52,7 +52,7 @@ export const partShape = object(
 )
 export const layerShape = object(
   { view: { enum: ['elevation', 'plan', 'marks', 'hooks'] }, depth: number, marks: list({ type: 'object', required: ['kind'] }) },
-  { state: { enum: ['drawn', 'stacked'] } },
+  { state: { enum: ['drawn', 'stacked'] }, bends: list(object({ x: number, degrees: number })) },
 )
 const term = object({ what: code, sign: { enum: [1, -1] }, value: number, from: text })
 export const reckoningShape = object(

@@ -90,9 +90,9 @@ export const bracketHoles = rule({
   on: rod,
   needs: { along, plate, floor, frame, supportPlate: { maybe: supportPlate } },
   gives: { holes, reckonings },
-}).run(({ hardware, hardwareAt, at }, facts) => {
+}).run(({ hardware, hardwareAt, at, window }, facts) => {
   const tops = { bracket: facts.plate, support: facts.supportPlate }
-  return holesOf(at, hardware, hardwareAt, standing(facts.along), tops, facts, (id) => `rod-and-ring/hole-${id}`)
+  return holesOf(at, hardware, hardwareAt, standing(facts.along), tops, facts, window, (id) => `rod-and-ring/hole-${id}`)
 })
 
 /** The plates on the wall, where their sizes are known. */

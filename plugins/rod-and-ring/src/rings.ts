@@ -1,4 +1,4 @@
-import { below, check, filled, hungPanels, member, stackOf, stackWidth } from '@evenhem/drapery'
+import { below, check, filled, hungPanels, member, stackOf, stackWidth, unbent } from '@evenhem/drapery'
 import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver } from '@evenhem/drapery/arithmetic'
 import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
 import type { Length } from '@evenhem/length'
@@ -24,16 +24,17 @@ export const map = rule({
       })),
     )
     const stacks = panels.map((panel, i) => stackOf(it, at, panel, rings[i]?.value ?? 0, ringWidth))
+    const { toRod, toWalls } = unbent(facts.coverage)
     const placed = panels.flatMap(({ share, ...panel }, i) => {
       const isLeading = facts.coverage.leadingEnd !== undefined
       const leading = isLeading ? facts.drawnEnds[facts.coverage.leadingEnd ?? 'left'] : share.leading
       return ringPlaces(
         { ...panel, leadingFlat: panel.leadingFlat.value, outerFlat: panel.outerFlat?.value },
-        leading.value,
-        share.end.value,
+        toRod(leading.value),
+        toRod(share.end.value),
         stackWidth(stacks[i] ?? []),
-        insideOf(panel.outer, facts.along[panel.outer].bracket.value, hardware.bracket.width, ringWidth.value),
-      )
+        insideOf(panel.outer, toRod(facts.along[panel.outer].bracket.value), hardware.bracket.width, ringWidth.value),
+      ).map((place) => ({ ...place, drawn: toWalls(place.drawn), stacked: toWalls(place.stacked) }))
     })
     const places = placed.map(
       ({ ring, parksOutside, ...place }): HookPlace =>

@@ -1,6 +1,7 @@
 import { filled, long, member, screwsOf } from '@evenhem/drapery'
-import { hangLine, hookMap, topOfRod } from '@evenhem/drapery/facts'
-import { type Length, minus, plus, sum } from '@evenhem/length'
+import { between } from '@evenhem/drapery/arithmetic'
+import { coverage, hangLine, hookMap, topOfRod } from '@evenhem/drapery/facts'
+import type { Length } from '@evenhem/length'
 import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
@@ -45,14 +46,10 @@ export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { ste
 })
 
 /** What must be in the box: the rod cut to length, brackets, rings, finials, screws. */
-export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap }, gives: { parts, reckonings } }).run(
+export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap, coverage }, gives: { parts, reckonings } }).run(
   ({ it, at, mine, hardwareAt, hardware }, facts) => {
-    const cut = sum(
-      `${at}#rod-cut`,
-      'rod-and-ring/rod-cut',
-      plus('drapery/rod-end-right', facts.along.right.rodEnd),
-      minus('drapery/rod-end-left', facts.along.left.rodEnd),
-    )
+    const { left, right } = facts.along
+    const cut = between(`${at}#rod-cut`, 'rod-and-ring/rod-cut', left.rodEnd, right.rodEnd, facts.coverage.corners)
     const supports = facts.along.supports.length
     const screws = screwsOf(hardware, supports)
     return {

@@ -22,14 +22,14 @@ export const suits = rule({
 export const isLongEnough = rule({
   id: 'extends',
   on: traverseRod,
-  needs: { rod },
+  needs: { rod, coverage },
   gives: { checks, reckonings },
   codes: ['traverse/extends'],
 }).run(({ hardware, hardwareAt, at }, facts) => {
   const least = perhaps(member(hardwareAt, ['rod', 'least'], hardware.rod.least))
   const most = perhaps(member(hardwareAt, ['rod', 'most'], hardware.rod.most))
   if (!least && !most) return {}
-  const needed = between(`${at}#rod-set`, 'traverse/rod-set', facts.rod.left, facts.rod.right)
+  const needed = between(`${at}#rod-set`, 'traverse/rod-set', facts.rod.left, facts.rod.right, facts.coverage.corners)
   const isShort = most !== undefined && needed.value > most.value
   const isLong = least !== undefined && needed.value < least.value
   const bound = isShort ? most : isLong ? least : (most ?? least)

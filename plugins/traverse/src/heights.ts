@@ -127,8 +127,8 @@ export const wallHoles = rule({
   on: traverseRod,
   needs: { stand, plateTops, floor, frame },
   gives: { holes, reckonings },
-}).run(({ hardware, hardwareAt, at }, facts) =>
-  bracketHoles(at, hardware, hardwareAt, facts.stand, facts.plateTops, facts, (id) => `traverse/hole-${id}`),
+}).run(({ hardware, hardwareAt, at, window }, facts) =>
+  bracketHoles(at, hardware, hardwareAt, facts.stand, facts.plateTops, facts, window, (id) => `traverse/hole-${id}`),
 )
 
 /** The plates on the wall, where their sizes are known. */
@@ -148,7 +148,7 @@ export const overhead = rule({
   on: traverseRod,
   needs: { stand, ceiling, floor, frame, projection },
   gives: { holes, reckonings },
-}).run(({ hardware, hardwareAt, it, at }, facts) => {
+}).run(({ hardware, hardwareAt, it, at, window }, facts) => {
   if (it.mount !== 'ceiling') return { holes: [] }
   const list = hardware.ceiling?.holes
   if (!list) return { ask: [member(hardwareAt, ['ceiling', 'holes'], undefined).from] }
@@ -158,6 +158,7 @@ export const overhead = rule({
     list,
     member(hardwareAt, ['ceiling', 'holes'], undefined).from,
     facts,
+    window,
     (id) => `traverse/ceiling-${id}`,
   )
 })

@@ -1,4 +1,15 @@
-import { check, filled, type HungPanel, hungPanels, member, outerSide, perhaps, stackOf, stackWidth } from '@evenhem/drapery'
+import {
+  check,
+  filled,
+  type HungPanel,
+  hungPanels,
+  member,
+  outerSide,
+  perhaps,
+  stackOf,
+  stackWidth,
+  unbent,
+} from '@evenhem/drapery'
 import { type CarrierPlace, carrierPlaces, carriersNeeded, hooksAlong, type Takers } from '@evenhem/drapery/arithmetic'
 import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
 import { count, type Known, minus, number, plus, type Reckoning } from '@evenhem/length'
@@ -42,11 +53,17 @@ export const map = rule({
     const needed = mapped.map(needs)
     const all = count(`${at}#carriers`, 'traverse/carriers', ...needed.map((one) => plus('drapery/carriers-needed', one)))
     const stacks = mapped.map(({ panel }, i) => stackOf(it, at, panel, needed[i]?.value ?? 0, width))
+    const { toRod, toWalls } = unbent(facts.coverage)
     const places = mapped.flatMap(({ panel, to }, i) => {
       const { share, leadingFlat, outerFlat } = panel
       const flats = { ...panel, leadingFlat: leadingFlat.value, outerFlat: outerFlat?.value }
-      return hooksAlong(flats, share.leading.value, share.end.value, stackWidth(stacks[i] ?? [])).map(
-        ({ atEnd: _, ...along }, n): HookPlace => ({ ...along, ...destination(to[n] as CarrierPlace) }),
+      return hooksAlong(flats, toRod(share.leading.value), toRod(share.end.value), stackWidth(stacks[i] ?? [])).map(
+        ({ atEnd: _, drawn, stacked, ...hook }, n): HookPlace => ({
+          ...hook,
+          drawn: toWalls(drawn),
+          stacked: toWalls(stacked),
+          ...destination(to[n] as CarrierPlace),
+        }),
       )
     })
     return {

@@ -18,7 +18,13 @@ export const work = rule({
   const used = sides.filter((side) => facts.carriers.some(({ outer }) => outer === side))
   const of = (side: 'left' | 'right') =>
     facts.carriers.filter(({ outer }) => outer === side).reduce((all, { needed }) => all + needed.value, 0)
-  const length = between(`${at}#rod-from-end-to-end`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right)
+  const length = between(
+    `${at}#rod-from-end-to-end`,
+    'traverse/rod-end-to-end',
+    facts.rod.left,
+    facts.rod.right,
+    facts.coverage.corners,
+  )
   const inMaster = facts.hookMap.places.filter(({ to }) => to === 'traverse/to-master').length
   const list: readonly Step[] = [
     {
@@ -64,10 +70,10 @@ const isThird = (holes: number | undefined): string => ((holes ?? 0) >= 3 ? 'thi
 export const pullList = rule({
   id: 'parts',
   on: traverseRod,
-  needs: { rod, carriers, hookMap },
+  needs: { rod, carriers, hookMap, coverage },
   gives: { parts, reckonings },
 }).run(({ it, at, mine, hardware, hardwareAt }, facts) => {
-  const length = between(`${at}#rod-length`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right)
+  const length = between(`${at}#rod-length`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right, facts.coverage.corners)
   const supports = facts.rod.held.length - 2
   const packed = sides.reduce((all, side) => all + (mine?.carriers?.[side] ?? 0), 0)
   const masters = it.draw === 'stationary' ? 0 : it.panels.length

@@ -46,6 +46,8 @@ export interface Hole {
   readonly support?: string
   readonly fromFloor: LengthReckoning
   readonly fromCasing: LengthReckoning
+  /** Of a window with several walls. */
+  readonly fromCorner?: LengthReckoning
   /** Of a hole in the ceiling. */
   readonly fromWall?: LengthReckoning
   readonly x: { readonly value: number }

@@ -28,6 +28,15 @@ export function ladderNumbers(sheet: Sheet): readonly LadderNumber[] {
 
 /** Holes inside the casing have a distance below zero: they are told from its edge the other way. */
 function along(sheet: Sheet, hole: Hole): LadderNumber {
+  if (hole.fromCorner) {
+    const isLeft = hole.fromCorner.what === 'drapery/from-left-corner'
+    return {
+      what: holeName(sheet, hole),
+      from: isLeft ? words.fromLeftCorner : words.fromRightCorner,
+      short: words.fromCorner,
+      value: hole.fromCorner.value,
+    }
+  }
   const { value } = hole.fromCasing
   const from = value < 0 ? words.insideCasing[hole.side] : words.besideCasing[hole.side]
   return {

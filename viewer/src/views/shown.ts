@@ -103,7 +103,11 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
   )
   return sides.map((side) => ({
     name: words.sideNames[side],
-    edge: side === 'middle' ? words.fromFirstEdge : words.fromCasing,
+    edge: all.some((hole) => hole.side === side && hole.fromCorner)
+      ? words.fromCorner
+      : side === 'middle'
+        ? words.fromFirstEdge
+        : words.fromCasing,
     isOverhead: all.some((hole) => hole.side === side && hole.fromWall !== undefined),
     holes: all
       .filter((hole) => hole.side === side)
@@ -111,7 +115,7 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
       .map((hole) => ({
         what: nameOf(hole),
         fromFloor: number(hole.fromWall ?? hole.fromFloor),
-        fromCasing: number(hole.fromCasing),
+        fromCasing: number(hole.fromCorner ?? hole.fromCasing),
       })),
   }))
 }

@@ -1,4 +1,5 @@
 import { type Known, known, type Length, type LengthReckoning, minus, number, plus, sum, times } from '@evenhem/length'
+import { type Corner, placeAlong, rodBetween, turnsBetween } from './corner.ts'
 
 type Side = 'left' | 'right'
 
@@ -117,30 +118,46 @@ export interface PairShares {
 }
 
 /**
- * How a pair shares what it covers. A pair on rings butts: no overlap. Each covers half, unless the order says where they meet,
- * or how much the left panel is to cover.
+ * How a pair shares what it covers, along the rod. A pair on rings butts: no overlap. Each covers half, unless the order says where they meet,
+ * or how much the left panel is to cover. Around corners the rod is as much shorter than the walls as it is set back in each.
  */
 export function pairShares(
   at: string,
   { left, right, width }: CoverEnds,
   order: { readonly meets?: Known<Length> | undefined; readonly leftShare?: Known<Length> | undefined },
+  corners: readonly Corner[] = [],
 ): PairShares {
+  const from = { what: 'drapery/cover-left', x: left }
   if (!order.meets && !order.leftShare) {
     const share = times(`${at}#share`, 'drapery/share', plus('drapery/rod-width', width), plus('drapery/half', half))
-    const meets = sum(`${at}#meets`, 'drapery/meets', plus('drapery/cover-left', left), plus('drapery/share', share))
+    const meets = placeAlong(`${at}#meets`, 'drapery/meets', corners, from, { what: 'drapery/share', length: share }, 1)
     return { working: [share, meets], meets, left: share, right: share }
   }
   const meets = order.meets
     ? sum(`${at}#meets`, 'drapery/meets', plus('drapery/meets-order', order.meets))
-    : sum(
+    : placeAlong(
         `${at}#meets`,
         'drapery/meets',
-        plus('drapery/cover-left', left),
-        plus('drapery/share', order.leftShare as Known<Length>),
+        corners,
+        from,
+        { what: 'drapery/share', length: order.leftShare as Known<Length> },
+        1,
       )
   const shares = {
-    left: sum(`${at}#share-left`, 'drapery/share', plus('drapery/meets', meets), minus('drapery/cover-left', left)),
-    right: sum(`${at}#share-right`, 'drapery/share', plus('drapery/cover-right', right), minus('drapery/meets', meets)),
+    left: sum(
+      `${at}#share-left`,
+      'drapery/share',
+      plus('drapery/meets', meets),
+      minus('drapery/cover-left', left),
+      ...turnsBetween(corners, left.value, meets.value),
+    ),
+    right: sum(
+      `${at}#share-right`,
+      'drapery/share',
+      plus('drapery/cover-right', right),
+      minus('drapery/meets', meets),
+      ...turnsBetween(corners, meets.value, right.value),
+    ),
   }
   return { working: [meets, shares.left, shares.right], meets, ...shares }
 }
@@ -156,7 +173,12 @@ export interface Overlapped {
  * A pair that overlaps: each panel is its share of the rod and half the overlap, and its leading edge lies that much beyond the meeting point
  * (UFGS-12491N, 2.2.1.1: finished widths of a pair = rod + overlap + both returns; read; case width-01).
  */
-export function overlapped(at: string, { meets, left, right }: PairShares, overlap: Known<Length>): Overlapped {
+export function overlapped(
+  at: string,
+  { meets, left, right }: PairShares,
+  overlap: Known<Length>,
+  corners: readonly Corner[] = [],
+): Overlapped {
   const lap = times(
     `${at}#half-overlap`,
     'drapery/half-overlap',
@@ -164,11 +186,13 @@ export function overlapped(at: string, { meets, left, right }: PairShares, overl
     plus('drapery/half', half),
   )
   const beyond = (side: Side) =>
-    sum(
+    placeAlong(
       `${at}#leading-${side}`,
       'drapery/leading-edge',
-      plus('drapery/meets', meets),
-      (side === 'left' ? plus : minus)('drapery/half-overlap', lap),
+      corners,
+      { what: 'drapery/meets', x: meets },
+      { what: 'drapery/half-overlap', length: lap },
+      side === 'left' ? 1 : -1,
     )
   const covers = (side: Side, share: LengthReckoning) =>
     sum(`${at}#covers-${side}`, 'drapery/share-overlapped', plus('drapery/share', share), plus('drapery/half-overlap', lap))
@@ -180,17 +204,30 @@ export function overlapped(at: string, { meets, left, right }: PairShares, overl
 }
 
 /** A one-way draw covers all of it: its one panel gathers at `outer`. */
-export const oneWayShare = (at: string, ends: CoverEnds): LengthReckoning =>
-  sum(`${at}#share`, 'drapery/share', plus('drapery/cover-right', ends.right), minus('drapery/cover-left', ends.left))
+export const oneWayShare = (at: string, ends: CoverEnds, corners: readonly Corner[] = []): LengthReckoning =>
+  sum(
+    `${at}#share`,
+    'drapery/share',
+    plus('drapery/cover-right', ends.right),
+    minus('drapery/cover-left', ends.left),
+    ...turnsBetween(corners, ends.left.value, ends.right.value),
+  )
 
 /** A stationary panel hangs from its end inward by its own share, and stays there. */
-export function stationaryShare(panelAt: string, outer: Side, end: LengthReckoning, share: LengthReckoning): PanelShare {
-  const inward = outer === 'left' ? plus : minus
-  const leading = sum(
+export function stationaryShare(
+  panelAt: string,
+  outer: Side,
+  end: LengthReckoning,
+  share: LengthReckoning,
+  corners: readonly Corner[] = [],
+): PanelShare {
+  const leading = placeAlong(
     `${panelAt}#leading`,
     'drapery/leading-edge',
-    plus('drapery/outer-end', end),
-    inward('drapery/share', share),
+    corners,
+    { what: 'drapery/outer-end', x: end },
+    { what: 'drapery/share', length: share },
+    outer === 'left' ? 1 : -1,
   )
   return { end, leading, width: share }
 }
@@ -357,8 +394,11 @@ export function fromCasing(name: string, side: Side | 'middle', x: LengthReckoni
 export const spliceAt = (name: string, rodLeft: LengthReckoning, fromLeft: Known<Length>): LengthReckoning =>
   sum(name, 'drapery/splice', plus('drapery/rod-end-left', rodLeft), plus('drapery/splice-from-left', fromLeft))
 
-/** From one place on the wall to another, without a sign. */
-export const between = (name: string, what: string, a: LengthReckoning, b: LengthReckoning): LengthReckoning => {
-  const [from, to] = a.value <= b.value ? [a, b] : [b, a]
-  return sum(name, what, plus('drapery/along-the-wall', to), minus('drapery/along-the-wall', from))
-}
+/** From one place on the wall to another along the rod, without a sign. */
+export const between = (
+  name: string,
+  what: string,
+  a: LengthReckoning,
+  b: LengthReckoning,
+  corners: readonly Corner[] = [],
+): LengthReckoning => (a.value <= b.value ? rodBetween(name, what, corners, a, b) : rodBetween(name, what, corners, b, a))

@@ -1,8 +1,8 @@
 import { below, type Place, type Treatment, type Window } from '@evenhem/job'
-import { given, type Known, known, type Length, type LengthReckoning, plus, sum } from '@evenhem/length'
+import { given, type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { floorAt, fromCasing, fromFloor, holeHeight } from '../arithmetic/index.ts'
 import type { Floor, Frame, Hole, Plate } from '../facts.ts'
-import { coveredBy, type Member, member } from '../given.ts'
+import { coveredBy, type Member, member, windowOf } from '../given.ts'
 
 const ends = ['left', 'right'] as const
 
@@ -97,6 +97,29 @@ const columnsOf = (stand: Brackets, tops: PlateTops): readonly Column[] => [
   })),
 ]
 
+/** A place from the nearer corner of the wall that it is on, when a corner is between it and the edge of the casing that it would be measured from. */
+export function fromCorner(
+  name: string,
+  side: Hole['side'],
+  x: LengthReckoning,
+  { left, right }: Frame,
+  { walls }: Window,
+  windowAt: Place,
+): LengthReckoning | undefined {
+  const corners = walls
+    .slice(1)
+    .flatMap(({ id, left }) => (left === undefined ? [] : [{ value: left, from: below(windowAt, 'walls', id, 'left') }]))
+  const edge = side === 'right' ? right.value : (left?.value ?? 0)
+  const isAround = corners.some(({ value }) => value > Math.min(edge, x.value) && value < Math.max(edge, x.value))
+  if (!isAround) return undefined
+  const before = corners.findLast(({ value }) => value <= x.value)
+  const after = corners.find(({ value }) => value > x.value)
+  const isLeft = before !== undefined && (after === undefined || x.value - before.value <= after.value - x.value)
+  const along = plus('drapery/along-the-wall', x)
+  if (isLeft) return sum(name, 'drapery/from-left-corner', along, minus('drapery/corner', before))
+  return after && sum(name, 'drapery/from-right-corner', plus('drapery/corner', after), minus('drapery/along-the-wall', x))
+}
+
 type Hardware = { readonly [part in 'bracket' | 'support']?: PlateSizes }
 
 /** Every hole of brackets and supports, each from its own floor and from the casing. `what`: the code of a hole by its id. Asks for plates' holes that are not known. */
@@ -107,6 +130,7 @@ export function bracketHoles(
   stand: Brackets,
   tops: PlateTops,
   { floor, frame }: { readonly floor: Floor; readonly frame: Frame },
+  window: Window,
   what: (hole: string) => string,
 ): { readonly holes: readonly Hole[]; readonly reckonings: readonly LengthReckoning[] } | { readonly ask: readonly Place[] } {
   const columns = columnsOf(stand, tops)
@@ -115,6 +139,7 @@ export function bracketHoles(
   const all = columns.map(({ key, id, side, support, x, top, part }) => {
     const ground = floorAt(`${at}#floor-bracket-${key}`, floor.points, known(x))
     const outward = fromCasing(`${at}#bracket-from-casing-${key}`, side, x, frame)
+    const corner = fromCorner(`${at}#bracket-from-corner-${key}`, side, x, frame, window, windowOf(at))
     const each = (hardware[part]?.holes ?? []).map((hole): Hole => {
       const down = { value: hole.down, from: below(hardwareAt, part, 'holes', hole.id, 'down') }
       const height = holeHeight(`${at}#hole-${key}-${hole.id}`, top, down)
@@ -128,9 +153,13 @@ export function bracketHoles(
         height,
         fromFloor: fromFloor(`${at}#from-floor-${key}-${hole.id}`, height, ground),
         fromCasing: outward,
+        ...(corner ? { fromCorner: corner } : {}),
       }
     })
-    return { each, working: [ground, outward, ...each.flatMap((hole) => [hole.height, hole.fromFloor])] }
+    return {
+      each,
+      working: [ground, outward, ...(corner ? [corner] : []), ...each.flatMap((hole) => [hole.height, hole.fromFloor])],
+    }
   })
   return { holes: all.flatMap((column) => column.each), reckonings: all.flatMap((column) => column.working) }
 }

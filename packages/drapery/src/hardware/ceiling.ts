@@ -1,9 +1,9 @@
-import { below, type Place, type Treatment } from '@evenhem/job'
+import { below, type Place, type Treatment, type Window } from '@evenhem/job'
 import { type Known, known, type Length, type LengthReckoning, plus, sum } from '@evenhem/length'
 import { ceilingAt, floorAt, fromCasing, fromFloor } from '../arithmetic/index.ts'
 import type { Floor, Frame, Hole } from '../facts.ts'
-import { projectionAt } from '../given.ts'
-import type { Brackets } from './brackets.ts'
+import { projectionAt, windowOf } from '../given.ts'
+import { type Brackets, fromCorner } from './brackets.ts'
 
 /** A hole of a ceiling bracket; `out`: from the line of the hooks toward the room. */
 export interface CeilingHole {
@@ -24,6 +24,7 @@ export function ceilingHoles(
     readonly frame: Frame
     readonly projection: Known<Length>
   },
+  window: Window,
   what: (hole: string) => string,
 ): { readonly holes: readonly Hole[]; readonly reckonings: readonly LengthReckoning[] } {
   const { left, right, supports } = facts.stand
@@ -36,6 +37,7 @@ export function ceilingHoles(
     const over = ceilingAt(`${at}#ceiling-bracket-${key}`, facts.ceiling.points, known(x))
     const ground = floorAt(`${at}#floor-bracket-${key}`, facts.floor.points, known(x))
     const outward = fromCasing(`${at}#bracket-from-casing-${key}`, side, x, facts.frame)
+    const corner = fromCorner(`${at}#bracket-from-corner-${key}`, side, x, facts.frame, window, windowOf(at))
     const height = fromFloor(`${at}#from-floor-${key}`, over, ground)
     const each = list.map((hole): Hole => {
       const own = projectionAt(it, at, side === 'right' ? 'right' : 'left', facts.projection)
@@ -50,6 +52,7 @@ export function ceilingHoles(
         height: over,
         fromFloor: height,
         fromCasing: outward,
+        ...(corner ? { fromCorner: corner } : {}),
         fromWall: sum(
           `${at}#from-wall-${key}-${hole.id}`,
           'drapery/from-wall',
@@ -58,7 +61,10 @@ export function ceilingHoles(
         ),
       }
     })
-    return { each, working: [over, ground, outward, height, ...each.flatMap(({ fromWall }) => fromWall ?? [])] }
+    return {
+      each,
+      working: [over, ground, outward, ...(corner ? [corner] : []), height, ...each.flatMap(({ fromWall }) => fromWall ?? [])],
+    }
   })
   return { holes: all.flatMap((one) => one.each), reckonings: all.flatMap((one) => one.working) }
 }

@@ -1,6 +1,6 @@
 import type { Place, Treatment } from '@evenhem/job'
 import { given, type Known, type Length, type LengthReckoning, plus, type Reckoning } from '@evenhem/length'
-import { stackOfShare } from '../arithmetic/index.ts'
+import { alongRod, alongWalls, stackOfShare } from '../arithmetic/index.ts'
 import type { Coverage, HeldAtWall, MakeUp, PanelMakeUp, Share } from '../facts.ts'
 import { member, panelAt, perhaps } from '../given.ts'
 
@@ -43,3 +43,14 @@ export function stackOf(
 
 /** What a stack came to. */
 export const stackWidth = (stack: readonly Reckoning[]): Length => (stack.at(-1)?.value ?? 0) as Length
+
+/** Places along the walls as lengths along the rod, counted from the left end of what is covered, and back; the same but for that end where no corner is. */
+export function unbent({ left, corners = [] }: Coverage): {
+  readonly toRod: (x: Length) => Length
+  readonly toWalls: (along: Length) => Length
+} {
+  return {
+    toRod: (x) => alongRod(left.value, corners, x) as Length,
+    toWalls: (along) => Math.round(alongWalls(left.value, corners, along)) as Length,
+  }
+}

@@ -1,20 +1,24 @@
-import { below, type Place, type Treatment } from '@evenhem/job'
-import { given, type Known, type Length, type LengthReckoning, most, plus, sum } from '@evenhem/length'
+import { below, type Place, type Treatment, type Wall, type Window } from '@evenhem/job'
+import { given, type Known, known, type Length, type LengthReckoning, most, plus, type Reckoning, sum } from '@evenhem/length'
 import { type Ask, type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import {
   type CasingAlong,
+  type Corner,
   type CoverEnds,
   casingSpan,
+  cornerAngle,
   coverEnds,
   oneWayShare,
   overlapped,
   pairShares,
   pastCasing,
+  rodBetween,
+  setBack,
   stationaryShare,
   widthsApart,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { type Coverage, coverage, drawnEnds, frame, overlap as overlapFact, type Share } from '../facts.ts'
+import { type Coverage, coverage, drawnEnds, frame, overlap as overlapFact, projection, type Share } from '../facts.ts'
 import {
   check,
   coveredBy,
@@ -26,6 +30,7 @@ import {
   type PlacedOpening,
   panelAt,
   perhaps,
+  projectionAt,
   windowOf,
 } from '../given.ts'
 
@@ -80,10 +85,10 @@ function highestTop(
 export const coverageRule = rule({
   id: 'coverage',
   on: 'treatment',
-  needs: { frame },
+  needs: { frame, projection: { maybe: projection } },
   gives: { coverage, checks, reckonings },
   codes: ['drapery/panels-of-draw', 'drapery/widths-agree'],
-}).run(({ it, at, job }, facts) => {
+}).run(({ it, at, job, window }, facts) => {
   const [rodWidth, pastLeft, pastRight] = (['width', 'pastLeft', 'pastRight'] as const).map((name) =>
     member(at, ['rod', name], it.rod?.[name]),
   )
@@ -95,6 +100,15 @@ export const coverageRule = rule({
   }
   const ends = coverEnds(at, order)
   if (!ends) return { ask: [below(at, 'rod', 'width')] }
+  const turned = turns(it, at, window, ends, facts.projection)
+  if ('ask' in turned) return turned
+  const { corners } = turned
+  // How much of the rod is covered follows from its ends only when both are known on their own walls.
+  if (corners.length > 0 && !(order.pastLeft && order.pastRight))
+    return { ask: (['pastLeft', 'pastRight'] as const).filter((name) => !order[name]).map((name) => below(at, 'rod', name)) }
+  const along =
+    corners.length > 0 ? rodBetween(`${at}#covers-along`, 'drapery/covers', corners, ends.left, ends.right) : undefined
+  const rodEnds = along ? { ...ends, width: known(along) } : ends
   const suits = panelsSuit(it)
   const counted = check(
     'drapery/panels-of-draw',
@@ -103,17 +117,50 @@ export const coverageRule = rule({
     { count: { count: it.panels.length }, draw: drawWord(it) },
     'unpack',
   )
-  const [agree, apart] = widthsAgree(at, order, ends, ruleOf(job, 'heightsAgree'))
-  if (!suits) return { checks: [counted, ...agree], reckonings: [...ends.working, ...apart] }
-  const shared = shares(it, at, ends)
+  const [agree, apart] = widthsAgree(at, order, rodEnds, ruleOf(job, 'heightsAgree'))
+  if (!suits)
+    return { checks: [counted, ...agree], reckonings: [...ends.working, ...turned.working, ...(along ? [along] : []), ...apart] }
+  const shared = shares(it, at, rodEnds, corners)
   if ('ask' in shared) return shared
-  const { left, right, width } = ends
+  const { left, right, width } = rodEnds
   return {
-    coverage: { left, right, width, ...shared.coverage },
+    coverage: { left, right, width, ...shared.coverage, ...(corners.length > 0 ? { corners } : {}) },
     checks: [counted, ...agree],
-    reckonings: [...ends.working, ...apart, ...shared.working],
+    reckonings: [...ends.working, ...turned.working, ...(along ? [along] : []), ...apart, ...shared.working],
   }
 })
+
+/** The corners inside what is covered, each with how far the rod is set back there; asks for an angle or a wall's end that is not known. */
+function turns(
+  it: Treatment,
+  at: Place,
+  window: Window,
+  ends: CoverEnds,
+  out: Known<Length> | undefined,
+): { readonly corners: readonly Corner[]; readonly working: readonly Reckoning[] } | Ask {
+  const windowAt = windowOf(at)
+  const between = window.walls.slice(0, -1).map((wall, i) => ({ wall, next: window.walls[i + 1] as Wall }))
+  const unplaced = between.filter(({ next }) => next.left === undefined)
+  // A window of several walls whose ends nobody gave may still stay on one of them: its openings tell.
+  const isAround = new Set(coveredBy(it, window, windowAt).map(({ wall }) => wall.id)).size > 1
+  if (isAround && unplaced.length > 0) return { ask: unplaced.map(({ next }) => below(windowAt, 'walls', next.id, 'left')) }
+  const inside = between.filter(
+    ({ next }) => next.left !== undefined && next.left > ends.left.value && next.left < ends.right.value,
+  )
+  const unknown = inside.filter(({ wall }) => wall.corner === undefined)
+  if (unknown.length > 0) return { ask: unknown.map(({ wall }) => below(windowAt, 'walls', wall.id, 'corner')) }
+  if (inside.length === 0 || !out) return { corners: [], working: [] }
+  const own = (['left', 'right'] as const).map((side) => projectionAt(it, at, side, out))
+  const most = (own[0] as Known<Length>).value >= (own[1] as Known<Length>).value ? own[0] : own[1]
+  const each = inside.map(({ wall, next }) => {
+    const degrees = wall.corner as number
+    const angle = cornerAngle(`${at}#angle-${wall.id}`, { value: degrees, from: below(windowAt, 'walls', wall.id, 'corner') })
+    const back = setBack(`${at}#set-back-${wall.id}`, most as Known<Length>, angle)
+    const x = { value: next.left as Length, from: below(windowAt, 'walls', next.id, 'left') }
+    return { corner: { wall: wall.id, next: next.id, x, degrees, back }, working: [angle, back] }
+  })
+  return { corners: each.map(({ corner }) => corner), working: each.flatMap(({ working }) => working) }
+}
 
 const drawWord = (it: Treatment) => ({ code: `drapery/draw-${it.draw.replace(' ', '-')}` })
 /** A pair has two panels that open apart, a one-way draw has one. */
@@ -150,26 +197,25 @@ interface Shared {
   readonly coverage: Pick<Coverage, 'meets' | 'leadingEnd' | 'shares'>
   readonly working: readonly LengthReckoning[]
 }
-function shares(it: Treatment, at: Place, ends: CoverEnds): Shared | Ask {
+function shares(it: Treatment, at: Place, ends: CoverEnds, corners: readonly Corner[]): Shared | Ask {
   switch (it.draw) {
     case 'pair':
-      return ofPair(it, at, ends)
+      return ofPair(it, at, ends, corners)
     case 'stationary':
-      return ofStationary(it, at, ends)
+      return ofStationary(it, at, ends, corners)
     default:
-      return ofOneWay(it, at, ends)
+      return ofOneWay(it, at, ends, corners)
   }
 }
 
-function ofPair(it: Treatment, at: Place, ends: CoverEnds): Shared {
+function ofPair(it: Treatment, at: Place, ends: CoverEnds, corners: readonly Corner[]): Shared {
   const first = it.panels[0]?.id ?? ''
-  const pair = pairShares(at, ends, {
-    meets: perhaps(member(at, ['rod', 'middle'], it.rod?.middle)),
-    leftShare: perhaps(member(panelAt(at, first), ['share'], it.panels[0]?.share)),
-  })
+  const meeting = perhaps(member(at, ['rod', 'middle'], it.rod?.middle))
+  const leftShare = perhaps(member(panelAt(at, first), ['share'], it.panels[0]?.share))
+  const pair = pairShares(at, ends, { meets: meeting, leftShare }, corners)
   const { meets, working } = pair
   const overlap = perhaps(member(at, ['overlap'], it.overlap))
-  const lapped = overlap && overlap.value > 0 ? overlapped(at, pair, overlap) : undefined
+  const lapped = overlap && overlap.value > 0 ? overlapped(at, pair, overlap, corners) : undefined
   const list = it.panels.map(({ id }): Share => {
     const outer = outerSide(it, id)
     const [leading, width] = lapped ? [lapped.leading[outer], lapped.covers[outer]] : [meets, pair[outer]]
@@ -179,14 +225,14 @@ function ofPair(it: Treatment, at: Place, ends: CoverEnds): Shared {
   return { coverage: { meets, shares: list }, working: [...working, ...more] }
 }
 
-function ofOneWay(it: Treatment, at: Place, ends: CoverEnds): Shared {
+function ofOneWay(it: Treatment, at: Place, ends: CoverEnds, corners: readonly Corner[]): Shared {
   const [outer, leadingEnd] = it.draw === 'one-way left' ? (['left', 'right'] as const) : (['right', 'left'] as const)
-  const width = oneWayShare(at, ends)
+  const width = oneWayShare(at, ends, corners)
   const list = it.panels.map(({ id }): Share => ({ panel: id, outer, end: ends[outer], leading: ends[leadingEnd], width }))
   return { coverage: { leadingEnd, shares: list }, working: [width] }
 }
 
-function ofStationary(it: Treatment, at: Place, ends: CoverEnds): Shared | Ask {
+function ofStationary(it: Treatment, at: Place, ends: CoverEnds, corners: readonly Corner[]): Shared | Ask {
   const asked: Place[] = []
   const each = it.panels.map((panel) => {
     const place = panelAt(at, panel.id)
@@ -195,7 +241,9 @@ function ofStationary(it: Treatment, at: Place, ends: CoverEnds): Shared | Ask {
     if (!share) asked.push(below(place, 'share'))
     const at_ = perhaps(member(place, ['at'], panel.at))
     const end = at_ ? given(`${place}#end`, 'drapery/outer-end', plus('drapery/outer-end', at_)) : ends[outer]
-    return share ? { panel: panel.id, outer, ...stationaryShare(place, outer, end, share), own: at_ ? [end] : [] } : undefined
+    return share
+      ? { panel: panel.id, outer, ...stationaryShare(place, outer, end, share, corners), own: at_ ? [end] : [] }
+      : undefined
   })
   if (asked.length > 0) return { ask: asked }
   const found = each.filter((one) => one !== undefined)

@@ -3,7 +3,7 @@ import { type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { between, spaceLeft, spliceAt } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { frame, reach, rod } from '../facts.ts'
+import { coverage, frame, reach, rod } from '../facts.ts'
 import { check, filled, long, magnitude, member, openingOf, perhaps, wallUnder, windowOf } from '../given.ts'
 
 /** The free wall on both sides, asked for at once and not only when all before it is filled. */
@@ -52,13 +52,13 @@ export const wallFits = rule({
 export const rodLength = rule({
   id: 'rod-length',
   on: 'treatment',
-  needs: { rod: { maybe: rod } },
+  needs: { rod: { maybe: rod }, coverage: { maybe: coverage } },
   gives: { checks, reckonings },
   codes: ['drapery/rod-length'],
 }).run(({ it, at, job }, facts) => {
   const cut = perhaps(member(at, ['rod', 'cut'], it.rod?.cut))
   if (!cut || !facts.rod) return {}
-  const needed = between(`${at}#rod-needed`, 'drapery/rod-needed', facts.rod.left, facts.rod.right)
+  const needed = between(`${at}#rod-needed`, 'drapery/rod-needed', facts.rod.left, facts.rod.right, facts.coverage?.corners)
   const over = sum(`${at}#rod-over`, 'drapery/rod-over', plus('drapery/rod-as-cut', cut), minus('drapery/rod-needed', needed))
   const near = ruleOf(job, 'heightsAgree')
   const verdict = over.value < -near.value ? 'fail' : over.value > 2 * ruleOf(job, 'widthOff').value ? 'warn' : 'pass'
@@ -99,7 +99,7 @@ export const splices = rule({
 export const span = rule({
   id: 'span',
   on: 'treatment',
-  needs: { rod: { maybe: rod } },
+  needs: { rod: { maybe: rod }, coverage: { maybe: coverage } },
   gives: { checks, reckonings },
   codes: ['drapery/span'],
 }).run(({ at }, facts) => {
@@ -107,7 +107,9 @@ export const span = rule({
   if (!most || held.length < 2) return {}
   const spans = held
     .slice(1)
-    .map((to, i) => between(`${at}#span-${i + 1}`, 'drapery/span-between', held[i] as LengthReckoning, to))
+    .map((to, i) =>
+      between(`${at}#span-${i + 1}`, 'drapery/span-between', held[i] as LengthReckoning, to, facts.coverage?.corners),
+    )
   const widest = spans.reduce((a, b) => (b.value > a.value ? b : a))
   const values = {
     widest: long(widest),

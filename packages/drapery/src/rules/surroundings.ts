@@ -246,11 +246,10 @@ export const planned = rule({
   on: 'treatment',
   needs: { drop: { maybe: ceilingDrop } },
   gives: { checks },
-  codes: ['drapery/mount', 'drapery/around-corner'],
-}).run(({ it, at, window }, facts) => {
+  codes: ['drapery/mount'],
+}).run(({ it, at }, facts) => {
   const mount = it.mount ?? 'wall'
   const isPlain = ['wall', 'casing', 'crown'].includes(mount) || (mount === 'ceiling' && facts.drop !== undefined)
-  const walls = window.walls.filter((wall) => wall.openings.some((opening) => it.openings?.includes(opening.id) ?? true))
   return {
     checks: [
       ...(isPlain
@@ -260,7 +259,6 @@ export const planned = rule({
               mount: { code: `drapery/mount-${mount.replace(' ', '-')}` },
             }),
           ]),
-      ...(walls.length > 1 ? [check('drapery/around-corner', 'fail', at, { count: { count: walls.length } }, 'mark')] : []),
     ],
   }
 })

@@ -98,7 +98,10 @@ export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes, to
           const from = hole.fromWall ?? hole.fromFloor
           return { what: hole.what, value: from.value, of: from.name }
         }),
-        ...own.slice(0, 1).map(({ fromCasing }) => ({ what: fromCasing.what, value: fromCasing.value, of: fromCasing.name })),
+        ...own.slice(0, 1).map(({ fromCasing, fromCorner }) => {
+          const from = fromCorner ?? fromCasing
+          return { what: from.what, value: from.value, of: from.name }
+        }),
       ],
       cautions: [ladder],
       tools: ['drapery/tape', 'drapery/pencil', 'drapery/level'],
