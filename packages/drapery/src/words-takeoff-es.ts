@@ -88,8 +88,8 @@ export const takeoffWordsEs: Readonly<Record<keyof typeof takeoffWords, Words[st
   'drapery/flat-less': one('ancho plano menos lo que pide la amplitud'),
   'drapery/fullness-held': one('El ancho plano del pedido da la amplitud que se pide ({panel}: {ordered}).'),
   'drapery/fullness-held.warn': one(
-    'Ancho plano inesperado de {ordered} del {panel}, se esperaba {asked} para su amplitud: {off} {way, select, short {menos} other {más}}.',
-    '{way, select, short {Sus pliegues serán más pobres que lo pedido.} other {La tela contada no lo da.}} Cambie el ancho plano o la amplitud.',
+    'Ancho plano inesperado de {ordered} del {panel}, se esperaba {way, select, bare {al menos {asked}, su ancho terminado: {off} menos} short {{asked} para su amplitud: {off} menos} other {{asked} para su amplitud: {off} más}}.',
+    '{way, select, bare {La amplitud en por ciento puede ser del ancho o de más: dígalo en la regla percentMeans del taller.} short {Sus pliegues serán más pobres que lo pedido. Cambie el ancho plano o la amplitud.} other {La tela contada no lo da. Cambie el ancho plano o la amplitud.}}',
   ),
   'drapery/cut-holds': one('Cada corte de {cut} alcanza para los {needed} que hacen falta; sobran {rest}.'),
   'drapery/cut-holds.fail': one(

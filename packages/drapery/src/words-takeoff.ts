@@ -87,8 +87,8 @@ export const takeoffWords = {
   'drapery/flat-less': one('flat width less what fullness asks for'),
   'drapery/fullness-held': one('The flat width in the order gives the fullness that is asked for ({panel}: {ordered}).'),
   'drapery/fullness-held.warn': one(
-    'Unexpected flat width {ordered} of the {panel}, expected {asked} for its fullness: {off} {way, select, short {less} other {more}}.',
-    '{way, select, short {Its folds will be poorer than ordered.} other {The cloth that is counted does not give it.}} Change the flat width or the fullness.',
+    'Unexpected flat width {ordered} of the {panel}, expected {way, select, bare {at least {asked}, its finished width: {off} less} short {{asked} for its fullness: {off} less} other {{asked} for its fullness: {off} more}}.',
+    '{way, select, bare {Fullness in per cent can be of the width or beyond it: say which in the workroom’s rule percentMeans.} short {Its folds will be poorer than ordered. Change the flat width or the fullness.} other {The cloth that is counted does not give it. Change the flat width or the fullness.}}',
   ),
   'drapery/cut-holds': one('Each cut of {cut} holds the {needed} that are needed; {rest} are left over.'),
   'drapery/cut-holds.fail': one(

@@ -291,3 +291,15 @@ test('what cloth weighs tells whether one person may lift a panel, unless the or
   const said = changed(ordered, `${over}/panels/right/weight`, '6 kg')
   expect(lift(said)).toMatchObject({ verdict: 'pass', at: `${over}/panels/right/weight`, values: { mass: { mass: 6 } } })
 })
+
+test('per cent that make cloth narrower than the panel are named: most often they are meant beyond the width', () => {
+  const percent = (value: number, rule = {}) =>
+    held(changed(changed(rules(rule), `${over}/fullness`), `${over}/fullnessPercent`, value))
+  expect(percent(99)).toMatchObject({
+    verdict: 'warn',
+    at: `${over}/panels/left`,
+    values: { way: 'bare', off: { length: 0.425 * inch } },
+  })
+  expect(percent(100)?.values).toMatchObject({ way: 'wide' })
+  expect(percent(140, { percentMeans: 'beyond the width' })?.verdict).toBe('pass')
+})

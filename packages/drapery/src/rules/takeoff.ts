@@ -1,6 +1,6 @@
 import type { Fabric, Place } from '@evenhem/job'
-import { minus, most, plus, type Reckoning, sum, wholeNanometres } from '@evenhem/length'
-import { checks, reckonings, rule } from '@evenhem/plugin'
+import { type Length, minus, most, plus, type Reckoning, sum, wholeNanometres } from '@evenhem/length'
+import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { clothOrdered, panelWeight, placingExtra, soldSteps } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
 import { type ClothTakeoff, cloths, coverage, type FabricSum, fabricSums, makeUp, type PanelTakeoff, takeoff } from '../facts.ts'
@@ -136,6 +136,8 @@ export const fullnessHeld = rule({
 }).run(({ at, job }, facts) => {
   const face = facts.takeoff?.cloths[0]
   if (!facts.takeoff || !face) return {}
+  const bare = facts.takeoff.panels.find(({ flat, finishedWidth }) => flat.value < finishedWidth.value)
+  if (bare) return { checks: [withoutFullness(at, bare)] }
   const near = ruleOf(job, 'flatShort')
   const each = facts.takeoff.panels.flatMap((panel) => {
     const { ordered, flat } = panel
@@ -166,6 +168,18 @@ export const fullnessHeld = rule({
     reckonings: each.map((one) => one.less),
   }
 })
+
+/** Cloth that is narrower than the panel is to be: most often per cent of the width where per cent beyond it are meant. */
+function withoutFullness(at: Place, { panel, outer, flat, finishedWidth }: PanelTakeoff): Check {
+  const values = {
+    panel: { code: `drapery/panel-${outer}` },
+    ordered: long(flat),
+    asked: long(finishedWidth),
+    off: { length: (finishedWidth.value - flat.value) as Length },
+    way: 'bare',
+  }
+  return check('drapery/fullness-held', 'warn', panelAt(at, panel), values)
+}
 
 /** From the narrower to the wider of what fullness asks for and what the rounded widths of a panel give. */
 function flatsWithin({ panel, flat }: PanelTakeoff, face: ClothTakeoff): readonly [number, number] {
