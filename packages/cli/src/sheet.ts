@@ -1,5 +1,5 @@
 import type { Hole, HookMap, HookPlace } from '@evenhem/drapery/facts'
-import type { Figure, Mark } from '@evenhem/drawing'
+import { captionOf, type Figure, type Mark, ownersOf, withOwners } from '@evenhem/drawing'
 import { type Job, nameOf, type Place, type PlacedWindow, placeInWords } from '@evenhem/job'
 import type { PlannedStep, WindowPlan } from '@evenhem/planner'
 import { stages } from '@evenhem/plugin'
@@ -19,32 +19,43 @@ const factsOf = <T>(plan: WindowPlan, id: string): readonly T[] =>
 
 /** Heights above the level line, from the top down, as the elevation shows them. */
 const heights: Write = (plan, { say, length }) => {
-  const marks = flat(plan.layers.filter(({ view }) => view === 'elevation').flatMap((layer) => layer.marks))
+  const marks = flat(
+    withOwners(plan.layers)
+      .filter(({ view }) => view === 'elevation')
+      .flatMap((layer) => layer.marks),
+  )
   const figures = marks.flatMap((mark): Figure[] => (mark.kind === 'height' && mark.role === 'dimension' ? [mark.figure] : []))
   const once = [...new Map(figures.map((figure) => [figure.of, figure])).values()]
-  const rows = once.flatMap(({ what, value }) => (value === undefined ? [] : [{ what, value }])).sort((a, b) => b.value - a.value)
-  return table(rows.map(({ what, value }) => [say(what), length(value)]))
+  const rows = once
+    .flatMap((figure) => (figure.value === undefined ? [] : [{ what: captionOf(figure, say), value: figure.value }]))
+    .sort((a, b) => b.value - a.value)
+  return table(rows.map(({ what, value }) => [what, length(value)]))
+}
+
+/** From where a place along the wall is measured. */
+const alongFrom = (side: Hole['side'], corner: Hole['fromCorner']) => {
+  if (corner) return corner.what === 'drapery/from-left-corner' ? 'from-left-corner' : 'from-right-corner'
+  return side === 'middle' ? 'from-left-edge' : 'from-casing'
 }
 
 /** What to pencil: each hole from the floor below it, one in the ceiling from the wall, and from the nearer edge of the casing. */
-const marks: Write = (plan, { say, length, voice }) =>
-  table(
+const marks: Write = (plan, { say, length, voice }) => {
+  const owners = ownersOf(plan.layers)
+  return table(
     factsOf<readonly Hole[]>(plan, 'drapery/holes@1')
       .flat()
       .sort((a, b) => a.side.localeCompare(b.side) || b.height.value - a.height.value)
-      .map(({ side, what, fromFloor, fromCasing, fromCorner, fromWall }) => [
+      .map(({ side, what, height, fromFloor, fromCasing, fromCorner, fromWall }) => [
+        ...(owners.size > 0 ? [say(owners.get(height.name.split('#')[0] ?? '') ?? '')] : []),
         say(`drapery/${side}`),
         say(what),
         fromWall
           ? voice('from-wall', { length: length(fromWall.value) })
           : voice('from-floor', { length: length(fromFloor.value) }),
-        fromCorner
-          ? voice(fromCorner.what === 'drapery/from-left-corner' ? 'from-left-corner' : 'from-right-corner', {
-              length: length(fromCorner.value),
-            })
-          : voice('from-casing', { length: length(fromCasing.value) }),
+        voice(alongFrom(side, fromCorner), { length: length((fromCorner ?? fromCasing).value) }),
       ]),
   )
+}
 
 /** Neighbours that go to the same kind of bearer, one after the other, as one. */
 const runsOf = (places: readonly HookPlace[]): readonly (readonly HookPlace[])[] =>
@@ -113,11 +124,13 @@ const stepLines = (plan: WindowPlan, step: PlannedStep, speech: Speech): readonl
 const steps: Write = (plan, speech) => {
   const { say, voice } = speech
   const width = Math.max(...stages.map((stage) => voice(`stage.${stage}`).length))
+  const owners = ownersOf(plan.layers)
   return plan.steps
     .map((step, n) => {
       const stage = plan.steps[n - 1]?.stage === step.stage ? '' : voice(`stage.${step.stage}`)
       const below = stepLines(plan, step, speech).map((line) => `${' '.repeat(width + 6)}${line}\n`)
-      return `  ${stage.padEnd(width)}  ${say(step.code, step.values)}\n${below.join('')}`
+      const owner = owners.get(step.on)
+      return `  ${stage.padEnd(width)}  ${owner === undefined ? '' : `(${say(owner)}) `}${say(step.code, step.values)}\n${below.join('')}`
     })
     .join('')
 }

@@ -9,6 +9,7 @@ import { inReadingOrder, labelsOf } from './labels.ts'
 import { bladesOf, isAtTop, type Laid, lay, type Work, walls } from './layout.ts'
 import { markBounds } from './mark/index.ts'
 import type { Layer } from './marks.ts'
+import { withOwners } from './owners.ts'
 import { type Arranged, placeCaptions, placeFindings, placeHeights, placeInside, placeRows } from './placing.ts'
 import type { LeftOut, Placed, Scene } from './scene.ts'
 import { sentences } from './sentences.ts'
@@ -112,7 +113,7 @@ function arrange(work: Work, laid: Laid): Arranged {
  * scale that leaves room for rows and heights, draws, opens details where marks crowd, and only then places words and numbers, none over another.
  */
 export function compose(layers: readonly Layer[], options: ComposeOptions): Scene {
-  const gathered = gather(layers, options.view, options.state)
+  const gathered = gather(withOwners(layers), options.view, options.state)
   const first = workOf(gathered, options)
   if (!first) return emptyScene(options, gathered.leftOut)
   const { work, laid } = settled(first)

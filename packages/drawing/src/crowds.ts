@@ -6,6 +6,7 @@ import { type Bounds, boundsOf, unionOf } from './space.ts'
 export interface Crowd {
   readonly bounds: Bounds
   readonly code: string
+  readonly layer?: string
   readonly nearest: number
   readonly marks: Detail['marks']
 }
@@ -58,7 +59,7 @@ export function crowdsOf({ marks, details }: Gathered, reach: number): Crowded {
   const offered = details.map((detail): Crowd => {
     const bounds = unionOf([boundsOf([detail.from, detail.to])]) as Bounds
     const nearest = Math.min(shortest(detail), leastDistance([...crosses, ...heights].filter((point) => isIn(bounds, point))))
-    return { bounds, code: detail.code, nearest, marks: detail.marks }
+    return { bounds, code: detail.code, ...(detail.layer ? { layer: detail.layer } : {}), nearest, marks: detail.marks }
   })
   const alone = crosses.filter((point) => !details.some((detail) => isIn(boundsOf([detail.from, detail.to]) as Bounds, point)))
   const own = clusters(alone, reach)

@@ -1,4 +1,5 @@
 import type { Height } from './marks.ts'
+import { captionOf } from './owners.ts'
 import type { LeftOut, Tag, Words } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
 import { type At, type Box, boxAt, joined, moved } from './space.ts'
@@ -26,9 +27,11 @@ export interface HeightLabel {
 
 /** The caption of a height; of two with the same caption, which of them: in full to be heard, `short` on a label, whose end must not be cut off. */
 function heightCaption(mark: Height, all: readonly Height[], { say }: ComposeOptions, length: 'full' | 'short'): string {
-  const caption = say(mark.figure.what)
+  const caption = captionOf(mark.figure, say)
   if (mark.owner) return `${caption}, ${say(mark.owner)}`
-  const twins = all.filter((other) => other.figure.what === mark.figure.what && !other.owner)
+  const twins = all.filter(
+    (other) => other.figure.what === mark.figure.what && other.figure.layer === mark.figure.layer && !other.owner,
+  )
   const other = twins.find((twin) => twin !== mark)
   if (!other || twins.length > 2 || other.at[0] === mark.at[0]) return caption
   const side = mark.at[0] < other.at[0] ? 'left' : 'right'

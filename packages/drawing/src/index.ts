@@ -6,6 +6,7 @@ export { contrast, type Light, lights, pairs, quietOnPurpose, type Token, weight
 export { findingShape } from './mark/finding.ts'
 export { glyphsSvg } from './mark/label.ts'
 export * from './marks.ts'
+export { captionOf, ownersOf, withOwners } from './owners.ts'
 export * from './scene.ts'
 export type { ComposeOptions, Voice } from './setting.ts'
 export { paper, phone, type Sizes, screen } from './sizes.ts'

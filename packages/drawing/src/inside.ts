@@ -1,6 +1,7 @@
 import type { Ground } from './ground.ts'
 import { type LabelSpot, labelBox } from './label.ts'
 import type { Dimension } from './marks.ts'
+import { captionOf } from './owners.ts'
 import type { Spot } from './rows.ts'
 import type { Tag } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
@@ -95,7 +96,7 @@ export function insideSpot(
   const { sizes } = options
   const lie = lieOf(mark, frame)
   const tag = tagOf(mark.figure, sizes.inside, options)
-  const caption = wrap(options.say(mark.figure.what), sizes.caption, widest * sizes.caption.size, 2)
+  const caption = wrap(captionOf(mark.figure, options.say), sizes.caption, widest * sizes.caption.size, 2)
   const clear = sizes.tick + 0.2 * sizes.inside.size
   const isClear = (box: Box): boolean =>
     lines.every(

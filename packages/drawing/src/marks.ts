@@ -43,6 +43,8 @@ export interface Figure {
   readonly state: NumberState
   /** With state `off`: measured less expected. With `decided`: decided less the number set aside. */
   readonly off?: Length
+  /** Code of the layer of drapery that it is about, where several hang one before the other. Put there when layers are composed. */
+  readonly layer?: string
 }
 
 export interface Line {
@@ -142,6 +144,8 @@ export interface Detail {
   readonly from: Point
   readonly to: Point
   readonly marks: readonly Mark[]
+  /** As of a figure. */
+  readonly layer?: string
 }
 
 export type Mark = Line | Path | Rect | Circle | Hatch | Caption | Cross | Dimension | Height | Finding | Group | Detail
@@ -160,6 +164,8 @@ export interface Layer {
   /** From back to front: wall 0, opening 10, inner treatment 20, outer treatment 30, hardware 40, marks 50. */
   readonly depth: number
   readonly marks: readonly Mark[]
+  /** The place of what it is about; of those with nothing below them several are layers of drapery, from the glass outward. */
+  readonly on?: string
   /** Of a plan: where the walls turn. All layers of the plan are folded there. */
   readonly bends?: readonly Bend[]
 }

@@ -26,7 +26,9 @@ export function factors({ nearest }: Crowd, scale: number, crowd: number): reado
 export function planOf(crowd: Crowd, factor: number, frame: Frame, options: ComposeOptions): Plan {
   const { caption: type } = options.sizes
   const head = 1.9 * type.size
-  const title = [options.say(crowd.code), factorText(factor)].filter((words) => words !== '').join(', ')
+  const title = [options.say(crowd.code), ...(crowd.layer ? [options.say(crowd.layer)] : []), factorText(factor)]
+    .filter((words) => words !== '')
+    .join(', ')
   const wanted = (head + textWidth(title, type) + 1.2 * type.size) / (frame.scale * factor)
   const more = Math.max(0, wanted - (crowd.bounds.right - crowd.bounds.left)) / 2
   const bounds = { ...crowd.bounds, left: crowd.bounds.left - more, right: crowd.bounds.right + more }

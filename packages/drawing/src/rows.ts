@@ -1,5 +1,6 @@
 import type { Margins } from './fit.ts'
 import type { Dimension } from './marks.ts'
+import { captionOf } from './owners.ts'
 import type { Tag, Words } from './scene.ts'
 import type { ComposeOptions } from './setting.ts'
 import { type At, type Box, type Frame, toScene } from './space.ts'
@@ -83,7 +84,7 @@ function itemOf(mark: Dimension, side: Side, frame: Frame, options: ComposeOptio
   const ends = [toScene(frame, mark.from)[along], toScene(frame, mark.to)[along]]
   const { sizes } = options
   const tag = tagOf(mark.figure, sizes.row, options)
-  const caption = options.say(mark.figure.what)
+  const caption = captionOf(mark.figure, options.say)
   const lines = along === 0 ? [caption] : wrap(caption, sizes.caption, captionColumn * sizes.caption.size, 2)
   const ways = along === 0 ? waysAlongX(tag, caption, side === 'above', sizes) : waysAlongY(tag, lines, side === 'right', sizes)
   return { mark, tag, lines, stretch: { low: Math.min(...ends), high: Math.max(...ends), ways } }

@@ -1,5 +1,6 @@
 import type { Length } from '@evenhem/length'
 import type { Figure } from './marks.ts'
+import { captionOf } from './owners.ts'
 import type { Voice } from './setting.ts'
 
 /** Words of the drawing itself; the host says them by code, like a plugin's. */
@@ -17,6 +18,18 @@ export const words = {
     'drawing/right': { says: 'right' },
     'drawing/left-short': { says: 'left' },
     'drawing/right-short': { says: 'right' },
+    'drawing/layer-inner': { says: 'inner' },
+    'drawing/layer-middle': { says: 'middle' },
+    'drawing/layer-outer': { says: 'outer' },
+    'drawing/layer-1': { says: 'layer 1' },
+    'drawing/layer-2': { says: 'layer 2' },
+    'drawing/layer-3': { says: 'layer 3' },
+    'drawing/layer-4': { says: 'layer 4' },
+    'drawing/layer-5': { says: 'layer 5' },
+    'drawing/layer-6': { says: 'layer 6' },
+    'drawing/layer-7': { says: 'layer 7' },
+    'drawing/layer-8': { says: 'layer 8' },
+    'drawing/layer-9': { says: 'layer 9' },
     'drawing/detail': { says: 'Enlarged' },
     'drawing/pass': { says: 'pass' },
     'drawing/warn': { says: 'look' },
@@ -41,6 +54,18 @@ export const words = {
     'drawing/right': { says: 'derecha' },
     'drawing/left-short': { says: 'izq.' },
     'drawing/right-short': { says: 'der.' },
+    'drawing/layer-inner': { says: 'interior' },
+    'drawing/layer-middle': { says: 'media' },
+    'drawing/layer-outer': { says: 'exterior' },
+    'drawing/layer-1': { says: 'capa 1' },
+    'drawing/layer-2': { says: 'capa 2' },
+    'drawing/layer-3': { says: 'capa 3' },
+    'drawing/layer-4': { says: 'capa 4' },
+    'drawing/layer-5': { says: 'capa 5' },
+    'drawing/layer-6': { says: 'capa 6' },
+    'drawing/layer-7': { says: 'capa 7' },
+    'drawing/layer-8': { says: 'capa 8' },
+    'drawing/layer-9': { says: 'capa 9' },
     'drawing/detail': { says: 'Ampliado' },
     'drawing/pass': { says: 'bien' },
     'drawing/warn': { says: 'mirar' },
@@ -72,7 +97,7 @@ function known(figure: Figure, value: Length, voice: Voice): string {
 }
 
 /** What a figure says: its caption (or `what`), its number and how it is known. */
-export function figureWords(figure: Figure, voice: Voice, what = voice.say(figure.what)): string {
+export function figureWords(figure: Figure, voice: Voice, what = captionOf(figure, voice.say)): string {
   const told =
     figure.value === undefined || figure.state === 'unknown' ? voice.say('drawing/unknown') : known(figure, figure.value, voice)
   return what ? `${what}: ${told}` : told

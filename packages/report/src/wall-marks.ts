@@ -1,4 +1,4 @@
-import type { Mark } from '@evenhem/drawing'
+import { captionOf, type Mark, withOwners } from '@evenhem/drawing'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Line, Section } from './outline.ts'
 import type { Standing } from './standing.ts'
@@ -15,11 +15,13 @@ const flat = (mark: Mark): readonly Mark[] => (mark.kind === 'group' ? mark.mark
 export function wallMarksOf(plan: WindowPlan, standing: Standing, voice: Voice): WallMarks | undefined {
   const title = voice.text('report/marks')
   if (standing === 'fail') return { title, of: [], instead: voice.text('report/marks-stopped') }
-  const marks = plan.layers.filter(({ view }) => view === 'marks').flatMap((layer) => layer.marks.flatMap(flat))
+  const marks = withOwners(plan.layers)
+    .filter(({ view }) => view === 'marks')
+    .flatMap((layer) => layer.marks.flatMap(flat))
   const of = marks.flatMap((mark): readonly Line[] => {
     if (mark.kind !== 'height' || mark.role !== 'mark' || mark.figure.value === undefined) return []
     const side = voice.text(`drawing/${mark.side ?? 'left'}-short`)
-    const name = voice.text('report/mark', { mark: voice.text(mark.figure.what), side })
+    const name = voice.text('report/mark', { mark: captionOf(mark.figure, voice.text), side })
     return [{ name: [capital(name)], says: [[voice.number(mark.figure.value)]] }]
   })
   return of.length > 0 ? { title, of } : undefined

@@ -1,4 +1,4 @@
-import { member } from '@evenhem/drapery'
+import { fromCorner, member, windowOf } from '@evenhem/drapery'
 import { floorAt, fromCasing, fromFloor, returnHoleHeight } from '@evenhem/drapery/arithmetic'
 import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, makeUp } from '@evenhem/drapery/facts'
 import { type Known, known, type Length } from '@evenhem/length'
@@ -31,7 +31,7 @@ export const wallHoles = rule({
   on: addition,
   needs: { coverage, hangLine, floor, frame },
   gives: { holes, reckonings },
-}).run(({ mine, mineAt, at }, facts) => {
+}).run(({ mine, mineAt, at, window }, facts) => {
   const used = ends.filter((side) => isScrewed(mine?.[side]?.held))
   const below = (side: 'left' | 'right') => member(mineAt, [side, 'hole'], mine?.[side]?.hole)
   const asked = used
@@ -44,6 +44,7 @@ export const wallHoles = rule({
     const ground = floorAt(`${at}#floor-return-${side}`, facts.floor.points, known(x))
     const height = returnHoleHeight(`${at}#hole-return-${side}`, facts.hangLine.hangLine, below(side) as Known<Length>)
     const outward = fromCasing(`${at}#return-from-casing-${side}`, side, x, facts.frame)
+    const corner = fromCorner(`${at}#return-from-corner-${side}`, side, x, facts.frame, window, windowOf(at))
     const hole: Hole = {
       id: `return-${side}`,
       on: 'return',
@@ -53,8 +54,9 @@ export const wallHoles = rule({
       height,
       fromFloor: fromFloor(`${at}#from-floor-return-${side}`, height, ground),
       fromCasing: outward,
+      ...(corner ? { fromCorner: corner } : {}),
     }
-    return { hole, working: [ground, height, outward, hole.fromFloor] }
+    return { hole, working: [ground, height, outward, ...(corner ? [corner] : []), hole.fromFloor] }
   })
   return { holes: all.map((one) => one.hole), reckonings: all.flatMap((one) => one.working) }
 })

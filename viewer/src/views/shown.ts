@@ -2,14 +2,14 @@ import { placeInWords } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Hole } from '../data/facts.ts'
-import { holesOf, supportOf } from '../data/holes.ts'
+import { holesOf, layerAt, layerOf, supportOf } from '../data/holes.ts'
 import { stepId } from '../data/house.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
 import type { ShownStep } from '../elements/step-panel.ts'
-import { fill, language, words } from '../words.ts'
+import { capital, fill, language, words } from '../words.ts'
 
 type Check = WindowPlan['checks'][number]
 type Step = WindowPlan['steps'][number]
@@ -22,11 +22,16 @@ export const shownFinding =
   (check: Check): ShownFinding => ({
     code: check.code,
     verdict: check.verdict,
-    says: sheet.say(codeOf(check), check.values),
+    says: withLayer(sheet, check.on, sheet.say(codeOf(check), check.values)),
     ...optional('help', sheet.help(codeOf(check), check.values)),
     ...(check.verdict === 'fail' && check.stops ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) } : {}),
     ...optional('override', check.override),
   })
+/** Where several layers hang, a sentence begins with the one that it is about. */
+const withLayer = (sheet: Sheet, place: string, says: string): string => {
+  const layer = layerAt(sheet, place)
+  return layer === undefined ? says : `${capital(layer)}: ${says}`
+}
 const optional = <K extends string>(name: K, value: string | undefined): Partial<Record<K, string>> =>
   value === undefined ? {} : ({ [name]: value } as Record<K, string>)
 
@@ -52,7 +57,7 @@ export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): Sh
   return {
     n: n + 1,
     m: steps.length,
-    title: bare(sheet.say(step.code, step.values)),
+    title: bare(withLayer(sheet, step.on, sheet.say(step.code, step.values))),
     numbers: (step.numbers ?? []).map(({ what, value, of }) => ({
       what: sheet.say(what),
       amount: sheet.write(value as Length),
@@ -63,7 +68,7 @@ export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): Sh
     cautions: (step.cautions ?? []).map((code) => sheet.say(code)),
     ...(step.closed.length > 0 ? { closed: closedBy(sheet, step) } : {}),
     shown: shown.includes(stepId(step)),
-    ...(next ? { after: bare(sheet.say(next.code, next.values)) } : {}),
+    ...(next ? { after: bare(withLayer(sheet, next.on, sheet.say(next.code, next.values))) } : {}),
   }
 }
 /** A title is no sentence: its full stop goes. */
@@ -94,7 +99,9 @@ export function holeSides(sheet: Sheet): readonly HoleSide[] {
   const all = holesOf(sheet)
   const hasSeveral = new Set(all.flatMap(({ support }) => support ?? [])).size > 1
   const nameOf = (hole: Hole): string =>
-    hole.support !== undefined && hasSeveral ? `${sheet.say(hole.what)}, ${supportOf(sheet, hole)}` : sheet.say(hole.what)
+    [sheet.say(hole.what), hole.support !== undefined && hasSeveral ? supportOf(sheet, hole) : undefined, layerOf(sheet, hole)]
+      .filter(Boolean)
+      .join(', ')
   const highestFirst = (a: Hole, b: Hole) =>
     (a.side === 'middle' ? a.x.value - b.x.value : 0) || b.fromFloor.value - a.fromFloor.value
   const number = (reckoning: Hole['fromFloor']) => ({ amount: sheet.write(reckoning.value), of: reckoning.name })

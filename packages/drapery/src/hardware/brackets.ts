@@ -97,7 +97,7 @@ const columnsOf = (stand: Brackets, tops: PlateTops): readonly Column[] => [
   })),
 ]
 
-/** A place from the nearer corner of the wall that it is on, when a corner is between it and the edge of the casing that it would be measured from. */
+/** A place from the nearer corner of the wall that it is on, when a corner is between it and the edge of the casing that it would be measured from; of a support always, where there is one. */
 export function fromCorner(
   name: string,
   side: Hole['side'],
@@ -111,7 +111,8 @@ export function fromCorner(
     .flatMap(({ id, left }) => (left === undefined ? [] : [{ value: left, from: below(windowAt, 'walls', id, 'left') }]))
   const edge = side === 'right' ? right.value : (left?.value ?? 0)
   const isAround = corners.some(({ value }) => value > Math.min(edge, x.value) && value < Math.max(edge, x.value))
-  if (!isAround) return undefined
+  // A support is told as its neighbours are.
+  if (!isAround && side !== 'middle') return undefined
   const before = corners.findLast(({ value }) => value <= x.value)
   const after = corners.find(({ value }) => value > x.value)
   const isLeft = before !== undefined && (after === undefined || x.value - before.value <= after.value - x.value)

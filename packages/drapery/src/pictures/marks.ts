@@ -18,15 +18,21 @@ const cross = (hole: Hole): Mark => ({
   of: hole.height.name,
 })
 
-/** From the nearer edge of the casing outward to a column of holes. */
-const outward = (hole: Hole, casingEdge: number): Dimension => ({
-  kind: 'dimension',
-  role: 'dimension',
-  side: 'above',
-  from: [Math.min(casingEdge, mm(hole.x.value)), mm(hole.height.value)],
-  to: [Math.max(casingEdge, mm(hole.x.value)), mm(hole.height.value)],
-  figure: figure(hole.fromCasing, 'drapery/from-casing'),
-})
+/** From the nearer edge of the casing outward to a column of holes; from the nearer corner where that is on another wall. */
+function outward(hole: Hole, casingEdge: number): Dimension {
+  const x = mm(hole.x.value)
+  const { fromCorner } = hole
+  const isLeft = fromCorner?.what === 'drapery/from-left-corner'
+  const start = fromCorner ? x + (isLeft ? -1 : 1) * mm(fromCorner.value) : casingEdge
+  return {
+    kind: 'dimension',
+    role: 'dimension',
+    side: 'above',
+    from: [Math.min(start, x), mm(hole.height.value)],
+    to: [Math.max(start, x), mm(hole.height.value)],
+    figure: fromCorner ? figure(fromCorner, fromCorner.what) : figure(hole.fromCasing, 'drapery/from-casing'),
+  }
+}
 
 /** A hole in the ceiling, seen from above: out from the wall. */
 function fromAbove({ x, fromWall }: Hole): readonly Mark[] {
