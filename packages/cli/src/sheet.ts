@@ -107,7 +107,9 @@ const checks: Write = ({ checks: all }, speech, place) => findingLines(all, spee
 
 /** What closes a step, as the failing check says it. */
 const closing = ({ checks }: WindowPlan, { say, voice }: Speech, codes: readonly string[]): string => {
-  const failing = codes.map((code) => checks.find((each) => each.code === code && each.verdict === 'fail'))
+  const failing = codes.map((code) =>
+    checks.find((each) => each.code === code && each.stops && (each.verdict === 'fail' || each.verdict === 'unknown')),
+  )
   const says = failing.map((check, n) => (check ? say(check.says ?? check.code, check.values) : codes[n])).join(' ')
   return voice('closed-by', { says })
 }

@@ -13,6 +13,7 @@ import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { obstacles } from './rules/obstacles.ts'
+import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
 import { behindWall, casingEdge, finishedFloor, floorRead, headRoomRule, planned, sash, stool } from './rules/surroundings.ts'
@@ -73,6 +74,11 @@ export const drapery: Plugin = {
     patternRule,
     roomAlike,
     layersClear,
+    cordDevice,
+    cordLength,
+    reach,
+    power,
+    operating,
     wallWanted,
     wallFits,
     rodLength,

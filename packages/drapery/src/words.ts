@@ -1,5 +1,6 @@
 import type { Words } from '@evenhem/plugin'
 import { es } from './words-es.ts'
+import { operationWords } from './words-operation.ts'
 import { rodWords } from './words-rods.ts'
 import { takeoffWords } from './words-takeoff.ts'
 
@@ -665,6 +666,7 @@ const en = {
   ...cautionWords,
   ...reportWords,
   ...rodWords,
+  ...operationWords,
   ...takeoffWords,
 }
 

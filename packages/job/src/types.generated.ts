@@ -604,6 +604,8 @@ export interface Treatment {
   readonly clearance?: Length
   /** The panels, from left to right. A pair has two, a one-way draw one. */
   readonly panels: readonly Panel[]
+  /** How it is drawn. */
+  readonly operation?: Operation
   /** The hooks of the panels. */
   readonly hooks?: Hooks
   /** What was found at this treatment that the order cannot hold. */
@@ -736,6 +738,30 @@ export interface Heading {
   readonly height?: Length
 }
 
+/** How it is drawn. */
+export interface Operation {
+  /** What moves it. */
+  readonly by: 'hand' | 'wand' | 'cord' | 'continuous loop' | 'motor'
+  /** On which side that is. Default left. */
+  readonly side?: 'left' | 'right'
+  /** From the floor up to what people hold or press. */
+  readonly handle?: Length
+  /** How long a cord with a free end hangs within reach. */
+  readonly freeCord?: Length
+  /** From the floor up to the lowest point of the cord or the loop. */
+  readonly lowest?: Length
+  /** The motor. */
+  readonly motor?: Motor
+}
+
+/** The motor. */
+export interface Motor {
+  /** Where its power comes from. */
+  readonly power?: 'outlet' | 'hard-wired' | 'battery' | 'none'
+  /** How long its cable is. */
+  readonly lead?: Length
+}
+
 /** The hooks of the panels. */
 export interface Hooks {
   /** What sort. */
@@ -762,6 +788,8 @@ export interface TreatmentFound {
     /** From the outer edge to the leading edge when it is open. */
     readonly [k: string]: Length
   }
+  /** What was recorded of cords when the draperies hung. */
+  readonly cord?: FoundCord
 }
 
 /** A bracket as it was found. */
@@ -770,6 +798,18 @@ export interface FoundBracket {
   readonly hole?: Length
   /** Whether it is fixed for good. */
   readonly fixed?: boolean
+}
+
+/** What was recorded of cords when the draperies hung. */
+export interface FoundCord {
+  /** How the tension device of a loop was left. */
+  readonly device?: 'fixed and proven' | 'not proven' | 'missing'
+  /** From the floor up to the tension device. */
+  readonly deviceHeight?: Length
+  /** The way around the largest loop that can be pulled loose within reach. */
+  readonly looseLoop?: Length
+  /** The longest free cord within reach. */
+  readonly freeCord?: Length
 }
 
 /** What was found at this window that the order cannot hold. */

@@ -9,7 +9,7 @@ import { read } from './outcome.ts'
 import type { Fault, GivenFact, PlannedCheck, Results, Unread } from './plan.ts'
 import { byText } from './plan.ts'
 import type { GivenStep } from './steps.ts'
-import { planSteps } from './steps.ts'
+import { planSteps, stops } from './steps.ts'
 
 /** What a summary needs; a sheet needs all. */
 export type Extent = 'summary' | 'sheet'
@@ -69,7 +69,7 @@ function collect(arrangement: Arrangement, items: readonly Item[], order: (a: Pl
 }
 
 function checkOf(check: Check, node: Node, item: Item): PlannedCheck {
-  const override = check.verdict === 'fail' ? overrideOf(check.code, item) : undefined
+  const override = check.verdict === 'fail' || stops(check) ? overrideOf(check.code, item) : undefined
   return { ...check, by: node.name, on: item.at, ...(override === undefined ? {} : { override }) }
 }
 /** A check of a rule that did not run, with what holds it up: places before faults before facts that nobody gives. */

@@ -15,7 +15,7 @@ export interface GivenStep {
 
 /** Puts steps in order and says which are closed and which are done. Steps that want each other first are a fault, and stand by name. */
 export function planSteps(given: readonly GivenStep[], checks: readonly PlannedCheck[], faults: Fault[]): readonly PlannedStep[] {
-  const stopping = checks.filter((check) => check.verdict === 'fail' && check.stops !== undefined && check.override === undefined)
+  const stopping = checks.filter((check) => stops(check) && check.override === undefined)
   const byStage = stages.map((): GivenStep[] => [])
   for (const each of given) byStage[stages.indexOf(each.step.stage)]?.push(each)
   return byStage
@@ -34,6 +34,10 @@ export function planSteps(given: readonly GivenStep[], checks: readonly PlannedC
       }
     })
 }
+
+/** A check stops while it fails, or while nobody has said what it must know. */
+export const stops = ({ verdict, stops: stage }: Pick<PlannedCheck, 'verdict' | 'stops'>): boolean =>
+  stage !== undefined && (verdict === 'fail' || verdict === 'unknown')
 
 function ordered(steps: readonly GivenStep[], faults: Fault[]): readonly GivenStep[] {
   const left = [...steps].sort((a, b) => byText(a.plugin, b.plugin) || byText(a.step.id, b.step.id))

@@ -149,7 +149,7 @@ export interface Check {
   readonly verdict: Verdict
   readonly at: Place
   readonly values: Values
-  /** Steps from this stage on are closed while the check fails. */
+  /** Steps from this stage on are closed while the check fails; with `unknown` while nobody has recorded what it must know. */
   readonly stops?: Stage
   /** One value that would do it. */
   readonly put?: readonly { readonly at: Place; readonly value: Quantity }[]

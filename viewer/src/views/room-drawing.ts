@@ -109,7 +109,7 @@ export class RoomDrawing extends SpokenElement {
     const { write, say } = this.sheet
     const layers = marksClosedBy(this.sheet) === '' ? this.sheet.layers : closedMarks(this.sheet.layers)
     const small = width < 600
-    return compose(small ? layers.map(sparse(this.view)) : layers, {
+    return compose(small ? sparse(layers, this.view) : layers, {
       view: this.view,
       state: this.drapery === 'stacked' ? 'stacked' : 'drawn',
       width,
@@ -147,15 +147,16 @@ export class RoomDrawing extends SpokenElement {
 }
 
 /** On a phone only the numbers that one pencils or measures are on the drawing: it stays large, and the others are in their workings. */
-const sparse =
-  (view: RoomDrawing['view']) =>
-  (layer: Layer): Layer => ({ ...layer, marks: layer.marks.filter(isForPhone(view)) })
-const isForPhone =
-  (view: RoomDrawing['view']) =>
-  (mark: Mark): boolean =>
-    mark.kind === 'height'
-      ? mark.role === 'mark'
-      : mark.kind !== 'dimension' || !(leftOut[view] as readonly string[]).includes(mark.side)
+const sparse = (layers: readonly Layer[], view: RoomDrawing['view']): readonly Layer[] => {
+  const below = layers.flatMap((layer) => (layer.view === view ? layer.marks : [])).filter((mark) => isRow(mark, 'below'))
+  const sides: readonly Dimension['side'][] = [...leftOut[view], ...(below.length > mostBelow ? (['below'] as const) : [])]
+  const isForPhone = (mark: Mark): boolean =>
+    mark.kind === 'height' ? mark.role === 'mark' : !sides.some((side) => isRow(mark, side))
+  return layers.map((layer) => ({ ...layer, marks: layer.marks.filter(isForPhone) }))
+}
+const isRow = (mark: Mark, side: Dimension['side']): boolean => mark.kind === 'dimension' && mark.side === side
+/** More numbers along a wall than this leave it no room on a phone; they stand in the list below the drawing. */
+const mostBelow = 4
 const leftOut = { elevation: ['right'], plan: [], marks: ['right', 'above'] } as const satisfies Record<
   string,
   readonly Dimension['side'][]

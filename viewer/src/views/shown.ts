@@ -24,7 +24,9 @@ export const shownFinding =
     verdict: check.verdict,
     says: withLayer(sheet, check.on, sheet.say(codeOf(check), check.values)),
     ...optional('help', sheet.help(codeOf(check), check.values)),
-    ...(check.verdict === 'fail' && check.stops ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) } : {}),
+    ...((check.verdict === 'fail' || check.verdict === 'unknown') && check.stops
+      ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) }
+      : {}),
     ...optional('override', check.override),
   })
 /** Where several layers hang, a sentence begins with the one that it is about. */
@@ -44,7 +46,9 @@ export const marksClosedBy = (sheet: Sheet): string => {
 /** Why a step is closed: the sentences of the checks that close it. */
 const closedBy = (sheet: Sheet, step: Step): string =>
   sheet.plan.checks
-    .filter((check) => step.closed.includes(check.code) && check.verdict === 'fail')
+    .filter(
+      (check) => step.closed.includes(check.code) && check.stops && (check.verdict === 'fail' || check.verdict === 'unknown'),
+    )
     .map((check) => sheet.say(codeOf(check), check.values))
     .join(' ')
 

@@ -6,6 +6,7 @@ import { ruleOf } from '../defaults.ts'
 import { coverage, frame, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp, topOfRod } from '../facts.ts'
 import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
 import { lengthAllowed } from './check-in.ts'
+import { isCorded } from './operation.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
 const ladder = 'drapery/caution-ladder'
@@ -268,7 +269,7 @@ function hems(hung: HangLine['panels'], made: MakeUp['panels']): readonly Entry[
 
 /** What the customer is told about the draperies. */
 export const hangsHere = rule({ id: 'hangs-here', on: 'treatment', needs: { makeUp, hangLine }, gives: { entries } }).run(
-  ({ fabric }, facts) => {
+  ({ it, fabric }, facts) => {
     const { panels } = facts.makeUp
     const list: readonly Entry[] = [
       {
@@ -286,7 +287,11 @@ export const hangsHere = rule({ id: 'hangs-here', on: 'treatment', needs: { make
       ...(fabric ? about(fabric) : []),
       ...hems(facts.hangLine.panels, panels),
       { section: 'care', code: 'drapery/entry-care', values: {} },
-      { section: 'safe-use', code: 'drapery/entry-safe', values: {} },
+      {
+        section: 'safe-use',
+        code: isCorded(it.operation?.by) ? 'drapery/entry-safe-corded' : 'drapery/entry-safe',
+        values: {},
+      },
     ]
     return { entries: list }
   },

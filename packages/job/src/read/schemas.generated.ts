@@ -1931,6 +1931,83 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "$ref": "#/$defs/panel"
           }
         },
+        "operation": {
+          "type": "object",
+          "title": "Operation",
+          "description": "How it is drawn.",
+          "required": [
+            "by"
+          ],
+          "properties": {
+            "by": {
+              "enum": [
+                "hand",
+                "wand",
+                "cord",
+                "continuous loop",
+                "motor"
+              ],
+              "description": "What moves it."
+            },
+            "side": {
+              "enum": [
+                "left",
+                "right"
+              ],
+              "description": "On which side that is. Default left."
+            },
+            "handle": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "12 ft"
+              },
+              "description": "From the floor up to what people hold or press."
+            },
+            "freeCord": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "20 ft"
+              },
+              "description": "How long a cord with a free end hangs within reach."
+            },
+            "lowest": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "0 in",
+                "most": "20 ft"
+              },
+              "description": "From the floor up to the lowest point of the cord or the loop."
+            },
+            "motor": {
+              "type": "object",
+              "title": "Motor",
+              "description": "The motor.",
+              "properties": {
+                "power": {
+                  "enum": [
+                    "outlet",
+                    "hard-wired",
+                    "battery",
+                    "none"
+                  ],
+                  "description": "Where its power comes from."
+                },
+                "lead": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "0 in",
+                    "most": "30 ft"
+                  },
+                  "description": "How long its cable is."
+                }
+              },
+              "unevaluatedProperties": false
+            }
+          },
+          "unevaluatedProperties": false
+        },
         "hooks": {
           "type": "object",
           "title": "Hooks",
@@ -2014,6 +2091,46 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 },
                 "description": "From the outer edge to the leading edge when it is open."
               }
+            },
+            "cord": {
+              "type": "object",
+              "title": "FoundCord",
+              "description": "What was recorded of cords when the draperies hung.",
+              "properties": {
+                "device": {
+                  "enum": [
+                    "fixed and proven",
+                    "not proven",
+                    "missing"
+                  ],
+                  "description": "How the tension device of a loop was left."
+                },
+                "deviceHeight": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "0 in",
+                    "most": "20 ft"
+                  },
+                  "description": "From the floor up to the tension device."
+                },
+                "looseLoop": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "0 in",
+                    "most": "20 ft"
+                  },
+                  "description": "The way around the largest loop that can be pulled loose within reach."
+                },
+                "freeCord": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "0 in",
+                    "most": "20 ft"
+                  },
+                  "description": "The longest free cord within reach."
+                }
+              },
+              "unevaluatedProperties": false
             }
           },
           "unevaluatedProperties": false
