@@ -310,6 +310,8 @@ export interface HookMap {
   readonly places: readonly HookPlace[]
   /** How many movable bearers (rings, carriers) the map takes. */
   readonly bearers: Reckoning
+  /** How wide each panel stacks: measured, or estimated and at least its bearers side by side. */
+  readonly stacks?: readonly { readonly panel: string; readonly width: LengthReckoning }[] | undefined
   /** What they look like: rings around the rod, unless said otherwise, or carriers in it. */
   readonly drawnAs?: 'rings' | 'carriers' | undefined
   /** The order in which they go on the rod, from left to right: codes and counts. */
@@ -331,6 +333,7 @@ export const hookMap = one<HookMap, 'treatment'>(
       ),
       bearers: reckoning,
       threading: array(object({ what: text, count })),
+      stacks: array(object({ panel: text, width: reckoning })),
       drawnAs: { enum: ['rings', 'carriers'] },
     },
     ['places', 'bearers', 'threading'],

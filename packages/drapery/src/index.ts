@@ -16,6 +16,7 @@ import { obstacles } from './rules/obstacles.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
+import { clearGlass } from './rules/stack.ts'
 import { behindWall, casingEdge, finishedFloor, floorRead, headRoomRule, planned, sash, stool } from './rules/surroundings.ts'
 import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
@@ -74,6 +75,7 @@ export const drapery: Plugin = {
     patternRule,
     roomAlike,
     layersClear,
+    clearGlass,
     cordDevice,
     cordLength,
     reach,

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import {
   type CoverEnds,
   carrierPlaces,
+  cordFor,
   coverEnds,
   coverLess,
   floorAt,
@@ -15,6 +16,7 @@ import {
   pairShares,
   settles,
   stackOfShare,
+  stacksBy,
   topOfPlate,
   topOfRod,
 } from '../src/arithmetic/index.ts'
@@ -99,6 +101,35 @@ const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
     stack_each_side_pair: inInches(stackOfShare('/test', pairShares('/test', ends(n.rod), {}).left, 4, at(0.25)).at(-1)),
     stack_one_way: inInches(stackOfShare('/test', oneWayShare('/test', ends(n.rod)), 4, at(0.25)).at(-1)),
   }),
+  // of the window: its stacks on both sides together, and the rod that clears it
+  'stack-02': (n) => ({
+    stack: stacked('window-third', n.window_width, false),
+    rod: n.window_width + stacked('window-third', n.window_width, false),
+  }),
+  'stack-04': (n) => {
+    const [each, one] = [stacked('window-fifth', n.window_width, true), stacked('window-fifth', n.window_width, false)]
+    return {
+      stack_total: 2 * each,
+      stack_each_side: each,
+      rod_pair: n.window_width + 2 * each,
+      rod_one_way: n.window_width + one + n.one_way_clearance,
+    }
+  },
+  'stack-06': (n) => ({
+    stack: stacked('glass-third', n.glass_width, false),
+    rod: n.glass_width + stacked('glass-third', n.glass_width, false),
+  }),
+  'stack-07': (n) => ({
+    rod: n.window_width + stacked('window-half', n.window_width, false),
+    stack: stacked('window-half', n.window_width, false),
+  }),
+  'stack-08': (n) => {
+    const rod = (lining: 'none' | 'lined' | 'blackout' | 'interlined') =>
+      n.window_width + stacked('window-lining', n.window_width, false, lining)
+    return { rod_unlined: rod('none'), rod_lined: rod('lined'), rod_blackout: rod('blackout'), rod_interlined: rod('interlined') }
+  },
+  'stack-09': (n) => ({ track: n.glass_width + stacked('glass-three-tenths', n.glass_width, false) }),
+  'cord-01': (n) => ({ cord_length: inInches(cordFor('/test#cord', at(n.rod_width), at(n.cord_drop), at(6)).at(-1)) }),
   // what a panel covers is all of it but its return: over a share of that width nothing is left over and nothing is short
   'width-03': (n) => {
     const face = n.finished_width_panel - n.return
@@ -114,6 +145,18 @@ const worked: Readonly<Record<string, (given: Numbers) => Numbers>> = {
   // the bulletin's 2 and 4 per cent are in its words, not among its numbers
   'tolerance-03': (n) => ({ loss_low: settled(n.length, 2), loss_high: settled(n.length, 4) }),
 }
+/** One panel's stack by a published rule, window and glass being as wide as one another. */
+const stacked = (
+  id: string,
+  width: number,
+  isPair: boolean,
+  lining: 'none' | 'lined' | 'blackout' | 'interlined' = 'none',
+): number =>
+  inInches(
+    stacksBy('/test', { share: rise(width), window: at(width), glass: at(width), isPair, lining }).find(({ name }) =>
+      name.endsWith(`#stack-by-${id}`),
+    ),
+  )
 const settled = (length: number, percent: number): number =>
   inInches(settles('/test#settles', at(length), { ...number(percent), from: '/test' }))
 const ends = (width: number): CoverEnds => {
@@ -154,7 +197,8 @@ test('there are so many cases of each topic', () => {
     clearance: 1,
     'hooks and carriers': 2,
     pleats: 3,
-    stackback: 1,
+    stackback: 7,
+    'operating cord': 1,
     'finished width': 2,
     'dimensional change': 1,
   })

@@ -604,6 +604,8 @@ export interface Treatment {
   readonly clearance?: Length
   /** The panels, from left to right. A pair has two, a one-way draw one. */
   readonly panels: readonly Panel[]
+  /** How much of the glass is meant to be clear when the drapery is open. */
+  readonly clearGlass?: Length
   /** How it is drawn. */
   readonly operation?: Operation
   /** The hooks of the panels. */

@@ -1,4 +1,4 @@
-import { below, check, filled, hungPanels, member, stackOf, stackWidth, unbent } from '@evenhem/drapery'
+import { below, check, filled, hungPanels, member, stackOf, stacksOf, stackWidth, unbent } from '@evenhem/drapery'
 import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver } from '@evenhem/drapery/arithmetic'
 import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
 import type { Length } from '@evenhem/length'
@@ -51,6 +51,7 @@ export const map = rule({
       hookMap: {
         places,
         bearers: rings.at(-1) as (typeof rings)[number],
+        stacks: stacksOf(panels, stacks),
         threading: threading(placed, facts.along, (id) => panels.find(({ panel }) => panel === id)?.outer ?? 'left'),
       },
       reckonings: [...rings, ...stacks.flat()],

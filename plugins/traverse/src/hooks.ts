@@ -7,6 +7,7 @@ import {
   outerSide,
   perhaps,
   stackOf,
+  stacksOf,
   stackWidth,
   unbent,
 } from '@evenhem/drapery'
@@ -67,7 +68,16 @@ export const map = rule({
       )
     })
     return {
-      hookMap: { places, bearers: all, threading: [], drawnAs: 'carriers' },
+      hookMap: {
+        places,
+        bearers: all,
+        threading: [],
+        drawnAs: 'carriers',
+        stacks: stacksOf(
+          mapped.map(({ panel }) => panel),
+          stacks,
+        ),
+      },
       carriers: mapped.map(({ panel }, i) => ({ outer: panel.outer, needed: needed[i] as Reckoning })),
       reckonings: [...needed, all, ...stacks.flat()],
     }

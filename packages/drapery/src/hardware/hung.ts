@@ -41,6 +41,13 @@ export function stackOf(
     : stackOfShare(place, share.width, bearers, bearerWidth)
 }
 
+/** What the stacks of panels came to, as a hook map tells them. */
+export const stacksOf = (panels: readonly HungPanel[], stacks: readonly (readonly LengthReckoning[])[]) =>
+  panels.flatMap(({ panel }, i) => {
+    const width = stacks[i]?.at(-1)
+    return width ? [{ panel, width }] : []
+  })
+
 /** What a stack came to. */
 export const stackWidth = (stack: readonly Reckoning[]): Length => (stack.at(-1)?.value ?? 0) as Length
 

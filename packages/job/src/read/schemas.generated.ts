@@ -1931,6 +1931,14 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "$ref": "#/$defs/panel"
           }
         },
+        "clearGlass": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "60 ft"
+          },
+          "description": "How much of the glass is meant to be clear when the drapery is open."
+        },
         "operation": {
           "type": "object",
           "title": "Operation",

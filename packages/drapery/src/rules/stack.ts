@@ -1,0 +1,127 @@
+import { below, type Fabric, type Place } from '@evenhem/job'
+import { type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
+import { checks, reckonings, rule } from '@evenhem/plugin'
+import { glassCovered, type StackBase, stacksBy } from '../arithmetic/index.ts'
+import { ruleOf } from '../defaults.ts'
+import { coverage, frame, hookMap, type Share } from '../facts.ts'
+import { check, coveredBy, filled, long, type Member, member, type PlacedOpening, panelAt, windowOf } from '../given.ts'
+
+/** Blackout linings go by their name; nothing else in an order says what a lining does. */
+const liningOf = (fabric: Fabric | undefined): StackBase['lining'] => {
+  if (fabric?.interlining) return 'interlined'
+  if (!fabric?.lining) return 'none'
+  return /black-?out|dim-?out/i.test(fabric.lining) ? 'blackout' : 'lined'
+}
+
+const glassMembers = ({ opening, openingAt }: PlacedOpening): Readonly<Record<'x' | 'from' | 'width', Member<Length>>> => ({
+  x: opening.x === undefined ? { value: 0 as Length, from: 'number:0' } : { value: opening.x, from: below(openingAt, 'x') },
+  from: member(openingAt, ['glass', 'fromLeft'], opening.glass?.fromLeft),
+  width: member(openingAt, ['glass', 'width'], opening.glass?.width),
+})
+
+/** The glass that is seen, from its left edge to its right one; of several openings from the first to the last. */
+function glassEdges(at: Place, first: Edge, last: Edge): readonly [LengthReckoning, LengthReckoning, LengthReckoning] {
+  const left = sum(
+    `${at}#glass-left`,
+    'drapery/glass-edge',
+    plus('drapery/casing-x', first.x),
+    plus('drapery/glass-from-left', first.from),
+  )
+  const right = sum(
+    `${at}#glass-right`,
+    'drapery/glass-edge',
+    plus('drapery/casing-x', last.x),
+    plus('drapery/glass-from-left', last.from),
+    plus('drapery/glass-width', last.width),
+  )
+  const width = sum(`${at}#glass`, 'drapery/glass-width', plus('drapery/glass-edge', right), minus('drapery/glass-edge', left))
+  return [left, right, width]
+}
+type Edge = Readonly<Record<'x' | 'from' | 'width', Known<Length>>>
+
+/**
+ * How much glass is clear when the drapery is open, against what was ordered. By an estimated stack it may only warn, and the range of the published rules
+ * is told beside it; a stack that was measured decides.
+ */
+export const clearGlass = rule({
+  id: 'clear-glass',
+  on: 'treatment',
+  needs: { coverage: { maybe: coverage }, frame: { maybe: frame }, hookMap: { maybe: hookMap } },
+  gives: { checks, reckonings },
+  codes: ['drapery/clear-glass'],
+}).run(({ it, at, job, window, fabric }, { coverage: covered, frame: casing, hookMap: hooks }) => {
+  if (it.clearGlass === undefined || it.draw === 'stationary' || !covered || !casing || !hooks?.stacks) return {}
+  const openings = coveredBy(it, window, windowOf(at)).map(glassMembers)
+  const [first, last] = [openings[0], openings.at(-1)] as const
+  if (!first || !last) return {}
+  return filled({ fx: first.x, ff: first.from, fw: first.width, lx: last.x, lf: last.from, lw: last.width }, (glass) => {
+    const [left, right, width] = glassEdges(
+      at,
+      { x: glass.fx, from: glass.ff, width: glass.fw },
+      { x: glass.lx, from: glass.lf, width: glass.lw },
+    )
+    const edges = { left: known(left), right: known(right) }
+    const base = { window: casing.width, glass: known(width), isPair: covered.shares.length > 1, lining: liningOf(fabric) }
+    const each = covered.shares.flatMap((share) => {
+      const stack = hooks.stacks?.find(({ panel }) => panel === share.panel)?.width
+      return stack
+        ? [
+            {
+              share,
+              stack,
+              ...overGlass(at, share, stack, edges),
+              by: stacksBy(panelAt(at, share.panel), { ...base, share: share.width }),
+            },
+          ]
+        : []
+    })
+    const clear = sum(
+      `${at}#clear-glass`,
+      'drapery/clear-glass-left',
+      plus('drapery/glass-width', width),
+      ...each.map(({ over }) => minus('drapery/glass-covered', over[1])),
+    )
+    const isMeasured = each.every(({ share }) => it.found?.stacks?.[share.panel] !== undefined)
+    const range = rangeOf(width, each, edges)
+    const wanted = { value: it.clearGlass as Length, from: below(at, 'clearGlass') }
+    const isShort = clear.value < wanted.value - ruleOf(job, 'heightsAgree').value
+    const values = {
+      clear: long(clear),
+      wanted: long(wanted),
+      glass: long(width),
+      least: { length: range[0] },
+      most: { length: range[1] },
+      how: isMeasured ? 'measured' : 'estimated',
+    }
+    return {
+      checks: [check('drapery/clear-glass', isShort ? (isMeasured ? 'fail' : 'warn') : 'pass', wanted.from, values)],
+      reckonings: [left, right, width, ...each.flatMap(({ over, by }) => [...over, ...by]), clear],
+    }
+  })
+})
+
+interface Edges {
+  readonly left: Known<Length>
+  readonly right: Known<Length>
+}
+const overGlass = (at: Place, share: Share, stack: LengthReckoning, edges: Edges) => ({
+  over: glassCovered(panelAt(at, share.panel), share.outer, share.end, stack, edges),
+})
+
+/** The least and the most glass that the published rules leave clear. */
+function rangeOf(
+  glass: LengthReckoning,
+  each: readonly { readonly share: Share; readonly by: readonly LengthReckoning[] }[],
+  edges: Edges,
+): readonly [Length, Length] {
+  const rules = each[0]?.by.length ?? 0
+  const clears = Array.from({ length: rules }, (_, n) =>
+    each.reduce((all, { share, by }) => {
+      const stack = by[n]?.value ?? 0
+      const over =
+        share.outer === 'left' ? share.end.value + stack - edges.left.value : edges.right.value - share.end.value + stack
+      return all - Math.max(0, over)
+    }, glass.value as number),
+  )
+  return [Math.min(...clears) as Length, Math.max(...clears) as Length]
+}
