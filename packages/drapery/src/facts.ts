@@ -393,3 +393,14 @@ export const plateTops = one<PlateTops, 'treatment'>(
   object({ bracket: reckoning, support: reckoning }, ['bracket']),
 )
 export * from './facts-takeoff.ts'
+
+/** Where the brackets of a treatment carry a second rod behind its own, for another one: its top against this rod's, and how far out its hooks bear. */
+export interface SecondRod {
+  readonly top: Known<Length>
+  readonly projection: Known<Length>
+}
+export const secondRod = one<SecondRod, 'treatment'>(
+  'drapery/second-rod@1',
+  'treatment',
+  object({ top: known, projection: known }),
+)

@@ -12,10 +12,11 @@ import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatRecei
 import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
-import { bagLabels, bagRule, layersClear, patternRule, roomAlike } from './rules/rooms.ts'
+import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
 import { clearGlass } from './rules/stack.ts'
 import { behindWall, casingEdge, finishedFloor, floorRead, headRoomRule, planned, sash, stool } from './rules/surroundings.ts'
 import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
@@ -75,6 +76,9 @@ export const drapery: Plugin = {
     patternRule,
     roomAlike,
     layersClear,
+    returnClears,
+    secondRodRule,
+    doubleBracket,
     clearGlass,
     cordDevice,
     cordLength,

@@ -60,7 +60,6 @@ export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readon
   'drapery/glass-edge': one('borde del vidrio'),
   'drapery/over-glass': one('recogida sobre el borde del vidrio'),
   'drapery/glass-covered': one('vidrio que queda cubierto'),
-  'drapery/nothing': one('nada'),
   'drapery/clear-glass-left': one('vidrio libre'),
   'drapery/clear-glass': one(
     'Abierta, quedan libres {clear} de {glass} de vidrio{how, select, measured {, según las recogidas medidas} other { según estimación; las reglas publicadas dan entre {least} y {most}}}; se pidieron {wanted}.',
@@ -74,6 +73,23 @@ export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readon
     'Ate los pliegues más juntos, o acuérdelo con el cliente y el taller: una barra más larga dejaría más libre.',
   ),
   'drapery/clear-glass.unknown': one('Aún no se sabe cuánto vidrio queda libre al abrir.', 'Mida el vidrio que se ve.'),
+  'drapery/return-gap': one('hueco entre el retorno y lo de atrás'),
+  'drapery/second-rod': one('parte superior de la segunda barra'),
+  'drapery/second-rod-top': one('segunda barra respecto a la primera'),
+  'drapery/second-rod-apart': one('barra respecto a los soportes'),
+  'drapery/second-rod-projection': one('proyección de la segunda barra'),
+  'drapery/return-clears': one('Los retornos libran lo que cuelga detrás; lo más cercano por {gap}.'),
+  'drapery/return-clears.fail': one(
+    'Los herrajes de atrás sobresalen {gap} de los retornos de delante.',
+    'Una barra interior más corta o remates más pequeños, o una exterior más ancha: acuérdelo con el taller antes de marcar nada.',
+  ),
+  'drapery/return-clears.unknown': one('Aún no se sabe si los retornos libran lo que cuelga detrás.'),
+  'drapery/double-bracket': one('La barra queda donde la llevan los soportes dobles.'),
+  'drapery/double-bracket.fail': one(
+    '{how, select, height {Los paños dejan la barra {apart} por {way, select, more {encima} other {debajo}} de donde la llevan los soportes dobles.} other {La barra se pidió {apart} {way, select, more {más afuera} other {más cerca de la pared}} de donde la llevan los soportes dobles.}}',
+    'Los soportes dobles no dejan elegir: los ganchos, los paños u otros soportes. Llame al taller antes de marcar nada.',
+  ),
+  'drapery/double-bracket.unknown': one('Aún no se sabe dónde llevan los soportes dobles esta barra.'),
   'drapery/overlap': one('El cruce de {ordered} es el que hacen los brazos.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {Se pidió un cruce de {ordered}; los brazos hacen {made}.} other {Se pidió un cruce de {ordered} en una barra sin brazos.}}',

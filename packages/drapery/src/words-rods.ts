@@ -60,7 +60,6 @@ export const rodWords = {
   'drapery/glass-edge': one('edge of the glass'),
   'drapery/over-glass': one('stack over the edge of the glass'),
   'drapery/glass-covered': one('glass that stays covered'),
-  'drapery/nothing': one('nothing'),
   'drapery/clear-glass-left': one('glass that is clear'),
   'drapery/clear-glass': one(
     'Open, {clear} of {glass} of glass is clear{how, select, measured {, by the stacks as measured} other { by estimate; published rules put it between {least} and {most}}}; {wanted} was ordered.',
@@ -74,6 +73,23 @@ export const rodWords = {
     'Tie the folds tighter, or settle it with the customer and the workroom: a longer rod would clear more.',
   ),
   'drapery/clear-glass.unknown': one('Not known yet how much glass is clear when it is open.', 'Measure the glass that is seen.'),
+  'drapery/return-gap': one('gap between the return and what is behind it'),
+  'drapery/second-rod': one('top of the second rod'),
+  'drapery/second-rod-top': one('second rod against the first'),
+  'drapery/second-rod-apart': one('top of rod against the brackets'),
+  'drapery/second-rod-projection': one('projection of the second rod'),
+  'drapery/return-clears': one('The returns clear what hangs behind them; the nearest by {gap}.'),
+  'drapery/return-clears.fail': one(
+    'The hardware behind stands out {gap} past the returns in front of it.',
+    'A shorter inner rod or smaller finials, or a wider outer one: settle it with the workroom before anything is marked.',
+  ),
+  'drapery/return-clears.unknown': one('Not known yet whether the returns clear what hangs behind them.'),
+  'drapery/double-bracket': one('The rod lies where the double brackets carry it.'),
+  'drapery/double-bracket.fail': one(
+    '{how, select, height {The panels put the rod {apart} {way, select, more {above} other {below}} where the double brackets carry it.} other {The rod is meant {apart} {way, select, more {further out} other {nearer to the wall}} than the double brackets carry it.}}',
+    'Double brackets leave no choice: its pins, its panels or other brackets. Call the workroom before anything is marked.',
+  ),
+  'drapery/double-bracket.unknown': one('Not known yet where the double brackets carry this rod.'),
   'drapery/overlap': one('The overlap of {ordered} is what the arms make.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {An overlap of {ordered} is ordered; the arms make {made}.} other {An overlap of {ordered} is ordered on a rod without arms.}}',

@@ -23,7 +23,7 @@ export const takeoffWordsEs: Readonly<Record<keyof typeof takeoffWords, Words[st
   'drapery/side-hem': one('dobladillo lateral'),
   'drapery/side-hems': one('dobladillos laterales'),
   'drapery/both-sides': one('ambos lados'),
-  'drapery/layers': one('capas'),
+  'drapery/cloth-layers': one('capas'),
   'drapery/cut-width': one('ancho de corte'),
   'drapery/widths-exact': one('anchos de tela, sin redondear'),
   'drapery/widths': one('anchos de tela'),

@@ -22,7 +22,7 @@ export const takeoffWords = {
   'drapery/side-hem': one('side hem'),
   'drapery/side-hems': one('side hems'),
   'drapery/both-sides': one('both sides'),
-  'drapery/layers': one('layers'),
+  'drapery/cloth-layers': one('layers'),
   'drapery/cut-width': one('cut width'),
   'drapery/widths-exact': one('widths, not rounded'),
   'drapery/widths': one('widths'),

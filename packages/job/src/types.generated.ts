@@ -604,6 +604,8 @@ export interface Treatment {
   readonly clearance?: Length
   /** The panels, from left to right. A pair has two, a one-way draw one. */
   readonly panels: readonly Panel[]
+  /** The treatment whose double brackets carry this rod too. Left out: it has brackets of its own. */
+  readonly bracketsOf?: Id
   /** How much of the glass is meant to be clear when the drapery is open. */
   readonly clearGlass?: Length
   /** How it is drawn. */

@@ -40,7 +40,10 @@ export const stops = ({ verdict, stops: stage }: Pick<PlannedCheck, 'verdict' | 
   stage !== undefined && (verdict === 'fail' || verdict === 'unknown')
 
 function ordered(steps: readonly GivenStep[], faults: Fault[]): readonly GivenStep[] {
-  const left = [...steps].sort((a, b) => byText(a.plugin, b.plugin) || byText(a.step.id, b.step.id))
+  // Layers go up one after the other, from the glass outward.
+  const layers = [...new Set(steps.flatMap(({ item }) => (item.level === 'treatment' ? [item] : [])))]
+  const rank = ({ item }: GivenStep): number => Math.max(0, layers.indexOf(item))
+  const left = [...steps].sort((a, b) => rank(a) - rank(b) || byText(a.plugin, b.plugin) || byText(a.step.id, b.step.id))
   const order: GivenStep[] = []
   while (left.length > 0) {
     const free = left.findIndex((step) => !left.some((other) => other !== step && isBefore(other, step)))

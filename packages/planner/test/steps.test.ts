@@ -47,13 +47,13 @@ test('after a step that is not there, or of another stage, is after nothing', ()
   ])
 })
 
-test('each treatment has its own steps, inner before outer', () => {
+test('each treatment has its own steps, all of a stage for the inner before the outer', () => {
   const steps = plan([givesSteps('p', 'treatment', step('b', 'mark', 'a'), step('a', 'mark'))]).steps
-  expect(steps.map(({ id, on }) => `${id} ${on.split('/').at(-1)}`)).toEqual(['a under', 'a over', 'b under', 'b over'])
+  expect(steps.map(({ id, on }) => `${id} ${on.split('/').at(-1)}`)).toEqual(['a under', 'b under', 'a over', 'b over'])
 })
 
 test('a step is not after one of another treatment', () => {
-  const run: Rule['run'] = ({ at }) => ({ steps: [at === over ? step('a', 'mark', 'z') : step('z', 'mark')] })
+  const run: Rule['run'] = ({ at }) => ({ steps: [at === over ? step('z', 'mark') : step('a', 'mark', 'z')] })
   const plugin = pluginOf('p', [{ ...rule({ id: 'work', on: 'treatment', needs: {}, gives: { steps } }).run(() => ({})), run }])
   expect(plan([plugin]).steps.map(({ id }) => id)).toEqual(['a', 'z'])
 })

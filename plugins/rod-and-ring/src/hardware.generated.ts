@@ -78,6 +78,7 @@ export interface Bracket {
   readonly screw?: string
   /** From the wall to the middle of the rod, where the hooks bear. */
   readonly projection?: Length
+  readonly inner?: SecondRod
 }
 
 /** A hole of the plate. */
@@ -86,6 +87,14 @@ export interface PlateHole {
   readonly id: 'top' | 'middle' | 'lower'
   /** From the top of the plate down to its middle. */
   readonly down: Length
+}
+
+/** Where a double bracket carries a second rod, behind its own. */
+export interface SecondRod {
+  /** The top of the second rod against the top of the first: below it is negative. */
+  readonly top: Length
+  /** From the wall to where the hooks on the second rod bear. */
+  readonly projection: Length
 }
 
 /** The supports between the end brackets. */
@@ -240,6 +249,9 @@ export const hardwareSchema = {
             "most": "24 in"
           },
           "description": "From the wall to the middle of the rod, where the hooks bear."
+        },
+        "inner": {
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/secondRod"
         }
       },
       "unevaluatedProperties": false

@@ -101,7 +101,8 @@ export const plateSizes = rule({
   on: rod,
   needs: { along, plate, supportPlate: { maybe: supportPlate } },
   gives: { plates },
-}).run(({ hardware, hardwareAt }, facts) => {
+}).run(({ it, hardware, hardwareAt }, facts) => {
+  if (it.bracketsOf !== undefined) return {}
   const found = bracketPlates(hardware, hardwareAt, standing(facts.along), { bracket: facts.plate, support: facts.supportPlate })
   return 'ask' in found ? found : { plates: found }
 })

@@ -50,12 +50,14 @@ export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap, co
   ({ it, at, mine, hardwareAt, hardware }, facts) => {
     const { left, right } = facts.along
     const cut = between(`${at}#rod-cut`, 'rod-and-ring/rod-cut', left.rodEnd, right.rodEnd, facts.coverage.corners)
-    const supports = facts.along.supports.length
-    const screws = screwsOf(hardware, supports)
+    // In double brackets, those count where they belong.
+    const own = it.bracketsOf === undefined
+    const supports = own ? facts.along.supports.length : 0
+    const screws = own ? screwsOf(hardware, supports) : 0
     return {
       parts: [
         { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },
-        { what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt },
+        ...(own ? [{ what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt }] : []),
         ...(supports > 0 ? [{ what: 'rod-and-ring/part-support', count: supports, hardware: hardwareAt }] : []),
         { what: 'rod-and-ring/part-finial', count: 2, hardware: hardwareAt },
         {

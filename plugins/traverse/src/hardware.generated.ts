@@ -100,6 +100,7 @@ export interface EndBracket {
   readonly inset?: Length
   /** How many hooks each end bracket takes: at the end of the rod, and behind it at the back. */
   readonly hookHoles?: 0 | 1 | 2
+  readonly inner?: SecondRod
 }
 
 /** A hole of the plate. */
@@ -108,6 +109,14 @@ export interface PlateHole {
   readonly id: 'top' | 'middle' | 'lower'
   /** From the top of the plate down to its middle. */
   readonly down: Length
+}
+
+/** Where a double bracket carries a second rod, behind its own. */
+export interface SecondRod {
+  /** The top of the second rod against the top of the first: below it is negative. */
+  readonly top: Length
+  /** From the wall to where the hooks on the second rod bear. */
+  readonly projection: Length
 }
 
 /** The supports between the end brackets. */
@@ -348,6 +357,9 @@ export const hardwareSchema = {
             2
           ],
           "description": "How many hooks each end bracket takes: at the end of the rod, and behind it at the back."
+        },
+        "inner": {
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/secondRod"
         }
       },
       "unevaluatedProperties": false

@@ -137,7 +137,8 @@ export const plateSizes = rule({
   on: traverseRod,
   needs: { stand, plateTops },
   gives: { plates },
-}).run(({ hardware, hardwareAt }, facts) => {
+}).run(({ it, hardware, hardwareAt }, facts) => {
+  if (it.bracketsOf !== undefined) return {}
   const found = bracketPlates(hardware, hardwareAt, facts.stand, facts.plateTops)
   return 'ask' in found ? found : { plates: found }
 })

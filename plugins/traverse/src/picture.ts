@@ -48,7 +48,7 @@ export const picture = rule({
       tip > 0 && radius > 0
         ? ends.map((x, i) => ellipse('finial', [x + ((i === 0 ? -1 : 1) * tip) / 2, y(x)], tip / 2, radius))
         : []
-    const plates = facts.plateTops ? platesOn(facts.stand, facts.plateTops, hardware) : []
+    const plates = facts.plateTops && it.bracketsOf === undefined ? platesOn(facts.stand, facts.plateTops, hardware) : []
     const runs = facts.hookMap.places.filter((place) => place.number !== undefined)
     /** A carrier reaches from the rod down to the hook; in front of the rod it lies on it. */
     const carriers = (state: State): Layer => ({

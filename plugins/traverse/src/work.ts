@@ -75,16 +75,19 @@ export const pullList = rule({
 }).run(({ it, at, mine, hardware, hardwareAt }, facts) => {
   const length = between(`${at}#rod-length`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right, facts.coverage.corners)
   const supports = facts.rod.held.length - 2
+  /** In double brackets, those count where they belong. */
+  const own = it.bracketsOf === undefined
   const packed = sides.reduce((all, side) => all + (mine?.carriers?.[side] ?? 0), 0)
   const masters = it.draw === 'stationary' ? 0 : it.panels.length
   const { bearers, places } = facts.hookMap
+  const screws = it.mount === 'ceiling' ? (2 + supports) * (hardware.ceiling?.holes?.length ?? 0) : screwsOf(hardware, supports)
   const some = (what: string, count: number) =>
     count > 0 ? [{ what: `traverse/part-${what}`, count, hardware: hardwareAt }] : []
   return {
     parts: [
       { what: 'traverse/part-rod', count: 1, length: length.value, hardware: hardwareAt, of: length.name },
-      ...some('bracket', 2),
-      ...some('support', supports),
+      ...some('bracket', own ? 2 : 0),
+      ...some('support', own ? supports : 0),
       ...some('finial', hardware.finial ? 2 : 0),
       ...some('master', masters),
       {
@@ -100,10 +103,7 @@ export const pullList = rule({
         hardware: hardwareAt,
         ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
       },
-      ...some(
-        'screw',
-        it.mount === 'ceiling' ? (2 + supports) * (hardware.ceiling?.holes?.length ?? 0) : screwsOf(hardware, supports),
-      ),
+      ...some('screw', own ? screws : 0),
     ],
     reckonings: [length],
   }

@@ -16,7 +16,7 @@ import { type Size, stepsUp } from './takeoff-widths.ts'
 
 /** What a hem or a heading takes of the cloth: its height, once for each layer. */
 export const turned = (name: string, what: string, height: Size, layers: Known<number>): LengthReckoning =>
-  times(name, what, plus('drapery/turned-height', height), plus('drapery/layers', layers))
+  times(name, what, plus('drapery/turned-height', height), plus('drapery/cloth-layers', layers))
 
 /** The length that must be cut: finished length and what is allowed beyond it. */
 export const lengthNeeded = (name: string, finished: Size, ...allowances: readonly Term[]): LengthReckoning =>

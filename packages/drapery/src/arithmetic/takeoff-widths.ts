@@ -98,7 +98,7 @@ export const sideHemsOf = (name: string, sideHem: Size, layers: Known<number>): 
     'drapery/side-hems',
     plus('drapery/side-hem', sideHem),
     plus('drapery/both-sides', number(2)),
-    plus('drapery/layers', layers),
+    plus('drapery/cloth-layers', layers),
   )
 
 /** How wide the cloth of a panel is cut: its flat width, and what its side hems and edges take. */

@@ -134,6 +134,9 @@ export function bracketHoles(
   window: Window,
   what: (hole: string) => string,
 ): { readonly holes: readonly Hole[]; readonly reckonings: readonly LengthReckoning[] } | { readonly ask: readonly Place[] } {
+  // In the double brackets of another treatment: those are drilled there.
+  if (window.treatments.some(({ id, bracketsOf }) => bracketsOf !== undefined && at.endsWith(`/${id}`)))
+    return { holes: [], reckonings: [] }
   const columns = columnsOf(stand, tops)
   const unsaid = columns.find(({ part }) => !hardware[part]?.holes)
   if (unsaid) return { ask: [below(hardwareAt, unsaid.part, 'holes')] }

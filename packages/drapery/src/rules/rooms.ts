@@ -2,7 +2,7 @@ import { below, type Place } from '@evenhem/job'
 import { type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
-import { bags, hangLine, patternLine, projection, topOfRod } from '../facts.ts'
+import { bags, hangLine, patternLine, topOfRod } from '../facts.ts'
 import { check, long, member, panelAt, perhaps } from '../given.ts'
 
 /** Where the pattern's repeat begins on a panel, above the level line; of the first panel that says so. */
@@ -90,32 +90,6 @@ export const roomAlike = rule({
         )),
   ]
   return { checks: results.flatMap((each) => each.checks), reckonings: results.flatMap((each) => each.working) }
-})
-
-/** The layers of a window, from the glass outward: each must hang clear of the one behind it. */
-export const layersClear = rule({
-  id: 'layers-clear',
-  on: 'window',
-  needs: { out: { each: projection } },
-  gives: { checks, reckonings },
-  codes: ['drapery/layers'],
-}).run(({ job }, facts) => {
-  const near = ruleOf(job, 'layerGap')
-  const gaps = facts.out.slice(1).map(({ at: outer, value }, i) => {
-    const inner = facts.out[i]?.value as Known<Length>
-    const apart = sum(
-      `${outer}#in-front`,
-      'drapery/layers-apart',
-      plus('drapery/projection-outer', value),
-      minus('drapery/projection-inner', inner),
-    )
-    return { outer, apart }
-  })
-  const [least] = [...gaps].sort((a, b) => a.apart.value - b.apart.value)
-  if (!least) return {}
-  const values = { apart: long(least.apart), near: long(near) }
-  const verdict = least.apart.value < near.value ? 'fail' : 'pass'
-  return { checks: [check('drapery/layers', verdict, least.outer, values, 'mark')], reckonings: gaps.map(({ apart }) => apart) }
 })
 
 /** The labels of the bags of a treatment. */

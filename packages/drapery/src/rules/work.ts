@@ -87,6 +87,7 @@ const bracketId = (own: readonly Hole[]): string => `mark-${own[0]?.support ? `s
 /** Mark, drill and prove: every hole with its own height from its own floor. */
 export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes, topOfRod, hangLine }, gives: { steps } }).run(
   ({ it, window, at, job }, facts) => {
+    if (it.bracketsOf !== undefined) return {}
     const all = brackets(facts.holes)
     const mark = (own: readonly Hole[], i: number): Step => ({
       id: bracketId(own),

@@ -919,6 +919,34 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         }
       }
     },
+    "secondRod": {
+      "type": "object",
+      "title": "SecondRod",
+      "description": "Where a double bracket carries a second rod, behind its own.",
+      "required": [
+        "top",
+        "projection"
+      ],
+      "properties": {
+        "top": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "-12 in",
+            "most": "12 in"
+          },
+          "description": "The top of the second rod against the top of the first: below it is negative."
+        },
+        "projection": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/2 in",
+            "most": "24 in"
+          },
+          "description": "From the wall to where the hooks on the second rod bear."
+        }
+      },
+      "unevaluatedProperties": false
+    },
     "plateHole": {
       "type": "object",
       "title": "PlateHole",
@@ -1930,6 +1958,10 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "items": {
             "$ref": "#/$defs/panel"
           }
+        },
+        "bracketsOf": {
+          "$ref": "#/$defs/id",
+          "description": "The treatment whose double brackets carry this rod too. Left out: it has brackets of its own."
         },
         "clearGlass": {
           "$ref": "length.schema.json",
