@@ -9,7 +9,9 @@ const planner = createPlanner(plugins)
 
 describe.each(examples)('$name', ({ read, ordered, found, places }) => {
   const plans = places.map((place) => planner.window(found, ordered, place))
-  test('is read without a complaint', () => expect(read.diagnostics).toEqual([]))
+  // That a frozen copy is not what its catalogue says now is no complaint about the file.
+  test('is read without a complaint', () =>
+    expect(read.diagnostics.filter(({ code }) => code !== 'job/catalogue-changed')).toEqual([]))
   test('is planned without a fault', () => expect(plans.flatMap((plan) => plan.faults)).toEqual([]))
   test('every reckoning comes to its value, and its leaves are places that hold those values', () => {
     expect(plans.flatMap((plan) => checkReckonings(plan, found, defaults))).toEqual([])

@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type Schema, Validator } from '@cfworker/json-schema'
 import { type Diagnostic, readJob, schemaOf } from '@evenhem/job/read'
 import { expect, test } from 'vitest'
-import { extensions, names } from '../tools/examples.ts'
+import { cataloguesIn, extensions, names } from '../tools/examples.ts'
 import { random } from '../tools/jobs.ts'
 
 // A validator that has nothing to do with ours reads the schema that `evenhem schema` prints, and must refuse the same places of
@@ -24,7 +25,7 @@ const rules = {
     'no-object newer-format missing missing-plain unknown-member unknown-member-near no-members type type-text type-number type-whole-number type-truth type-object type-list type-length choice choice-near choice-one id id-near pattern date date-time empty-text text-too-short text-too-long too-small too-small-or-equal too-large too-large-or-equal step too-few too-many refused',
   ),
   ours: codes(
-    'absurd-length absurd-length-unit absurd-length-units id-twice names-nothing names-nothing-near names-nothing-at-all reading-no-place reading-nowhere reading-nowhere-near reading-unknown reading-unknown-near reading-of-much',
+    'absurd-length absurd-length-unit absurd-length-units id-twice names-nothing names-nothing-near names-nothing-at-all reading-no-place reading-nowhere reading-nowhere-near reading-unknown reading-unknown-near reading-of-much catalogue-path catalogue-missing catalogue-broken catalogue-unknown catalogue-unknown-near catalogue-item catalogue-item-near catalogue-kind',
   ),
 }
 type Rule = keyof typeof rules
@@ -63,10 +64,13 @@ function parsed(bytes: Uint8Array): { readonly job: unknown } | undefined {
     return undefined
   }
 }
+/** Read with the catalogues that lie beside it. */
+const readWith = (file: string, bytes: Uint8Array | string) =>
+  readJob(bytes, { ...extensions, catalogues: cataloguesIn(`${folder}${dirname(file)}/`, bytes.toString()) })
 /** What is wrong with a file, by rule. */
 function look(file: string) {
   const bytes = readFileSync(folder + file)
-  const { diagnostics } = readJob(bytes, extensions)
+  const { diagnostics } = readWith(file, bytes)
   const errors = diagnostics.filter(({ severity }) => severity === 'error')
   const of = (rule: Rule) => errors.filter((error) => ruleOf(error) === rule)
   const isNewer = diagnostics.some(({ code }) => code === 'job/newer-plugin')
@@ -117,7 +121,7 @@ test('both say the same of a job in which one thing was spoilt', () => {
   let wrong = 0
   for (let seed = 1; seed <= 400; seed++) {
     const made = spoilt(jobs[seed % jobs.length], seed)
-    const { diagnostics } = readJob(JSON.stringify(made), extensions)
+    const { diagnostics } = readWith(`${names[seed % names.length]}/job.json`, JSON.stringify(made))
     const ours = places(diagnostics.filter((each) => each.severity === 'error' && ruleOf(each) === 'schema'))
     expect({ seed, places: refused(made, whole) }).toEqual({ seed, places: ours })
     wrong += ours.length

@@ -1,10 +1,10 @@
 import { lay } from '@evenhem/job'
-import { type Diagnostic, diagnosticsJson } from '@evenhem/job/read'
+import { type Diagnostic, diagnosticsJson, isCatalogue, readCatalogue } from '@evenhem/job/read'
 import { tapeFor } from '@evenhem/server'
 import { all, type Command, type ExitCode, json, type Session, subjects, unitIn, units, watch } from './command.ts'
 import { isStanding } from './findings.ts'
 import { type Group, groupLines, groupOf, groupsAbove } from './groups.ts'
-import { exitCode, type Opened, open, written } from './job.ts'
+import { exitCode, extensions, type Opened, open, written } from './job.ts'
 import { planned } from './plans.ts'
 import { type Speech, speechFor } from './speech.ts'
 import { plain } from './table.ts'
@@ -60,6 +60,15 @@ const asJson = (groups: readonly Group[], { say, help }: Speech) =>
     }),
   )
 
+/** A catalogue is checked by itself, with its own places. */
+function checkCatalogue({ file, text }: Opened, { out, colours, language, voice }: Session): ExitCode {
+  const { diagnostics, catalogue } = readCatalogue(text, extensions)
+  const counts = counted(diagnostics, [])
+  out(written({ file, text, diagnostics, readings: {} }, language, colours))
+  out(`${plain(`${file}: ${summary(counts, voice)}`)}\n`)
+  return catalogue ? 0 : 1
+}
+
 export const check: Command = {
   name: 'check',
   says: 'check',
@@ -68,6 +77,7 @@ export const check: Command = {
   options: { all, json, units, watch },
   run: async ({ subject, options }, session) => {
     const opened = await open(subject)
+    if (isCatalogue(opened.text)) return checkCatalogue(opened, session)
     const { file, diagnostics, job } = opened
     const groups = groupsIn(opened, session)
     const counts = counted(diagnostics, groups)

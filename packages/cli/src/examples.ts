@@ -1,7 +1,9 @@
-import { readdir, readFile } from 'node:fs/promises'
+import { readdir, readFile, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { windowsOf } from '@evenhem/job'
 import { editAt, readJob } from '@evenhem/job/read'
+import { cataloguesOf } from '@evenhem/server'
 import { hint } from './arguments.ts'
 import { type Command, Trouble } from './command.ts'
 import { ownSchema, startFolder } from './folder.ts'
@@ -25,7 +27,9 @@ const textOf = (name: string): Promise<string> => readFile(`${home}${name}/job.j
 
 /** Its name, how many windows it has, and what its note says it shows; without a note what it is called. */
 async function line(name: string, voice: Voice): Promise<readonly string[]> {
-  const { job } = readJob(await textOf(name), extensions)
+  const text = await textOf(name)
+  const catalogues = await cataloguesOf(`${home}${name}/job.json`, Buffer.from(text))
+  const { job } = readJob(text, { ...extensions, catalogues })
   if (!job) return [name, '', '']
   const shows = job.job.note?.split(/(?<=[.!?])\s/)[0] ?? job.job.name
   return [name, voice('windows', { count: windowsOf(job).length }), shows]
@@ -36,7 +40,10 @@ async function copy(name: string, folder: string | undefined): Promise<string> {
   if (!known.includes(name)) throw new Trouble('no-example', { got: name, names: known.join(', '), hint: hint(name, known) })
   if (folder === undefined) throw new Trouble('no-target', { name })
   const text = await textOf(name)
-  return startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)
+  const started = await startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)
+  for (const [file, bytes] of await cataloguesOf(`${home}${name}/job.json`, Buffer.from(text)))
+    await writeFile(join(folder, file), bytes)
+  return started
 }
 
 export const examples: Command = {

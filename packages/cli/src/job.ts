@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { findWindow, type Job, lay, nameOf, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import { extensionsOf, formatDiagnostics, type ReadJob, readJob } from '@evenhem/job/read'
 import { plugins } from '@evenhem/plugins'
-import { jobFile } from '@evenhem/server'
+import { cataloguesOf, jobFile } from '@evenhem/server'
 import { hint } from './arguments.ts'
 import { type ExitCode, type Session, Trouble } from './command.ts'
 import { type Language, type Phrase, reader } from './voice.ts'
@@ -18,7 +18,7 @@ export interface Opened extends ReadJob {
 export async function open(path: string): Promise<Opened> {
   const file = await jobFile(path).catch((error) => none(path, error))
   const bytes = await readFile(file).catch((error) => none(file, error))
-  return { file, ...readJob(bytes, extensions) }
+  return { file, ...readJob(bytes, { ...extensions, catalogues: await cataloguesOf(file, bytes) }) }
 }
 
 function none(path: string, { code }: NodeJS.ErrnoException): never {

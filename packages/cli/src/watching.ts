@@ -1,7 +1,7 @@
 import { watch } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { basename, dirname } from 'node:path'
-import { jobFile } from '@evenhem/server'
+import { cataloguesOf, jobFile } from '@evenhem/server'
 import type { ExitCode, Session } from './command.ts'
 import { open } from './job.ts'
 import { plain } from './table.ts'
@@ -12,6 +12,14 @@ const settling = 60
 /** What stands in a file; undefined while nothing does, as between the two steps of an editor. */
 const contentOf = (file: string): Promise<string | undefined> => readFile(file, 'latin1').catch(() => undefined)
 
+/** The same of a job and the catalogues that it names. */
+async function allOf(file: string): Promise<string | undefined> {
+  const content = await contentOf(file)
+  if (content === undefined) return undefined
+  const catalogues = await cataloguesOf(file, Buffer.from(content, 'latin1'))
+  return [content, ...[...catalogues.values()].map((bytes) => Buffer.from(bytes).toString('latin1'))].join('\n')
+}
+
 /**
  * Runs something at once and whenever the file of a job holds something else, until the process is told to end; the last exit code is the
  * result. The folder is watched, not the file, since many editors put a new file in the place of the old one.
@@ -19,12 +27,12 @@ const contentOf = (file: string): Promise<string | undefined> => readFile(file, 
 export async function watched(path: string, { err, voice }: Session, work: () => Promise<ExitCode>): Promise<ExitCode> {
   const file = await jobFile(path).catch(async () => (await open(path)).file)
   const told = stopped()
-  let shown = await contentOf(file)
+  let shown = await allOf(file)
   const say = (code: 'watching' | 'again') => err(`${plain(voice(code, { file }))}\n`)
   let last = work()
   say('watching')
   const look = async (before: ExitCode): Promise<ExitCode> => {
-    const content = await contentOf(file)
+    const content = await allOf(file)
     if (content === undefined || content === shown) return before
     shown = content
     say('again')
@@ -32,7 +40,7 @@ export async function watched(path: string, { err, voice }: Session, work: () =>
   }
   let timer: NodeJS.Timeout | undefined
   const watcher = watch(dirname(file), (_, name) => {
-    if (name !== null && name !== basename(file)) return
+    if (name !== null && name !== basename(file) && !name.endsWith('.json')) return
     clearTimeout(timer)
     timer = setTimeout(() => {
       last = last.then(look)

@@ -2,6 +2,7 @@
 // Where the format has lists, as patterns of places.
 export const lists: readonly string[] = [
   "/job/handOver/spares",
+  "/catalogues",
   "/fabrics",
   "/fabrics/*/fibres",
   "/hardware",

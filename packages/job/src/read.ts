@@ -10,7 +10,15 @@ export {
   type Upgrade,
 } from './read/extensions.ts'
 export type { Severity, Values } from './read/finding.ts'
-export { type ReadJob, type ReadOptions, readJob } from './read/job-file.ts'
+export {
+  cataloguesNamed,
+  isCatalogue,
+  type ReadCatalogueFile,
+  type ReadJob,
+  type ReadOptions,
+  readCatalogue,
+  readJob,
+} from './read/job-file.ts'
 export { nearest } from './read/near.ts'
 export { type Pointer, pointerOf } from './read/pointers.ts'
 export { englishLabels, type Labels, type Said, type Say, sayEnglish, saySpanish, spanishLabels } from './read/say.ts'

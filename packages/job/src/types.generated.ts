@@ -19,6 +19,8 @@ export interface Job {
   readonly units: 'in' | 'mm' | 'cm'
   /** What is said once about the whole job. */
   readonly job: JobHead
+  /** Catalogue files beside this job, from which entries of hardware and fabrics are taken. */
+  readonly catalogues?: readonly CatalogueFile[]
   /** The fabrics of this job. */
   readonly fabrics?: readonly Fabric[]
   /** The hardware of this job: rods, tracks and what belongs to them. */
@@ -219,6 +221,14 @@ export interface HandOver {
   readonly openPoints?: string
 }
 
+/** A catalogue file. */
+export interface CatalogueFile {
+  /** The short name by which entries use it. */
+  readonly id: Id
+  /** Where it is, from the folder of this job: in it, or in the folder that holds it (`../catalogue.json`). */
+  readonly file: string
+}
+
 /** A fabric of this job. */
 export interface Fabric {
   /** The short name by which treatments use this fabric. */
@@ -245,6 +255,8 @@ export interface Fabric {
   readonly lot?: string
   /** The certificate that it came with, for instance of how it burns. */
   readonly certificate?: string
+  /** Where this entry was taken from. */
+  readonly catalogue?: Catalogue
   /** What plugins add to a fabric. */
   readonly with?: With
 }
@@ -269,6 +281,18 @@ export interface Repeat {
   readonly match?: 'straight' | 'half drop'
 }
 
+/** Where this entry was taken from. With a catalogue of this job and without members of its own the entry is what the catalogue says; with members of its own it is a frozen copy, which wins. */
+export interface Catalogue {
+  /** The name of the catalogue. */
+  readonly name?: string
+  /** The catalogue of this job that holds it, by its short name under `catalogues`. */
+  readonly from?: Id
+  /** The number or name of the item in it; of a catalogue of this job its id there. Left out: the id is the same. */
+  readonly item?: string
+  /** The day of the catalogue. */
+  readonly date?: string
+}
+
 /** Parts that plugins add, by the name of the plugin. */
 export interface With {
   readonly [k: string]: object
@@ -284,16 +308,6 @@ export interface Hardware {
   readonly name: string
   /** Where this entry was taken from. */
   readonly catalogue?: Catalogue
-}
-
-/** Where this entry was taken from. */
-export interface Catalogue {
-  /** The name of the catalogue. */
-  readonly name: string
-  /** The number or name of the item in it. */
-  readonly item?: string
-  /** The day of the catalogue. */
-  readonly date?: string
 }
 
 /** A room. */

@@ -1,11 +1,17 @@
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
-import { extensionsOf, formatDiagnostics, readJob } from '@evenhem/job/read'
+import { cataloguesNamed, extensionsOf, formatDiagnostics, readJob } from '@evenhem/job/read'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 
 const folder = fileURLToPath(new URL('../../../schema/examples/not-ok/', import.meta.url))
 const extensions = extensionsOf(plugins)
+/** A wrong file, with the catalogues that lie beside it. */
+const readWrong = (file: string) => {
+  const text = readFileSync(folder + file)
+  const named = cataloguesNamed(text.toString()).filter((each) => existsSync(folder + each))
+  return readJob(text, { ...extensions, catalogues: new Map(named.map((each) => [each, readFileSync(folder + each)])) })
+}
 const names = readdirSync(folder)
   .filter((file) => file.endsWith('.job.json'))
   .map((file) => file.slice(0, -'.job.json'.length))
@@ -20,7 +26,7 @@ function expected(name: string, said: string): string {
 }
 
 test.each(names)('of %s everything is said that must be said, and nothing else', (name) => {
-  const { diagnostics, text } = readJob(readFileSync(`${folder}${name}.job.json`), extensions)
+  const { diagnostics, text } = readWrong(`${name}.job.json`)
   const said = formatDiagnostics(diagnostics, text, { file: `${name}.job.json` })
   expect(said).toBe(expected(name, said))
 })
@@ -33,7 +39,7 @@ test('there are at least forty wrong files, of the format and of each plugin, an
 
 test('what each plugin adds to the format is wrong in one of them', () => {
   const ofHardware = (path = '') => /^\/hardware\/[^/]+\/(?!id$|kind$|name$)/.test(path)
-  const places = names.flatMap((name) => readJob(readFileSync(`${folder}${name}.job.json`), extensions).diagnostics)
+  const places = names.flatMap((name) => readWrong(`${name}.job.json`).diagnostics)
   const under = (part: string) =>
     places.filter(({ severity, place }) => severity === 'error' && place?.includes(`/with/${part}/`))
   expect(extensions.additions.filter(({ plugin }) => under(plugin).length === 0)).toEqual([])

@@ -1,16 +1,22 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { lengthWords } from '@evenhem/length'
 import { plugins } from '@evenhem/plugins'
 import { IntlMessageFormat } from 'intl-messageformat'
 import { expect, test } from 'vitest'
-import { diagnosticsJson, extensionsOf, jobWords, readJob } from '../src/read.ts'
+import { cataloguesNamed, diagnosticsJson, extensionsOf, jobWords, readJob } from '../src/read.ts'
 import { codes, jobText, pulleys } from './job.ts'
 
 const folder = fileURLToPath(new URL('../../../schema/examples/not-ok/', import.meta.url))
 const wrongFiles = readdirSync(folder).filter((file) => file.endsWith('.job.json'))
 const extensions = extensionsOf(plugins)
-const shown = wrongFiles.flatMap((file) => diagnosticsJson(readJob(readFileSync(folder + file), extensions).diagnostics))
+/** A wrong file, with the catalogues that lie beside it. */
+const readWrong = (file: string) => {
+  const text = readFileSync(folder + file)
+  const named = cataloguesNamed(text.toString()).filter((each) => existsSync(folder + each))
+  return readJob(text, { ...extensions, catalogues: new Map(named.map((each) => [each, readFileSync(folder + each)])) })
+}
+const shown = wrongFiles.flatMap((file) => diagnosticsJson(readWrong(file).diagnostics))
 const sentences = Object.entries(jobWords).map(([code, words]: [string, { readonly says: string; readonly help?: string }]) => ({
   code,
   ...words,

@@ -1,7 +1,17 @@
 import { createHash } from 'node:crypto'
 import { readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
-import { diagnosticsJson, type Extensions, type ReadJob, readJob, sayEnglish, saySpanish } from '@evenhem/job/read'
+import {
+  cataloguesNamed,
+  diagnosticsJson,
+  type Extensions,
+  type ReadJob,
+  type ReadOptions,
+  readJob,
+  sayEnglish,
+  saySpanish,
+} from '@evenhem/job/read'
+import { cataloguesOf } from './catalogues.ts'
 
 /** The job file at a path: a folder holds its job as `job.json`, a file is a job itself. Throws what the file system throws. */
 export async function jobFile(path: string): Promise<string> {
@@ -36,10 +46,13 @@ export function jobSource(path: string, extensions: Extensions): JobSource {
     const { mtimeMs, ctimeMs, size } = await stat(file)
     const looks = `${file} ${mtimeMs} ${ctimeMs} ${size}`
     if (kept?.settled && kept.looks === looks) return kept.served
-    const settled = Date.now() - Math.max(mtimeMs, ctimeMs) > settlesAfterMs
     const bytes = await readFile(file)
-    const hash = createHash('sha256').update(bytes).digest('base64url')
-    kept = { looks, settled, hash, served: kept?.hash === hash ? kept.served : serve(bytes, hash, extensions) }
+    const catalogues = await cataloguesOf(file, bytes)
+    // A job with catalogues beside it changes with them too, so it is never taken to be settled.
+    const settled =
+      cataloguesNamed(new TextDecoder().decode(bytes)).length === 0 && Date.now() - Math.max(mtimeMs, ctimeMs) > settlesAfterMs
+    const hash = hashOf(bytes, ...catalogues.values())
+    kept = { looks, settled, hash, served: kept?.hash === hash ? kept.served : serve(bytes, hash, { ...extensions, catalogues }) }
     return kept.served
   }
   return { read: () => read().catch(missing) }
@@ -53,8 +66,14 @@ function missing(error: NodeJS.ErrnoException): never {
   })
 }
 
-function serve(bytes: Uint8Array, hash: string, extensions: Extensions): Served {
-  const read = readJob(bytes, extensions)
+function hashOf(...contents: readonly Uint8Array[]): string {
+  const hash = createHash('sha256')
+  for (const content of contents) hash.update(content)
+  return hash.digest('base64url')
+}
+
+function serve(bytes: Uint8Array, hash: string, options: ReadOptions): Served {
+  const read = readJob(bytes, options)
   // In every language of the sheet: its reader may change it when there is no network any more.
   const diagnostics = { en: diagnosticsJson(read.diagnostics, sayEnglish), es: diagnosticsJson(read.diagnostics, saySpanish) }
   return { read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }

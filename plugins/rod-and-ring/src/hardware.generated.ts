@@ -26,11 +26,13 @@ export interface RodAndRing {
   readonly finial?: Finial
 }
 
-/** Where this entry was taken from. */
+/** Where this entry was taken from. With a catalogue of this job and without members of its own the entry is what the catalogue says; with members of its own it is a frozen copy, which wins. */
 export interface Catalogue {
   /** The name of the catalogue. */
-  readonly name: string
-  /** The number or name of the item in it. */
+  readonly name?: string
+  /** The catalogue of this job that holds it, by its short name under `catalogues`. */
+  readonly from?: Id
+  /** The number or name of the item in it; of a catalogue of this job its id there. Left out: the id is the same. */
   readonly item?: string
   /** The day of the catalogue. */
   readonly date?: string
@@ -78,6 +80,7 @@ export interface Bracket {
   readonly screw?: string
   /** From the wall to the middle of the rod, where the hooks bear. */
   readonly projection?: Length
+  /** Of a double bracket: where it carries a second rod, behind its own. */
   readonly inner?: SecondRod
 }
 
@@ -251,7 +254,8 @@ export const hardwareSchema = {
           "description": "From the wall to the middle of the rod, where the hooks bear."
         },
         "inner": {
-          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/secondRod"
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/secondRod",
+          "description": "Of a double bracket: where it carries a second rod, behind its own."
         }
       },
       "unevaluatedProperties": false

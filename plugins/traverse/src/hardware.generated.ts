@@ -32,11 +32,13 @@ export interface TraverseRod {
   readonly finial?: TraverseFinial
 }
 
-/** Where this entry was taken from. */
+/** Where this entry was taken from. With a catalogue of this job and without members of its own the entry is what the catalogue says; with members of its own it is a frozen copy, which wins. */
 export interface Catalogue {
   /** The name of the catalogue. */
-  readonly name: string
-  /** The number or name of the item in it. */
+  readonly name?: string
+  /** The catalogue of this job that holds it, by its short name under `catalogues`. */
+  readonly from?: Id
+  /** The number or name of the item in it; of a catalogue of this job its id there. Left out: the id is the same. */
   readonly item?: string
   /** The day of the catalogue. */
   readonly date?: string
@@ -100,6 +102,7 @@ export interface EndBracket {
   readonly inset?: Length
   /** How many hooks each end bracket takes: at the end of the rod, and behind it at the back. */
   readonly hookHoles?: 0 | 1 | 2
+  /** Of a double bracket: where it carries a second rod, behind its own. */
   readonly inner?: SecondRod
 }
 
@@ -359,7 +362,8 @@ export const hardwareSchema = {
           "description": "How many hooks each end bracket takes: at the end of the rod, and behind it at the back."
         },
         "inner": {
-          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/secondRod"
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/secondRod",
+          "description": "Of a double bracket: where it carries a second rod, behind its own."
         }
       },
       "unevaluatedProperties": false

@@ -89,11 +89,11 @@ export const secondRodRule = rule({ id: 'second-rod', on: 'treatment', needs: {}
   ({ hardware, hardwareAt }) => {
     const inner = (hardware as Double | undefined)?.bracket?.inner
     if (!inner) return {}
-    const from = (name: string): Place => below(hardwareAt, 'bracket', 'inner', name)
+    const placeOf = (name: string): Place => below(hardwareAt, 'bracket', 'inner', name)
     return {
       secondRod: {
-        top: { value: inner.top, from: from('top') },
-        projection: { value: inner.projection, from: from('projection') },
+        top: { value: inner.top, from: placeOf('top') },
+        projection: { value: inner.projection, from: placeOf('projection') },
       },
     }
   },

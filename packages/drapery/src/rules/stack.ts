@@ -13,9 +13,9 @@ const liningOf = (fabric: Fabric | undefined): StackBase['lining'] => {
   return /black-?out|dim-?out/i.test(fabric.lining) ? 'blackout' : 'lined'
 }
 
-const glassMembers = ({ opening, openingAt }: PlacedOpening): Readonly<Record<'x' | 'from' | 'width', Member<Length>>> => ({
+const glassMembers = ({ opening, openingAt }: PlacedOpening): Readonly<Record<'x' | 'start' | 'width', Member<Length>>> => ({
   x: opening.x === undefined ? { value: 0 as Length, from: 'number:0' } : { value: opening.x, from: below(openingAt, 'x') },
-  from: member(openingAt, ['glass', 'fromLeft'], opening.glass?.fromLeft),
+  start: member(openingAt, ['glass', 'fromLeft'], opening.glass?.fromLeft),
   width: member(openingAt, ['glass', 'width'], opening.glass?.width),
 })
 
@@ -25,19 +25,19 @@ function glassEdges(at: Place, first: Edge, last: Edge): readonly [LengthReckoni
     `${at}#glass-left`,
     'drapery/glass-edge',
     plus('drapery/casing-x', first.x),
-    plus('drapery/glass-from-left', first.from),
+    plus('drapery/glass-from-left', first.start),
   )
   const right = sum(
     `${at}#glass-right`,
     'drapery/glass-edge',
     plus('drapery/casing-x', last.x),
-    plus('drapery/glass-from-left', last.from),
+    plus('drapery/glass-from-left', last.start),
     plus('drapery/glass-width', last.width),
   )
   const width = sum(`${at}#glass`, 'drapery/glass-width', plus('drapery/glass-edge', right), minus('drapery/glass-edge', left))
   return [left, right, width]
 }
-type Edge = Readonly<Record<'x' | 'from' | 'width', Known<Length>>>
+type Edge = Readonly<Record<'x' | 'start' | 'width', Known<Length>>>
 
 /**
  * How much glass is clear when the drapery is open, against what was ordered. By an estimated stack it may only warn, and the range of the published rules
@@ -54,11 +54,11 @@ export const clearGlass = rule({
   const openings = coveredBy(it, window, windowOf(at)).map(glassMembers)
   const [first, last] = [openings[0], openings.at(-1)] as const
   if (!first || !last) return {}
-  return filled({ fx: first.x, ff: first.from, fw: first.width, lx: last.x, lf: last.from, lw: last.width }, (glass) => {
+  return filled({ fx: first.x, ff: first.start, fw: first.width, lx: last.x, lf: last.start, lw: last.width }, (glass) => {
     const [left, right, width] = glassEdges(
       at,
-      { x: glass.fx, from: glass.ff, width: glass.fw },
-      { x: glass.lx, from: glass.lf, width: glass.lw },
+      { x: glass.fx, start: glass.ff, width: glass.fw },
+      { x: glass.lx, start: glass.lf, width: glass.lw },
     )
     const edges = { left: known(left), right: known(right) }
     const base = { window: casing.width, glass: known(width), isPair: covered.shares.length > 1, lining: liningOf(fabric) }

@@ -33,7 +33,16 @@ const withoutNames = ({ $id: _, $schema: __, ...schema }: JsonSchema): JsonSchem
 /** Says at an entry of hardware what its kind asks for, and under `with` what each plugin's part is. */
 const extended = ({ kinds, additions }: Extensions): Change => {
   const choices = Object.keys(kinds).map((kind) => ({
-    if: { properties: { kind: { const: kind } }, required: ['kind'] },
+    // What is taken from a catalogue says nothing of its own.
+    if: {
+      properties: { kind: { const: kind } },
+      required: ['kind'],
+      not: {
+        properties: { catalogue: { type: 'object', required: ['from'] } },
+        required: ['catalogue'],
+        propertyNames: { enum: ['id', 'kind', 'name', 'catalogue'] },
+      },
+    },
     // biome-ignore lint/suspicious/noThenProperty: `then` is a keyword of JSON Schema
     then: pointerTo(`kind-${kind}`),
   }))

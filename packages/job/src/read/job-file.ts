@@ -1,6 +1,7 @@
 import type { Readings } from '../lay.ts'
 import type { Job } from '../types.generated.ts'
 import { decode, withoutMark } from './bytes.ts'
+import { type CatalogueFile, catalogueFiles, changedSince, type List, mergeCatalogues } from './catalogues.ts'
 import { type Diagnostic, diagnose } from './diagnostics.ts'
 import { type Extensions, withIds } from './extensions.ts'
 import { error, type Finding } from './finding.ts'
@@ -30,6 +31,8 @@ export interface ReadJob {
 /** What plugins add to the format, and what the file is called. */
 export interface ReadOptions extends Extensions {
   readonly file?: string
+  /** The bytes of the catalogue files that the job names, by their names; those that are not here are missing. */
+  readonly catalogues?: ReadonlyMap<string, Uint8Array | string>
 }
 
 interface Compiled {
@@ -121,15 +124,113 @@ function checkJob(job: unknown, isBroken: boolean, options: ReadOptions): Checke
     return only(error('job/newer-format', { value: '/format' }, { got: format }))
   const { extensions, validators } = compiled(options)
   const upgraded = upgrade(job, extensions)
+  const merged = mergeCatalogues(job, (file) => catalogueFile(options.catalogues?.get(file), options))
   const pass = newPass(job.units)
   validators.job(job, pass)
   checkPlugins(job, extensions, validators, pass)
   const found = readFound(job, extensions, validators, pass)
   putLengths(pass)
-  const all = [...upgraded, ...pass.findings, ...checkNames(job, pass), ...found.findings]
+  const own = pass.findings.filter(
+    ({ code, spot }) => !(code === 'job/missing' && 'value' in spot && merged.lost.has(spot.value)),
+  )
+  const all = [
+    ...upgraded,
+    ...merged.findings,
+    ...changedSince(merged.frozen),
+    ...own,
+    ...checkNames(job, pass),
+    ...found.findings,
+  ]
   const findings = isBroken ? all.filter(({ code }) => !lostWithIt.has(code)) : all
   return { readings: found.readings, findings, isCut: pass.isCut }
 }
 
 // What a broken text lost may well have been there.
 const lostWithIt = new Set(['job/missing', 'job/missing-plain', 'job/too-few'])
+
+/** A catalogue file: hardware and fabrics that several jobs share. */
+export interface ReadCatalogueFile {
+  /** Undefined when something about it is an error. */
+  readonly catalogue?: Readonly<Record<List, readonly object[]>>
+  readonly diagnostics: readonly Diagnostic[]
+  readonly text: string
+}
+const catalogueMembers = ['$schema', 'format', 'units', 'name', 'hardware', 'fabrics']
+
+/** True of the text of a catalogue, which is read by `readCatalogue` and not as a job. */
+export const isCatalogue = (text: string): boolean => /"format"\s*:\s*"evenhem-catalogue\//.test(text)
+
+/** The catalogue files that the text of a job names and that may be read, relative to its folder; none when it is no JSON. */
+export function cataloguesNamed(text: string): readonly string[] {
+  if (!text.includes('"catalogues"')) return []
+  try {
+    return catalogueFiles(JSON.parse(withoutMark(text)))
+  } catch {
+    return []
+  }
+}
+
+/** Reads a catalogue like a job, with its own places. */
+export function readCatalogue(bytes: Uint8Array | string, options: Extensions): ReadCatalogueFile {
+  const { text, value, tree, findings } = catalogueText(bytes, options)
+  const diagnostics = findings.length > 0 ? diagnose(findings, text, tree(), value) : []
+  const isGood = isObject(value) && !findings.some(({ severity }) => severity === 'error')
+  return {
+    ...(isGood && { catalogue: { hardware: listOf(value, 'hardware'), fabrics: listOf(value, 'fabrics') } }),
+    diagnostics,
+    text,
+  }
+}
+const listOf = (value: Readonly<Record<string, unknown>>, list: List): readonly object[] =>
+  Array.isArray(value[list]) ? (value[list] as readonly object[]) : []
+
+/** Entries are checked as those of a job that holds nothing else, so places are the same. */
+function catalogueText(bytes: Uint8Array | string, options: Extensions) {
+  const { text, whole, findings: odd } = decode(bytes)
+  const nothing: Node = { is: 'nothing', start: 0, end: 0, value: undefined }
+  if (!whole) return { text, value: undefined, tree: () => nothing, findings: odd, written: undefined }
+  const { value, tree, findings, twice } = readText(withoutMark(text))
+  const own = [...odd, ...findings, ...twice]
+  if (!isObject(value))
+    return {
+      text,
+      value,
+      tree,
+      findings: [...own, ...(own.length > 0 ? [] : [error('job/no-object', { value: '' }, { got: shown(value) })])],
+      written: undefined,
+    }
+  const written = structuredClone(value)
+  const strange = Object.keys(value).filter((name) => !catalogueMembers.includes(name))
+  const unknown = strange.map((name) =>
+    error('job/unknown-member', { name: `/${name}` }, { name, members: catalogueMembers.join(', ') }),
+  )
+  const missing = (['units', 'name'] as const)
+    .filter((name) => typeof value[name] !== 'string')
+    .map((name) => error('job/missing-plain', { value: '' }, { name }))
+  const { units, hardware, fabrics } = value
+  const job = {
+    format: 'evenhem-job/1',
+    ...(units === undefined ? { units: 'in' } : { units }),
+    job: { number: '-', name: '-', country: 'US' },
+    ...(hardware === undefined ? {} : { hardware }),
+    ...(fabrics === undefined ? {} : { fabrics }),
+    rooms: [],
+  }
+  const checked = checkJob(job, findings.length > 0, options)
+  // A catalogue names no plugins: the jobs that take from it do.
+  const others = checked.findings.filter(({ code }) => code !== 'job/no-uses')
+  return { text, value, tree, findings: [...own, ...unknown, ...missing, ...others], written }
+}
+
+function catalogueFile(bytes: Uint8Array | string | undefined, options: Extensions): CatalogueFile {
+  if (bytes === undefined) return { wrong: 'missing', count: 0 }
+  const { value, findings, written } = catalogueText(bytes, options)
+  const errors = findings.filter(({ severity }) => severity === 'error').length
+  if (errors > 0 || !isObject(value) || !isObject(written)) return { wrong: 'broken', count: errors }
+  const entries = (list: List) =>
+    listOf(value, list).map((read, n) => ({
+      read: { ...read } as Readonly<Record<string, unknown>>,
+      written: listOf(written, list)[n] as Readonly<Record<string, unknown>>,
+    }))
+  return { catalogue: { lists: { hardware: entries('hardware'), fabrics: entries('fabrics') } } }
+}

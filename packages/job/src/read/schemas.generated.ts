@@ -41,6 +41,31 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
       "$ref": "#/$defs/head",
       "description": "What is said once about the whole job."
     },
+    "catalogues": {
+      "type": "array",
+      "description": "Catalogue files beside this job, from which entries of hardware and fabrics are taken.",
+      "items": {
+        "type": "object",
+        "title": "CatalogueFile",
+        "description": "A catalogue file.",
+        "required": [
+          "id",
+          "file"
+        ],
+        "properties": {
+          "id": {
+            "$ref": "#/$defs/id",
+            "description": "The short name by which entries use it."
+          },
+          "file": {
+            "type": "string",
+            "minLength": 1,
+            "description": "Where it is, from the folder of this job: in it, or in the folder that holds it (`../catalogue.json`)."
+          }
+        },
+        "unevaluatedProperties": false
+      }
+    },
     "fabrics": {
       "type": "array",
       "description": "The fabrics of this job.",
@@ -815,6 +840,10 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "minLength": 1,
           "description": "The certificate that it came with, for instance of how it burns."
         },
+        "catalogue": {
+          "$ref": "#/$defs/catalogued",
+          "description": "Where this entry was taken from."
+        },
         "with": {
           "$ref": "#/$defs/with",
           "x-evenhem-with": "fabric",
@@ -848,32 +877,37 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "description": "What people call it."
         },
         "catalogue": {
-          "type": "object",
-          "title": "Catalogue",
-          "description": "Where this entry was taken from.",
-          "required": [
-            "name"
-          ],
-          "properties": {
-            "name": {
-              "type": "string",
-              "minLength": 1,
-              "description": "The name of the catalogue."
-            },
-            "item": {
-              "type": "string",
-              "minLength": 1,
-              "description": "The number or name of the item in it."
-            },
-            "date": {
-              "type": "string",
-              "format": "date",
-              "description": "The day of the catalogue."
-            }
-          },
-          "unevaluatedProperties": false
+          "$ref": "#/$defs/catalogued",
+          "description": "Where this entry was taken from."
         }
       }
+    },
+    "catalogued": {
+      "type": "object",
+      "title": "Catalogue",
+      "description": "Where this entry was taken from. With a catalogue of this job and without members of its own the entry is what the catalogue says; with members of its own it is a frozen copy, which wins.",
+      "properties": {
+        "name": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The name of the catalogue."
+        },
+        "from": {
+          "$ref": "#/$defs/id",
+          "description": "The catalogue of this job that holds it, by its short name under `catalogues`."
+        },
+        "item": {
+          "type": "string",
+          "minLength": 1,
+          "description": "The number or name of the item in it; of a catalogue of this job its id there. Left out: the id is the same."
+        },
+        "date": {
+          "type": "string",
+          "format": "date",
+          "description": "The day of the catalogue."
+        }
+      },
+      "unevaluatedProperties": false
     },
     "plate": {
       "type": "object",

@@ -250,6 +250,35 @@ export const spanishJobWords: Readonly<Record<JobCode, { readonly says: string; 
     says: 'Medida inesperada de una parte de “{plugin}”, se esperaba un complemento que se conozca aquí en esta versión; no hay que hacer nada, se conserva y no se usa.',
   },
 
+  'job/catalogue-path': {
+    says: 'Ruta “{got}” inesperada, se esperaba un archivo .json en la carpeta de este trabajo o en la que la contiene, como “../catalogue.json”; mueva el archivo allí.',
+  },
+  'job/catalogue-missing': {
+    says: 'Falta inesperada, se esperaba un catálogo en “{got}”; ponga allí el archivo, o lleve sus entradas al trabajo.',
+  },
+  'job/catalogue-broken': {
+    says: 'Errores inesperados en “{got}”, {count} en total, se esperaba un catálogo sin ninguno; ejecute check con ese archivo y corríjalos.',
+  },
+  'job/catalogue-unknown': {
+    says: '“{got}” inesperado, se esperaba uno de los catálogos de este trabajo: {names}; escriba uno de ellos, o añádalo en “catalogues”.',
+  },
+  'job/catalogue-unknown-near': {
+    says: '“{got}” inesperado, se esperaba “{near}”; escriba eso si es lo que quiso decir.',
+    help: 'Catálogos de este trabajo: {names}.',
+  },
+  'job/catalogue-item': {
+    says: '“{got}” inesperado, se esperaba algo de lo que tiene el catálogo: {names}; escriba uno de ellos.',
+  },
+  'job/catalogue-item-near': {
+    says: '“{got}” inesperado, se esperaba “{near}”; escriba eso si es lo que quiso decir.',
+    help: 'El catálogo tiene: {names}.',
+  },
+  'job/catalogue-kind': {
+    says: 'Clase {got} inesperada, se esperaba {expected}, que es la de “{item}” en el catálogo; escriba esa, o tome otra cosa.',
+  },
+  'job/catalogue-changed': {
+    says: '{got} inesperado en esta copia fija, se esperaba {now}, que es lo que dice ahora el catálogo; tome el valor nuevo, o déjelo: vale la copia.',
+  },
   'job/more': {
     says: 'Cantidad de hallazgos inesperada, se esperaban no más de {most}; corrija estos y revise otra vez.',
   },

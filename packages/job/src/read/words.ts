@@ -218,6 +218,36 @@ export const jobWords = {
     says: 'Unexpected reading of a part of “{plugin}”, expected a plugin that is known here in this version; nothing needs doing, it is kept and not used.',
   },
 
+  'job/catalogue-path': {
+    says: 'Unexpected path “{got}”, expected a .json file in the folder of this job or in the one that holds it, such as “../catalogue.json”; move the file there.',
+  },
+  'job/catalogue-missing': {
+    says: 'Unexpected gap, expected a catalogue in “{got}”; put the file there, or take its entries into the job.',
+  },
+  'job/catalogue-broken': {
+    says: 'Unexpected mistakes in “{got}”, {count} of them, expected a catalogue without any; run check on that file and put them right.',
+  },
+  'job/catalogue-unknown': {
+    says: 'Unexpected “{got}”, expected one of the catalogues of this job: {names}; write one of them, or add it under “catalogues”.',
+  },
+  'job/catalogue-unknown-near': {
+    says: 'Unexpected “{got}”, expected “{near}”; write that if it is meant.',
+    help: 'Catalogues of this job: {names}.',
+  },
+  'job/catalogue-item': {
+    says: 'Unexpected “{got}”, expected one of what the catalogue holds: {names}; write one of them.',
+  },
+  'job/catalogue-item-near': {
+    says: 'Unexpected “{got}”, expected “{near}”; write that if it is meant.',
+    help: 'The catalogue holds: {names}.',
+  },
+  'job/catalogue-kind': {
+    says: 'Unexpected kind {got}, expected {expected}, which “{item}” is in the catalogue; write that, or take another item.',
+  },
+  'job/catalogue-changed': {
+    says: 'Unexpected {got} in this frozen copy, expected {now}, which the catalogue says now; take the new value, or leave it: the copy wins.',
+  },
+
   'job/more': { says: 'Unexpected number of findings, expected no more than {most}; put these right and look again.' },
 } as const satisfies Readonly<Record<string, { readonly says: string; readonly help?: string }>>
 
