@@ -18,7 +18,17 @@ import { cordDevice, cordLength, operating, power, reach } from './rules/operati
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
 import { clearGlass } from './rules/stack.ts'
-import { behindWall, casingEdge, finishedFloor, floorRead, headRoomRule, planned, sash, stool } from './rules/surroundings.ts'
+import {
+  aboveCeiling,
+  behindWall,
+  casingEdge,
+  finishedFloor,
+  floorRead,
+  headRoomRule,
+  planned,
+  sash,
+  stool,
+} from './rules/surroundings.ts'
 import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
@@ -68,6 +78,7 @@ export const drapery: Plugin = {
     headRoomRule,
     casingEdge,
     behindWall,
+    aboveCeiling,
     floorRead,
     finishedFloor,
     planned,

@@ -275,8 +275,8 @@ const checkWords = {
   ),
   'drapery/pin.forgotten': one('Es lo que mide la posición del gancho: puede haberse olvidado.'),
   'drapery/pin.twice': one('Es lo que mide la posición del gancho: puede haberse sumado dos veces.'),
-  'drapery/eye-drop.forgotten': one('Es lo que mide la caída al ojo: puede haberse olvidado.'),
-  'drapery/eye-drop.twice': one('Es lo que mide la caída al ojo: puede haberse restado dos veces.'),
+  'drapery/eye-drop.forgotten': one('Es lo que mide la caída de la barra a los ganchos: puede haberse olvidado.'),
+  'drapery/eye-drop.twice': one('Es lo que mide la caída de la barra a los ganchos: puede haberse restado dos veces.'),
   'drapery/clearance.forgotten': one('Es lo que mide la holgura: puede haberse olvidado.'),
   'drapery/clearance.twice': one('Es lo que mide la holgura: puede haberse restado dos veces.'),
 } satisfies Words

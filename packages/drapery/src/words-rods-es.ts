@@ -90,6 +90,15 @@ export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readon
     'Los soportes dobles no dejan elegir: los ganchos, los paños u otros soportes. Llame al taller antes de marcar nada.',
   ),
   'drapery/double-bracket.unknown': one('Aún no se sabe dónde llevan los soportes dobles esta barra.'),
+  'drapery/above-ceiling': one('Todos los soportes de techo encuentran madera sobre el techo.'),
+  'drapery/above-ceiling.warn': one(
+    'Sobre el techo, donde van los soportes, hay {behind}.',
+    'Todas las fijaciones entran antes de colgar nada, según lo que su fabricante diga para este techo y carga. Nunca tacos de plástico a la ventura sobre la cabeza.',
+  ),
+  'drapery/above-ceiling.unknown': one(
+    'Aún no se sabe qué hay sobre el techo donde van los soportes.',
+    'Busque las vigas, o pregunte cómo es el techo, antes de taladrar.',
+  ),
   'drapery/overlap': one('El cruce de {ordered} es el que hacen los brazos.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {Se pidió un cruce de {ordered}; los brazos hacen {made}.} other {Se pidió un cruce de {ordered} en una barra sin brazos.}}',

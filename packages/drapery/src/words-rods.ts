@@ -90,6 +90,15 @@ export const rodWords = {
     'Double brackets leave no choice: its pins, its panels or other brackets. Call the workroom before anything is marked.',
   ),
   'drapery/double-bracket.unknown': one('Not known yet where the double brackets carry this rod.'),
+  'drapery/above-ceiling': one('Every ceiling bracket finds wood above the ceiling.'),
+  'drapery/above-ceiling.warn': one(
+    'Above the ceiling, where the brackets go, is {behind}.',
+    'All fasteners go in before anything hangs, chosen by their maker’s listing for this ceiling and load. Never plastic plugs overhead on a guess.',
+  ),
+  'drapery/above-ceiling.unknown': one(
+    'Not known yet what is above the ceiling where the brackets go.',
+    'Find the joists, or ask what the ceiling is, before drilling.',
+  ),
   'drapery/overlap': one('The overlap of {ordered} is what the arms make.'),
   'drapery/overlap.fail': one(
     '{arms, select, yes {An overlap of {ordered} is ordered; the arms make {made}.} other {An overlap of {ordered} is ordered on a rod without arms.}}',

@@ -276,8 +276,8 @@ const checkWords = {
   'drapery/several-causes': one('More than one allowance is as large, so it cannot be told which was forgotten or taken twice.'),
   'drapery/pin.forgotten': one('That is the pin setting: it may have been forgotten.'),
   'drapery/pin.twice': one('That is the pin setting: it may have been added twice.'),
-  'drapery/eye-drop.forgotten': one('That is the eye drop: it may have been forgotten.'),
-  'drapery/eye-drop.twice': one('That is the eye drop: it may have been taken off twice.'),
+  'drapery/eye-drop.forgotten': one('That is the drop from the rod to the hooks: it may have been forgotten.'),
+  'drapery/eye-drop.twice': one('That is the drop from the rod to the hooks: it may have been taken off twice.'),
   'drapery/clearance.forgotten': one('That is the clearance: it may have been forgotten.'),
   'drapery/clearance.twice': one('That is the clearance: it may have been taken off twice.'),
 } satisfies Words

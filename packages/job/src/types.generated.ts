@@ -348,6 +348,8 @@ export interface Window {
   readonly floorOn?: 'finished floor' | 'carpet brushed flat' | 'subfloor'
   /** Points of the ceiling over the window. Without any, the room's ceiling holds. */
   readonly ceiling?: readonly LevelPoint[]
+  /** What is above the ceiling where brackets go. */
+  readonly aboveCeiling?: 'wood' | 'metal' | 'hollow' | 'concrete' | 'unknown'
   /** What has to go first. */
   readonly before?: Before
   /** What hangs here, from the glass outward. */

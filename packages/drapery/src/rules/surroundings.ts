@@ -199,6 +199,8 @@ export const behindWall = rule({
   const columns = facts.holes
     .filter((hole) => hole.on !== 'return')
     .map((hole) => ({ x: hole.x.value, ...wallUnder(window, windowOf(at), hole.x.value) }))
+  // In the double brackets of another layer it has none of its own.
+  if (columns.length === 0) return {}
   const isWood = ({ x, wall }: { x: number; wall: Wall }) =>
     wall.buildUp?.behind === 'wood' || (wall.studs ?? []).some((stud) => Math.abs(stud.x - x) <= onStud)
   const off = columns.find((column) => !isWood(column))
@@ -206,6 +208,21 @@ export const behindWall = rule({
   const behind = off?.wall.buildUp?.behind ?? 'unknown'
   const verdict = !off ? 'pass' : behind === 'unknown' ? 'unknown' : 'warn'
   return { checks: [check('drapery/behind-wall', verdict, place, { behind: { code: `drapery/behind-${behind}` } })] }
+})
+
+/** What is above the ceiling where brackets go: known to be wood, or found out before anything is drilled. */
+export const aboveCeiling = rule({
+  id: 'above-ceiling',
+  on: 'treatment',
+  needs: { holes },
+  gives: { checks },
+  codes: ['drapery/above-ceiling'],
+}).run(({ it, at, window }, facts) => {
+  if (it.mount !== 'ceiling' || facts.holes.length === 0) return {}
+  const above = window.aboveCeiling ?? 'unknown'
+  const verdict = above === 'wood' ? 'pass' : above === 'unknown' ? 'unknown' : 'warn'
+  const place = below(windowOf(at), 'aboveCeiling')
+  return { checks: [check('drapery/above-ceiling', verdict, place, { behind: { code: `drapery/behind-${above}` } })] }
 })
 
 /** Two readings of the floor at one place must agree, and without any the floor is only taken for level. */

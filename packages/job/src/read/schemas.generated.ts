@@ -1134,6 +1134,16 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "$ref": "#/$defs/levelPoint"
           }
         },
+        "aboveCeiling": {
+          "enum": [
+            "wood",
+            "metal",
+            "hollow",
+            "concrete",
+            "unknown"
+          ],
+          "description": "What is above the ceiling where brackets go."
+        },
         "before": {
           "type": "object",
           "title": "Before",
