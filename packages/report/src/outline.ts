@@ -1,3 +1,4 @@
+import { ownersOf } from '@evenhem/drawing'
 import { type Job, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Entry, Verdict } from '@evenhem/plugin'
@@ -145,6 +146,7 @@ function pageOf(
   const open = openPoints(plan, found, voice)
   const stands = standsOf(plan, voice)
   const marks = wallMarksOf(plan, stands.standing, voice)
+  const passed = passedPoints(plan, voice)
   const section = <T>(code: Entry['section'], made: (sentence: Said) => T): Section<T> => ({
     title: voice.text(`report/${code}`),
     of: entriesOf(plan, code, voice).map(made),
@@ -158,7 +160,9 @@ function pageOf(
       return drawingOf(plan, readings, title, paper, voice)
     },
     notDrawn: voice.text('report/not-drawn'),
-    facts: (['what-hangs-here', 'set-on-the-day'] as const).map((code) => section(code, named)).filter(({ of }) => of.length > 0),
+    facts: (['what-hangs-here', 'set-on-the-day'] as const)
+      .flatMap((code) => byLayer(plan, code, voice))
+      .filter(({ of }) => of.length > 0),
     ...(marks ? { marks } : {}),
     notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),
     open: {
@@ -169,8 +173,24 @@ function pageOf(
       ],
       of: open,
     },
-    checked: { title: voice.text('report/checked'), of: passedPoints(plan, voice) },
+    checked: { title: voice.text('report/checked', { count: { count: passed.length } }), of: passed },
   }
+}
+
+/** Facts of a window; where several layers hang, those of each under a title of its own. */
+function byLayer(plan: WindowPlan, code: Entry['section'], voice: Voice): readonly Section<Line>[] {
+  const owners = ownersOf(plan.layers)
+  const title = voice.text(`report/${code}`)
+  const of = (place?: string): readonly Line[] =>
+    entriesOf(
+      { ...plan, entries: plan.entries.filter(({ on }) => (owners.has(on) ? on : undefined) === place) },
+      code,
+      voice,
+    ).map(named)
+  return [
+    { title, of: of() },
+    ...[...owners].map(([place, layer]) => ({ title: `${title}, ${voice.text(layer)}`, of: of(place) })),
+  ]
 }
 
 /** A sentence that begins with a name and a colon, `Rod: ash`, is a fact with that name. */

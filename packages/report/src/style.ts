@@ -74,9 +74,10 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .points ul{list-style:none;padding:0;margin-top:1.4mm}
 .points li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;padding:.7mm 0}
 .points svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
-.checked{font-size:8pt;line-height:1.28}
+.checked summary{display:flex;align-items:center;gap:2.2mm;min-height:10mm}.checked summary svg{width:3.6mm;height:3.6mm;margin:0}.checked summary::after{content:'+';font-weight:600}.checked[open] summary::after{content:'−'}@media print{.checked summary{min-height:0}.checked summary::after{content:''}}
+.checked ul{font-size:9pt;line-height:1.32}
 .checked ul{margin:0}.checked li,.checked li div,.checked li p{display:inline}.checked li{padding:0;margin-right:2.4mm}
-.checked svg{width:3mm;height:3mm;margin:0 1.2mm -.45mm 0}
+.checked li svg{width:3mm;height:3mm;margin:0 1.2mm -.45mm 0}
 .about{display:grid;grid-template-columns:1.45fr 1fr 1fr 1fr;gap:4mm 6mm;margin-top:5mm}
 .about div{border-top:.25mm solid var(--ink);padding-top:1.6mm}
 .about dt{color:var(--ink2);font-size:9pt}

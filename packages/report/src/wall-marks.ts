@@ -20,7 +20,7 @@ export function wallMarksOf(plan: WindowPlan, standing: Standing, voice: Voice):
     .flatMap((layer) => layer.marks.flatMap(flat))
   const of = marks.flatMap((mark): readonly Line[] => {
     if (mark.kind !== 'height' || mark.role !== 'mark' || mark.figure.value === undefined) return []
-    const side = voice.text(`drawing/${mark.side ?? 'left'}-short`)
+    const side = mark.owner ? voice.text(mark.owner) : voice.text(`drawing/${mark.side ?? 'left'}-short`)
     const name = voice.text('report/mark', { mark: captionOf(mark.figure, voice.text), side })
     return [{ name: [capital(name)], says: [[voice.number(mark.figure.value)]] }]
   })

@@ -37,6 +37,12 @@ ${before.map((text) => html`<p>${text}</p>`)}${of.length > 0 ? html`<ul>${of.map
 `
 }
 
+/** What was checked and is well: how many it is, and on a screen each of them when it is opened. Paper needs the number alone. */
+const passed = ({ title, of }: Points, words: Outline['verdicts'], rank: Rank): Markup =>
+  html`<details class="points checked"><summary>${sign('pass')}${heading(rank, title)}</summary>
+<ul>${of.map((each) => point(each, words))}</ul></details>
+`
+
 /** What is pencilled on the wall, in columns. */
 function wallMarks({ title, of, instead }: WallMarks, rank: Rank): Markup {
   return html`<section class="marks">${heading(rank, title)}
@@ -63,7 +69,7 @@ ${window.lead.length > 0 ? html`<p class="lead">${window.lead.map((sentence, n) 
 ${standing(window.stands)}<div class="plate">${drawing ? drawn(drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
 <div class="facts">${window.facts.map((each) => facts(each, below))}</div></div>
 ${window.marks ? wallMarks(window.marks, below) : undefined}${open}
-${window.checked.of.length > 0 ? points(window.checked, 'checked', words, below) : undefined}
+${window.checked.of.length > 0 ? passed(window.checked, words, below) : undefined}
 </article>
 `
 }

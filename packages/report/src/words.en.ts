@@ -29,7 +29,7 @@ export const en = {
   'report/to-measure': one('Not measured yet: {place}.'),
   'report/could-not': one('Could not work this out: {rule}, at {place}.'),
   'report/set-aside': one('Gone on all the same: {reason}'),
-  'report/checked': one('Checked'),
+  'report/checked': one('{count, plural, one {One check passes} other {# checks pass}}'),
   'report/pass': one('Well'),
   'report/warn': one('Look'),
   'report/fail': one('Stop'),

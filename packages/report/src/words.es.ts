@@ -31,7 +31,7 @@ export const es: Readonly<Record<ReportCode, { readonly says: string }>> = {
   'report/to-measure': one('Aún sin medir: {place}.'),
   'report/could-not': one('No se pudo calcular: {rule}, en {place}.'),
   'report/set-aside': one('Se siguió de todos modos: {reason}'),
-  'report/checked': one('Revisado'),
+  'report/checked': one('{count, plural, one {Una revisión pasa} other {# revisiones pasan}}'),
   'report/pass': one('Bien'),
   'report/warn': one('Mirar'),
   'report/fail': one('Alto'),

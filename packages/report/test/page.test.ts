@@ -33,7 +33,7 @@ test('language, title and headings are there, in order', () => {
     '2 Planned, above the floor',
     '2 Marks on the wall, above the floor',
     '2 Still open',
-    '2 Checked',
+    '2 23 checks pass',
     '2 Care of the fabrics',
     '3 Oat linen and cotton',
     '2 Safety',
