@@ -71,7 +71,7 @@ export function underCeiling(
   const clears = panels.flatMap((panel) =>
     places.flatMap((place, i): readonly Clear[] => {
       if (place.x.value < panel.left.value || place.x.value > panel.right.value) return []
-      const bears = (overhead[i] as readonly LengthReckoning[]).at(-1) as LengthReckoning
+      const [, bears] = overhead[i] as Overhead
       const under = base ?? { at: 'floor' as const, height: known(floors[i] as LengthReckoning) }
       return [{ panel, place, bears, ...hemUnder(at, panel, place, bears, under) }]
     }),
@@ -145,12 +145,8 @@ const hemAt = (at: string, { panel, pin, finishedLength }: HungPanel, hangLine: 
   )
 
 /** The ceiling over a place, and where the hooks bear under it. */
-function bearingAt(
-  at: string,
-  { key, x }: Place,
-  drop: Known<Length>,
-  ceiling: readonly FloorPoint[],
-): readonly LengthReckoning[] {
+type Overhead = readonly [ceiling: LengthReckoning, bears: LengthReckoning]
+function bearingAt(at: string, { key, x }: Place, drop: Known<Length>, ceiling: readonly FloorPoint[]): Overhead {
   const over = ceilingAt(`${at}#ceiling-${key}`, ceiling, x)
   return [over, sum(`${at}#bears-${key}`, 'drapery/bears', plus('drapery/ceiling', over), minus('drapery/ceiling-drop', drop))]
 }

@@ -106,6 +106,6 @@ export function placeAlong(
   const start = corners[0]?.x.value ?? 0
   const to = alongWalls(start, corners, alongRod(start, corners, from.x.value) + way * by.length.value)
   const turns = turnsBetween(corners, from.x.value, to)
-  const added = way > 0 ? turns.map((term) => ({ ...term, sign: 1 as const })) : turns
-  return sum(name, what, plus(from.what, from.x), (way > 0 ? plus : minus)(by.what, by.length), ...added)
+  const added = way === 1 ? turns.map((term) => ({ ...term, sign: 1 as const })) : turns
+  return sum(name, what, plus(from.what, from.x), (way === 1 ? plus : minus)(by.what, by.length), ...added)
 }
