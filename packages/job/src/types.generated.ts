@@ -798,6 +798,38 @@ export interface TreatmentFound {
   readonly brackets?: {
     readonly [k: string]: FoundBracket
   }
+  /** The bracket that is marked first and that the others are taken from: `left`, `right` or a support. Left out: the end bracket where the floor is higher, the left one where it is level. */
+  readonly first?: Id
+  /** How many came, by the code of the part. */
+  readonly came?: {
+    /** How many were counted. */
+    readonly [k: string]: number
+  }
+  /** What was decided about a difference, by what it is about. */
+  readonly decided?: {
+    /** The decision. */
+    readonly [k: string]: string
+  }
+  /** How far the drawn hem clears the floor, by panel. */
+  readonly hemsRead?: {
+    /** Readings of one panel, by the number of the hook that they are below, counted from the leading edge. */
+    readonly [k: string]: {
+      /** From the floor up to the hem. */
+      readonly [k: string]: Length
+    }
+  }
+  /** Pins as they were set again, by panel. */
+  readonly pins?: {
+    /** Pins of one panel, by the number of the hook, counted from the leading edge. */
+    readonly [k: string]: {
+      /** From the top of the pin up to the top of the drapery. */
+      readonly [k: string]: Length
+    }
+  }
+  /** The day on which it was hung. */
+  readonly hungOn?: string
+  /** The day on which somebody comes back to read the hem again. */
+  readonly lookAgain?: string
   /** How far the hem of a panel clears the floor, by panel. */
   readonly hems?: {
     /** From the floor up to the hem. */
@@ -816,8 +848,18 @@ export interface TreatmentFound {
 export interface FoundBracket {
   /** The height of its top hole above the level line. */
   readonly hole?: Length
-  /** Whether it is fixed for good. */
+  /** Whether it is fixed for good. From then on no reading moves its mark. */
   readonly fixed?: boolean
+  /** From the floor right below up to its top hole, as the tape says. */
+  readonly floorToHole?: Length
+  /** From the floor right below up to the top of the frame, read at this bracket. */
+  readonly floorToHead?: Length
+  /** From the floor right below up to the ceiling, read at this bracket. */
+  readonly floorToCeiling?: Length
+  /** From the floor right below up to a level line that was carried over from the top hole of the first bracket. */
+  readonly floorToLevel?: Length
+  /** What the rod follows on its way from the first bracket to this one, as somebody chose it. */
+  readonly follows?: 'level' | 'head' | 'ceiling' | 'floor' | 'between'
 }
 
 /** What was recorded of cords when the draperies hung. */

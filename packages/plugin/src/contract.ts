@@ -153,6 +153,14 @@ export interface Check {
   readonly stops?: Stage
   /** One value that would do it. */
   readonly put?: readonly { readonly at: Place; readonly value: Quantity }[]
+  /** What somebody on site may decide about it, the best first. */
+  readonly ways?: readonly WayOut[]
+}
+/** A decision about a finding: its sentence, and what stands where once it is taken. */
+export interface WayOut {
+  readonly code: string
+  readonly values: Values
+  readonly put: readonly { readonly at: Place; readonly value: Quantity | string | boolean }[]
 }
 export interface Step {
   readonly id: string

@@ -27,9 +27,14 @@ const quantity: JsonSchema = {
 const values: JsonSchema = { type: 'object', additionalProperties: { if: { type: 'string' }, else: quantity } }
 const stage = { enum: stages }
 
+const wayOut = object({
+  code,
+  values,
+  put: list(object({ at: place, value: { if: { type: ['string', 'boolean'] }, else: quantity } })),
+})
 export const checkShape = object(
   { code, verdict: { enum: ['pass', 'warn', 'fail', 'unknown'] }, at: place, values },
-  { says: code, stops: stage, put: list(object({ at: place, value: quantity })) },
+  { says: code, stops: stage, put: list(object({ at: place, value: quantity })), ways: list(wayOut) },
 )
 const capture = object(
   { at: place, as: { enum: ['length', 'count', 'tick', 'choice', 'photo', 'note'] } },
@@ -51,7 +56,11 @@ export const partShape = object(
   { length, hardware: place, of: text, spares: { type: 'integer', minimum: 0 } },
 )
 export const layerShape = object(
-  { view: { enum: ['elevation', 'plan', 'marks', 'hooks'] }, depth: number, marks: list({ type: 'object', required: ['kind'] }) },
+  {
+    view: { enum: ['elevation', 'plan', 'marks', 'hooks', 'level', 'hem'] },
+    depth: number,
+    marks: list({ type: 'object', required: ['kind'] }),
+  },
   { state: { enum: ['drawn', 'stacked'] }, bends: list(object({ x: number, degrees: number })) },
 )
 const term = object({ what: code, sign: { enum: [1, -1] }, value: number, from: text })

@@ -2146,11 +2146,118 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                   },
                   "fixed": {
                     "type": "boolean",
-                    "description": "Whether it is fixed for good."
+                    "description": "Whether it is fixed for good. From then on no reading moves its mark."
+                  },
+                  "floorToHole": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "1 in",
+                      "most": "60 ft"
+                    },
+                    "description": "From the floor right below up to its top hole, as the tape says."
+                  },
+                  "floorToHead": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "1 in",
+                      "most": "60 ft"
+                    },
+                    "description": "From the floor right below up to the top of the frame, read at this bracket."
+                  },
+                  "floorToCeiling": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "1 ft",
+                      "most": "60 ft"
+                    },
+                    "description": "From the floor right below up to the ceiling, read at this bracket."
+                  },
+                  "floorToLevel": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "1 in",
+                      "most": "60 ft"
+                    },
+                    "description": "From the floor right below up to a level line that was carried over from the top hole of the first bracket."
+                  },
+                  "follows": {
+                    "enum": [
+                      "level",
+                      "head",
+                      "ceiling",
+                      "floor",
+                      "between"
+                    ],
+                    "description": "What the rod follows on its way from the first bracket to this one, as somebody chose it."
                   }
                 },
                 "unevaluatedProperties": false
               }
+            },
+            "first": {
+              "$ref": "#/$defs/id",
+              "description": "The bracket that is marked first and that the others are taken from: `left`, `right` or a support. Left out: the end bracket where the floor is higher, the left one where it is level."
+            },
+            "came": {
+              "type": "object",
+              "description": "How many came, by the code of the part.",
+              "additionalProperties": {
+                "type": "integer",
+                "minimum": 0,
+                "maximum": 100000,
+                "description": "How many were counted."
+              }
+            },
+            "decided": {
+              "type": "object",
+              "description": "What was decided about a difference, by what it is about.",
+              "additionalProperties": {
+                "type": "string",
+                "minLength": 1,
+                "description": "The decision."
+              }
+            },
+            "hemsRead": {
+              "type": "object",
+              "description": "How far the drawn hem clears the floor, by panel.",
+              "additionalProperties": {
+                "type": "object",
+                "description": "Readings of one panel, by the number of the hook that they are below, counted from the leading edge.",
+                "additionalProperties": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "-4 ft",
+                    "most": "10 ft"
+                  },
+                  "description": "From the floor up to the hem."
+                }
+              }
+            },
+            "pins": {
+              "type": "object",
+              "description": "Pins as they were set again, by panel.",
+              "additionalProperties": {
+                "type": "object",
+                "description": "Pins of one panel, by the number of the hook, counted from the leading edge.",
+                "additionalProperties": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "0 in",
+                    "most": "12 in"
+                  },
+                  "description": "From the top of the pin up to the top of the drapery."
+                }
+              }
+            },
+            "hungOn": {
+              "type": "string",
+              "format": "date",
+              "description": "The day on which it was hung."
+            },
+            "lookAgain": {
+              "type": "string",
+              "format": "date",
+              "description": "The day on which somebody comes back to read the hem again."
             },
             "hems": {
               "type": "object",

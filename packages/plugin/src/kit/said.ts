@@ -20,6 +20,7 @@ export function saidIn(plans: readonly Plan[], plugin: string): readonly Said[] 
     ...own(plan.checks)
       .filter((check) => check.because === undefined)
       .map((check) => ({ code: check.says ?? check.code, values: check.values, by: check.by })),
+    ...own(plan.checks).flatMap(({ ways = [], by }) => ways.map(({ code, values }) => ({ code, values, by }))),
     ...plan.steps.filter((step) => step.plugin === plugin).flatMap(saidByStep),
     ...own(plan.parts).map((part) => ({ code: part.what, values: {}, by: part.by })),
     ...own(plan.reckonings).flatMap(({ by, what, terms, source }) =>
