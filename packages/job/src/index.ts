@@ -1,5 +1,7 @@
+export { isDate, isDateTime } from './dates.ts'
 export * from './lay.ts'
 export { placeInWords } from './place-words.ts'
 export * from './places.ts'
+export { type Fillings, type Said, type Say, sayIn } from './say-words.ts'
 export type * from './types.generated.ts'
 export * from './windows.ts'

@@ -17,10 +17,12 @@ export {
   type ReadJob,
   type ReadOptions,
   readCatalogue,
+  readEntry,
   readJob,
 } from './read/job-file.ts'
 export { nearest } from './read/near.ts'
 export { type Pointer, pointerOf } from './read/pointers.ts'
+export type { EntryRead, RefusedEntry } from './read/readings.ts'
 export { englishLabels, type Labels, type Said, type Say, sayEnglish, saySpanish, spanishLabels } from './read/say.ts'
 export type { JsonSchema } from './read/schemas.ts'
 export { diagnosticsJson, formatDiagnostics, type ShowOptions } from './read/shown.ts'

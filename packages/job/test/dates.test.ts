@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { isDate, isDateTime } from '../src/read/dates.ts'
+import { isDate, isDateTime } from '../src/dates.ts'
 
 test('a day is a day of the calendar', () => {
   expect(['2026-11-30', '2024-02-29', '2000-02-29', '0001-01-01'].filter((day) => !isDate(day))).toEqual([])

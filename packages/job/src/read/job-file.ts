@@ -1,4 +1,5 @@
 import type { Readings } from '../lay.ts'
+import type { Place } from '../places.ts'
 import type { Job } from '../types.generated.ts'
 import { decode, withoutMark } from './bytes.ts'
 import { type CatalogueFile, catalogueFiles, changedSince, type List, mergeCatalogues } from './catalogues.ts'
@@ -10,7 +11,7 @@ import { checkNames, walk } from './names.ts'
 import { oddities } from './odd.ts'
 import { parse } from './parse.ts'
 import { checkPlugins } from './plugins.ts'
-import { pointerIn, readFound } from './readings.ts'
+import { type EntryRead, pointerIn, readEntryAt, readFound } from './readings.ts'
 import { shown } from './refusals.ts'
 import { deepest, scan } from './scan.ts'
 import { type Node, toValue } from './tree.ts'
@@ -68,6 +69,12 @@ export function readJob(bytes: Uint8Array | string, options: ReadOptions): ReadJ
   const isUsable =
     value !== undefined && !all.some((finding) => finding.severity === 'error' && !pointerIn(finding)?.startsWith('/found/'))
   return { ...(isUsable && { job: value as Job }), readings: checked.readings, diagnostics, text }
+}
+
+/** Reads one value that somebody put at a place of a read job: by the schema of that place, lengths made `Length`. Never throws for a value. */
+export function readEntry(job: Job, place: Place, value: unknown, options: Extensions): EntryRead {
+  const { extensions, validators } = compiled(options)
+  return readEntryAt(job, place, value, extensions, validators)
 }
 
 /** The value of a text, whatever its syntax, and what is wrong with that. Its tree is made when it is asked for. */

@@ -1,8 +1,8 @@
 import type { Readings } from '../lay.ts'
 import type { Place } from '../places.ts'
-import type { Reading } from '../types.generated.ts'
+import type { Job, Reading } from '../types.generated.ts'
 import { type Extensions, formatOf } from './extensions.ts'
-import { error, type Finding, info } from './finding.ts'
+import { error, type Finding, info, type Values } from './finding.ts'
 import { newPass, type Pass, putLengths } from './keywords.ts'
 import { checkNames } from './names.ts'
 import { nearest } from './near.ts'
@@ -15,6 +15,26 @@ import { idOf, isObject } from './values.ts'
 export interface FoundReadings {
   readonly readings: Readings
   readonly findings: readonly Finding[]
+}
+
+/** What is said of a value that its place does not take. */
+export interface RefusedEntry {
+  readonly code: string
+  readonly values: Values
+}
+/** A value as its place takes it, or why it does not. */
+export type EntryRead = { readonly value: unknown } | { readonly refused: RefusedEntry }
+
+/** Reads one value that was put at a place of a job, by the schema of that place. What belongs to a plugin that is not here is refused too. */
+export function readEntryAt(job: Job, place: Place, raw: unknown, extensions: Extensions, validators: Validators): EntryRead {
+  const stands = below('/found', place)
+  const target = lookUp(job, place, stands, extensions, validators)
+  const read =
+    'says' in target
+      ? { value: undefined, findings: [target.says] }
+      : readValue(job, target, raw, stands, validators, newPass(job.units))
+  const wrong = read.findings.find(({ severity }) => severity === 'error') ?? read.findings[0]
+  return read.value === undefined && wrong ? { refused: { code: wrong.code, values: wrong.values } } : { value: read.value }
 }
 
 /** Reads what a job has under `found`: each value by the schema of its place. One that is refused is reported and left out. */

@@ -1,5 +1,5 @@
 import { Ajv2020, type ErrorObject, type ValidateFunction } from 'ajv/dist/2020.js'
-import { isDate, isDateTime } from './dates.ts'
+import { isDate, isDateTime } from '../dates.ts'
 import type { Extensions } from './extensions.ts'
 import { keywords, type Pass } from './keywords.ts'
 import { type Pointer, tokensOf } from './pointers.ts'

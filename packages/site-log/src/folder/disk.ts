@@ -1,0 +1,72 @@
+import { mkdir, open, readdir, readFile, rename, stat, unlink } from 'node:fs/promises'
+
+/** What is asked of the file system: all of it, so that tests can stand in its place and fail at any call. */
+export interface Disk {
+  readonly list: (folder: string) => Promise<readonly string[]>
+  readonly size: (file: string) => Promise<number | undefined>
+  readonly read: (file: string) => Promise<Uint8Array>
+  readonly makeFolder: (folder: string) => Promise<void>
+  readonly open: (file: string, flags: 'a' | 'wx' | 'r') => Promise<OpenFile>
+  readonly rename: (from: string, to: string) => Promise<void>
+  readonly remove: (file: string) => Promise<void>
+}
+export interface OpenFile {
+  /** May write less than all; answers how much. */
+  readonly write: (bytes: Uint8Array) => Promise<number>
+  readonly sync: () => Promise<void>
+  readonly close: () => Promise<void>
+}
+
+const noneThere = (error: NodeJS.ErrnoException): undefined => {
+  if (error.code !== 'ENOENT') throw error
+  return undefined
+}
+
+/** The file system of this machine. */
+export const disk: Disk = {
+  list: (folder) => readdir(folder).catch((error) => noneThere(error) ?? []),
+  size: (file) => stat(file).then(({ size }) => size, noneThere),
+  read: (file) => readFile(file),
+  makeFolder: (folder) => mkdir(folder).catch((error) => (error.code === 'EEXIST' ? undefined : Promise.reject(error))),
+  open: async (file, flags) => {
+    const handle = await open(file, flags)
+    return {
+      write: (bytes) => handle.write(bytes).then(({ bytesWritten }) => bytesWritten),
+      sync: () => handle.sync(),
+      close: () => handle.close(),
+    }
+  },
+  rename,
+  remove: unlink,
+}
+
+/** Makes sure that what stands in a folder, by name, is on the disk. */
+export async function syncFolder({ open: opened }: Disk, folder: string): Promise<void> {
+  const handle = await opened(folder, 'r')
+  await handle.sync().finally(handle.close)
+}
+
+/** Writes all of the bytes and waits until they are on the disk. Throws what the system throws; then nobody knows how much is there. */
+export async function writeAll(handle: OpenFile, bytes: Uint8Array): Promise<void> {
+  let rest = bytes
+  while (rest.length > 0) {
+    const written = await handle.write(rest)
+    if (written === 0) throw Object.assign(new Error('nothing was written'), { code: 'EIO' })
+    rest = rest.subarray(written)
+  }
+  await handle.sync()
+}
+
+/** Puts a file in the place of another: whoever looks sees the old one or the new one, whole. */
+export async function replaceFile(on: Disk, file: string, folder: string, bytes: Uint8Array): Promise<void> {
+  const beside = `${file}.new`
+  await on.remove(beside).catch(noneThere)
+  const handle = await on.open(beside, 'wx')
+  try {
+    await writeAll(handle, bytes)
+  } finally {
+    await handle.close()
+  }
+  await on.rename(beside, file)
+  await syncFolder(on, folder)
+}

@@ -1,0 +1,8 @@
+export * from './chain.ts'
+export * from './draft.ts'
+export * from './event.ts'
+export * from './fold.ts'
+export * from './log-file.ts'
+export * from './merge.ts'
+export { type LogCode, logWords } from './words.ts'
+export { spanishLogWords } from './words-es.ts'

@@ -1,0 +1,59 @@
+import type { Said } from '@evenhem/job'
+
+/** What is said about lines and files of a log, by code. */
+export const logWords = {
+  'log/no-json': {
+    says: 'Unexpected line that is no JSON, expected one event',
+    help: 'It is left out; the rest of the file counts. Restore the line from a copy if there is one.',
+  },
+  'log/no-utf-8': {
+    says: 'Unexpected bytes that are no UTF-8, expected one event',
+    help: 'The line is left out; the rest of the file counts.',
+  },
+  'log/odd-json': {
+    says: 'Unexpected spaces, a name that stands twice or a number in an odd form, expected the line as it was written',
+    help: 'The line is left out. Logs are not edited by hand: put another value over the one that is wrong.',
+  },
+  'log/no-event': { says: 'Unexpected value, expected an event: an object', help: 'The line is left out.' },
+  'log/strange-member': {
+    says: 'Unexpected member “{name}” of an event',
+    help: 'The line is left out. A newer version may have written it.',
+  },
+  'log/member': { says: 'Unexpected “{name}” of an event, expected {expected}', help: 'The line is left out.' },
+  'log/before': {
+    says: 'Unexpected start, expected `before` on every line but the first, and none there',
+    help: 'The line is left out.',
+  },
+  'log/long-line': { says: 'Unexpected length of a line, expected at most {most} characters', help: 'The line is left out.' },
+  'log/other-device': {
+    says: 'Unexpected event of “{by}” in the file of “{device}”, expected only its own',
+    help: 'The line is left out; it belongs into {by}.jsonl.',
+  },
+  'log/twice': { says: 'Unexpected line again: event {by}:{n} stands here already', help: 'It counts once.' },
+  'log/clash': {
+    says: 'Unexpected other content of event {by}:{n}, expected the same everywhere',
+    help: 'Somebody changed a log, or two devices have one name. Find out which copy is right; nothing was changed.',
+  },
+  'log/gap': {
+    says: 'Unexpected event number {n} after {after}, expected the next one',
+    help: 'Lines are missing; this one counts.',
+  },
+  'log/chain': {
+    says: 'Unexpected line before event {n}, expected the one that it was written after',
+    help: 'A line was changed or lost. This one counts; compare with a copy of the log.',
+  },
+  'log/count': {
+    says: 'Unexpected count {count} of event {n}, expected more than {after}',
+    help: 'It counts; only its order in lists may be wrong.',
+  },
+  'log/torn': {
+    says: 'Unexpected end in the middle of a line ({bytes} bytes), expected a whole one',
+    help: 'The line was being written when the power went; it was not confirmed, and the tablet sends it again.',
+  },
+  'log/strange-file': {
+    says: 'Unexpected file “{name}” in the log, expected the files of devices such as tablet-1.jsonl',
+    help: 'It is not read.',
+  },
+  'log/big-file': { says: 'Unexpected size of {name}, expected at most {most} MiB', help: 'It is not read.' },
+} as const satisfies Readonly<Record<string, Said>>
+export type LogCode = keyof typeof logWords
