@@ -1,6 +1,6 @@
 import { inch, inches, type Known, type Length, type LengthReckoning } from '@evenhem/length'
 import fc from 'fast-check'
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { alongRod, alongWalls, cornerAngle, pairShares, placeAlong, rodBetween, setBack } from '../src/arithmetic/index.ts'
 
 const at = (value: number): Known<Length> => ({ value: inches(value), from: '/test' })
@@ -47,6 +47,41 @@ test('so far along the rod from a place, to either side', () => {
   const by = { what: 'by', length: at(10) }
   expect(placeAlong('/test#p', 'p', around, from, by, 1).value / inch).toBe(48)
   expect(placeAlong('/test#p', 'p', around, { ...from, x: place(48) }, by, -1).value / inch).toBe(30)
+})
+
+// 4 off a wall that turns at 40: around an outside corner the rod turns at 44 of its own, before an inside one at 36.
+describe.each([
+  ['outside', 270, 44, 68],
+  ['inside', 90, 36, 52],
+] as const)('a place exactly at an %s corner', (_, degrees, turn, whole) => {
+  // 20 more of wall beyond the corner: 24 of rod around an outside one, 16 in an inside one.
+  const around = [corner(40, 4, degrees)]
+  test('is where the rod turns, from either side, and there and back', () => {
+    expect(alongRod(0, around, inches(40)) / inch).toBeCloseTo(turn, 9)
+    expect(rodBetween('/test#r', 'r', around, place(0), place(40)).value / inch).toBeCloseTo(turn, 9)
+    expect(rodBetween('/test#r', 'r', around, place(40), place(60)).value / inch).toBeCloseTo(whole - turn, 9)
+    expect(rodBetween('/test#r', 'r', around, place(0), place(60)).value / inch).toBeCloseTo(whole, 9)
+  })
+})
+test('a pair that meets around an outside corner of two equal walls meets at the corner', () => {
+  // 40 and 40 of wall, 4 longer on each: 88 of rod, 44 each, which is the turn.
+  const ends = { working: [], left: place(0), right: place(80), width: at(88) }
+  const { meets, left } = pairShares('/test', ends, {}, [corner(40, 4, 270)])
+  expect([meets.value / inch, left.value / inch]).toEqual([40, 44])
+  const said = pairShares('/test', ends, { meets: at(40) }, [corner(40, 4, 270)])
+  expect([said.left.value / inch, said.right.value / inch]).toEqual([44, 44])
+})
+// Around an outside corner at 40 the rod has 40 to 48 of its length where no wall is behind it; 42 is among them, 50 is 2 beyond the corner.
+test.each([
+  [42, 40],
+  [44, 40],
+  [47, 40],
+  [50, 42],
+  [38, 38],
+])('%i along the rod around an outside corner is at %i along the walls', (by, x) => {
+  const found = placeAlong('/test#p', 'p', [corner(40, 4, 270)], { what: 'from', x: place(0) }, { what: 'by', length: at(by) }, 1)
+  expect(found.value / inch).toBe(x)
+  expect(found.terms.reduce((all, { value, sign }) => all + value * sign, 0)).toBe(found.value)
 })
 
 /** The same by walking the rod in steps along each wall, as a tape would. */

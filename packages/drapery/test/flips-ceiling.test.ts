@@ -96,8 +96,13 @@ describe('around corners', () => {
     const angle = cornerAngle('/test#angle', { value: 90, from: '/test' })
     expect([...angle.terms, ...setBack('/test#back', at(4), angle).terms].map(({ sign }) => sign)).toEqual([1, 1, 1])
   })
-  test('the very corner of an outside one is before the turn', () =>
-    expect(Math.round(alongRod(0, [corner(40, 270)], inches(40)) / inch)).toBe(40))
+  // 4 off the wall: the rod turns 4 before an inside corner at 40, 4 beyond an outside one; the turn is the one place that both walls share.
+  test.each([
+    [90, 36],
+    [270, 44],
+  ])('the very corner of %i degrees is where the rod turns, %i along it', (degrees, along) =>
+    expect(Math.round(alongRod(0, [corner(40, degrees)], inches(40)) / inch)).toBe(along),
+  )
   // The first turn takes 8 away; the second turns at 116 of the walls, so at 108 of the rod.
   test('in the shadow of a second corner every place is its turn', () =>
     expect(Math.round(alongRod(0, [corner(40, 90), corner(120, 90)], inches(118)) / inch)).toBe(108))
@@ -105,8 +110,9 @@ describe('around corners', () => {
   test.each([
     [50, 60, 10],
     [10, 20, 10],
-    [40, 60, 20],
-    [20, 40, 20],
+    [40, 60, 16],
+    [20, 40, 16],
+    [40, 40, 0],
     [20, 60, 32],
   ])('between %i and %i a square corner at 40 leaves %i of rod', (from, to, rod) =>
     expect(inInches(rodBetween('/test#rod', 'rod', [corner(40, 90)], place(from), place(to)))).toBe(rod),

@@ -1,5 +1,6 @@
 import {
   formula,
+  given,
   type Known,
   type Length,
   type LengthReckoning,
@@ -50,16 +51,18 @@ export const cornerAngle = (name: string, degrees: Known<number>): Reckoning => 
 type Turns = readonly Pick<Corner, 'x' | 'back'>[]
 const turnAt = ({ x, back }: Turns[number]): number => x.value - back.value
 
-/** From a place along the walls to how far along the rod it is from `left`. In the shadow of an inside corner all places are the turn itself. */
+/** The corner whose turn a place is: exactly at the corner, or nearer to an inside corner than the rod is set back there. */
+const turnHolding = (corners: Turns, x: number): Turns[number] | undefined =>
+  corners.find((corner) => x === corner.x.value || Math.abs(x - corner.x.value) < corner.back.value)
+
+/**
+ * From a place along the walls to how far along the rod it is from `left`. A place exactly at a corner is where the rod turns, inside and outside
+ * corners alike; so are all places in the shadow of an inside corner, where the rod has turned before them.
+ */
 export function alongRod(left: number, corners: Turns, x: number): number {
-  const passed = corners.filter((corner) => x > corner.x.value)
-  const before = passed.slice(0, -1).reduce((all, { back }) => all + 2 * back.value, 0)
-  const last = passed.at(-1)
-  const next = corners[passed.length]
-  const skipped = before + (last ? 2 * last.back.value : 0)
-  const turned = last ? turnAt(last) - before : Number.NEGATIVE_INFINITY
-  const turns = next ? turnAt(next) - skipped : Number.POSITIVE_INFINITY
-  return Math.min(Math.max(x - skipped, turned), Math.max(turns, turned)) - left
+  const turn = turnHolding(corners, x)
+  const passed = corners.filter((corner) => corner !== turn && corner.x.value < x && corner.x.value < (turn?.x.value ?? x))
+  return (turn ? turnAt(turn) : x) - passed.reduce((all, { back }) => all + 2 * back.value, 0) - left
 }
 
 /** From so far along the rod, counted from `left`, to the place along the walls before it. Around an outside corner both sides of the turn are the corner itself. */
@@ -72,11 +75,18 @@ export function alongWalls(left: number, corners: Turns, along: number): number 
   return x
 }
 
-/** Set-backs between two places along the walls, twice each, as terms that shorten a way along the walls to one along the rod. */
-export const turnsBetween = (corners: Turns, a: number, b: number): readonly Term[] =>
-  corners
-    .filter(({ x }) => x.value > Math.min(a, b) && x.value < Math.max(a, b))
-    .flatMap(({ back }) => [minus('drapery/set-back', back), minus('drapery/set-back', back)])
+/**
+ * Set-backs between two places along the walls, as terms that shorten a way along the walls to one along the rod: twice for each corner between
+ * them, once for one at which either of them lies, since that place is where the rod turns.
+ */
+export const turnsBetween = (corners: Turns, a: number, b: number): readonly Term[] => {
+  const [from, to] = [Math.min(a, b), Math.max(a, b)]
+  return corners
+    .filter(({ x }) => from !== to && x.value >= from && x.value <= to)
+    .flatMap(({ x, back }) =>
+      (x.value === from || x.value === to ? [back] : [back, back]).map((each) => minus('drapery/set-back', each)),
+    )
+}
 
 /** The length along the rod between two places along the walls. */
 export const rodBetween = (
@@ -94,7 +104,10 @@ export const rodBetween = (
     ...turnsBetween(corners, from.value, to.value),
   )
 
-/** A place so far along the rod from another, as a place along the walls. `way`: 1 to the right, -1 to the left. */
+/**
+ * A place so far along the rod from another, as a place along the walls. `way`: 1 to the right, -1 to the left. Where the rod is longer than the
+ * wall, around an outside corner, no wall is behind it: the place is the corner itself.
+ */
 export function placeAlong(
   name: string,
   what: string,
@@ -107,5 +120,7 @@ export function placeAlong(
   const to = alongWalls(start, corners, alongRod(start, corners, from.x.value) + way * by.length.value)
   const turns = turnsBetween(corners, from.x.value, to)
   const added = way === 1 ? turns.map((term) => ({ ...term, sign: 1 as const })) : turns
-  return sum(name, what, plus(from.what, from.x), (way === 1 ? plus : minus)(by.what, by.length), ...added)
+  const place = sum(name, what, plus(from.what, from.x), (way === 1 ? plus : minus)(by.what, by.length), ...added)
+  const corner = corners.find(({ x }) => x.value === to && x.value !== place.value)
+  return corner ? given(name, what, plus('drapery/corner', corner.x)) : place
 }
