@@ -57,6 +57,16 @@ export const defaults = {
     source: 'pins on rods with rings between 1/4 and 3/4 in; from memory, no source',
   },
   layerGap: { value: eighths(16), basis: 'memory', source: 'inner front to outer back at least 2 in; from memory, no source' },
+  hemAboveLeast: {
+    value: eighths(2),
+    basis: 'memory',
+    source: "a sheer's hem 1/4 to 1/2 in higher than the drapery in front of it; common practice, how much from memory",
+  },
+  hemAboveMost: {
+    value: eighths(4),
+    basis: 'memory',
+    source: "a sheer's hem 1/4 to 1/2 in higher than the drapery in front of it; common practice, how much from memory",
+  },
   foldFree: {
     value: eighths(4),
     basis: 'read',

@@ -340,6 +340,24 @@ export const hookMap = one<HookMap, 'treatment'>(
   ),
 )
 
+/** The glass that is seen of all that a treatment covers: its edges and its width. Where nobody wants to know it is not there. */
+export interface Glass {
+  readonly left: LengthReckoning
+  readonly right: LengthReckoning
+  readonly width: LengthReckoning
+}
+export const glass = one<Glass, 'treatment'>(
+  'drapery/glass@1',
+  'treatment',
+  object({ left: reckoning, right: reckoning, width: reckoning }),
+)
+/** How wide each panel stacks by the rule that the workroom chose; empty where a third of the share holds. */
+export const stackRules = one<readonly { readonly panel: string; readonly width: LengthReckoning }[], 'treatment'>(
+  'drapery/stack-rules@1',
+  'treatment',
+  array(object({ panel: text, width: reckoning })),
+)
+
 /** How far the hardware reaches along the wall, finials included. Given by hardware. */
 export interface Reach {
   readonly left: LengthReckoning
@@ -393,6 +411,9 @@ export const plateTops = one<PlateTops, 'treatment'>(
   object({ bracket: reckoning, support: reckoning }, ['bracket']),
 )
 export * from './facts-takeoff.ts'
+
+/** Whether the cloth of a treatment has neither lining nor interlining; not there while its fabric is not known. */
+export const unlined = one<boolean, 'treatment'>('drapery/unlined@1', 'treatment', { type: 'boolean' })
 
 /** Where the brackets of a treatment carry a second rod behind its own, for another one: its top against this rod's, and how far out its hooks bear. */
 export interface SecondRod {

@@ -12,12 +12,13 @@ import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatRecei
 import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { layerHems, linedRule } from './rules/layer-hems.ts'
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
-import { clearGlass } from './rules/stack.ts'
+import { clearGlass, glassRule, stackRule } from './rules/stack.ts'
 import {
   aboveCeiling,
   behindWall,
@@ -87,9 +88,13 @@ export const drapery: Plugin = {
     patternRule,
     roomAlike,
     layersClear,
+    linedRule,
+    layerHems,
     returnClears,
     secondRodRule,
     doubleBracket,
+    glassRule,
+    stackRule,
     clearGlass,
     cordDevice,
     cordLength,

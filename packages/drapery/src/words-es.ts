@@ -1,5 +1,6 @@
 import type { Words } from '@evenhem/plugin'
 import type { DraperyCode } from './words.ts'
+import { layerWordsEs } from './words-layers-es.ts'
 import { operationWordsEs } from './words-operation-es.ts'
 import { rodWordsEs } from './words-rods-es.ts'
 import { takeoffWordsEs } from './words-takeoff-es.ts'
@@ -672,6 +673,7 @@ export const es: Readonly<Record<DraperyCode, Words[string]>> = {
   ...cautionWords,
   ...reportWords,
   ...rodWordsEs,
+  ...layerWordsEs,
   ...operationWordsEs,
   ...takeoffWordsEs,
 }

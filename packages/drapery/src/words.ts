@@ -1,5 +1,6 @@
 import type { Words } from '@evenhem/plugin'
 import { es } from './words-es.ts'
+import { layerWords } from './words-layers.ts'
 import { operationWords } from './words-operation.ts'
 import { rodWords } from './words-rods.ts'
 import { takeoffWords } from './words-takeoff.ts'
@@ -666,6 +667,7 @@ const en = {
   ...cautionWords,
   ...reportWords,
   ...rodWords,
+  ...layerWords,
   ...operationWords,
   ...takeoffWords,
 }

@@ -147,6 +147,19 @@ export interface Rules {
   readonly layerGap?: Length
   /** How far folds that go back keep from the wall. Default 1/2 in. */
   readonly foldFree?: Length
+  /** How much higher than the layer in front of it the hem of an unlined layer must be at least, so that it does not show below. Default 1/4 in. */
+  readonly hemAboveLeast?: Length
+  /** How much higher than the layer in front of it the hem of an unlined layer may be. Default 1/2 in. */
+  readonly hemAboveMost?: Length
+  /** How wide an open drapery stacks, both sides of a pair together, before it is measured: a part of the rod that it covers, of the casing's width or of the glass that is seen; by lining 10 % unlined, 15 % lined, 20 % blackout-lined, 25 % interlined. Never less than its rings or carriers side by side. Published rules differ fivefold. Default a third of the rod. */
+  readonly stackBy?:
+    | 'a third of the rod'
+    | 'a third of the window'
+    | 'a fifth of the window'
+    | 'half of the window'
+    | 'of the window by lining'
+    | 'a third of the glass'
+    | 'three tenths of the glass'
   /** What fullness multiplies: the whole finished width, returns and overlap with it, or only what the panel covers, its return being added as it is. Published sources differ. Default finished width. */
   readonly fullnessOf?: 'finished width' | 'covered width'
   /** What fullness in per cent means: 200 per cent of the width is twice as much cloth, 200 per cent beyond it three times. Published sources differ. Default of the width. */

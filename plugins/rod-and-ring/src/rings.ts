@@ -1,6 +1,6 @@
 import { below, check, filled, hungPanels, member, stackOf, stacksOf, stackWidth, unbent } from '@evenhem/drapery'
 import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver } from '@evenhem/drapery/arithmetic'
-import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
+import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side, stackRules } from '@evenhem/drapery/facts'
 import type { Length } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
@@ -10,7 +10,7 @@ import { rod } from './kind.ts'
 export const map = rule({
   id: 'hook-map',
   on: rod,
-  needs: { along, coverage, drawnEnds, makeUp, heldAtWall: { maybe: heldAtWall } },
+  needs: { along, coverage, drawnEnds, makeUp, stackRules, heldAtWall: { maybe: heldAtWall } },
   gives: { hookMap, reckonings },
 }).run(({ it, at, hardware, hardwareAt }, facts) =>
   filled({ ringWidth: member(hardwareAt, ['ring', 'width'], hardware.ring.width) }, ({ ringWidth }) => {
@@ -23,7 +23,7 @@ export const map = rule({
         pleats: { value: pleats, from: below(place, 'pleats') },
       })),
     )
-    const stacks = panels.map((panel, i) => stackOf(it, at, panel, rings[i]?.value ?? 0, ringWidth))
+    const stacks = panels.map((panel, i) => stackOf(it, at, panel, rings[i]?.value ?? 0, ringWidth, facts.stackRules))
     const { toRod, toWalls } = unbent(facts.coverage)
     const placed = panels.flatMap(({ share, ...panel }, i) => {
       const isLeading = facts.coverage.leadingEnd !== undefined

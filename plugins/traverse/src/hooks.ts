@@ -12,7 +12,7 @@ import {
   unbent,
 } from '@evenhem/drapery'
 import { type CarrierPlace, carrierPlaces, carriersNeeded, hooksAlong, type Takers } from '@evenhem/drapery/arithmetic'
-import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, type Side } from '@evenhem/drapery/facts'
+import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, type Side, stackRules } from '@evenhem/drapery/facts'
 import { count, type Known, minus, number, plus, type Reckoning } from '@evenhem/length'
 import { type Check, checks, type Place, reckonings, rule } from '@evenhem/plugin'
 import type { Carriers } from './facts.ts'
@@ -39,7 +39,7 @@ const needs = ({ panel: { place, pleats }, to }: Mapped): Reckoning =>
 export const map = rule({
   id: 'hook-map',
   on: traverseRod,
-  needs: { coverage, makeUp, heldAtWall: { maybe: heldAtWall } },
+  needs: { coverage, makeUp, stackRules, heldAtWall: { maybe: heldAtWall } },
   gives: { hookMap, carriers: carriersFact, reckonings },
 }).run(({ it, at, hardware, hardwareAt }, facts) => {
   const isMoved = it.draw !== 'stationary'
@@ -53,7 +53,7 @@ export const map = rule({
     const mapped = hungPanels(it, at, facts).map((panel): Mapped => ({ panel, to: carrierPlaces(panel, takers) }))
     const needed = mapped.map(needs)
     const all = count(`${at}#carriers`, 'traverse/carriers', ...needed.map((one) => plus('drapery/carriers-needed', one)))
-    const stacks = mapped.map(({ panel }, i) => stackOf(it, at, panel, needed[i]?.value ?? 0, width))
+    const stacks = mapped.map(({ panel }, i) => stackOf(it, at, panel, needed[i]?.value ?? 0, width, facts.stackRules))
     const { toRod, toWalls } = unbent(facts.coverage)
     const places = mapped.flatMap(({ panel, to }, i) => {
       const { share, leadingFlat, outerFlat } = panel

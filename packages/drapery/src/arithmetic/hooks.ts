@@ -177,25 +177,27 @@ export const ringsOver = (at: string, ordered: Known<number>, needed: Reckoning)
   )
 
 /**
- * How wide a panel stacks: an estimate, a third of its share, which for a pair is a sixth of the rod (Drapery Education, Drapery Stacking Space
- * Requirements, trade article; read; case stack-03), but never less than its rings side by side. Published rules reach from 10 to 50 % of the
- * window, so it may only warn; a measured stack wins.
+ * How wide a panel stacks: an estimate by the rule that the workroom chose, else a third of its share, which for a pair is a sixth of the rod (Drapery
+ * Education, Drapery Stacking Space Requirements, trade article; read; case stack-03), but never less than its rings side by side. Published rules
+ * reach from 10 to 50 % of the window, so it may only warn; a measured stack wins.
  */
 export function stackOfShare(
   at: string,
   share: LengthReckoning,
   rings: number,
   ringWidth: Known<Length>,
+  chosen?: LengthReckoning,
 ): readonly LengthReckoning[] {
-  const rule = divided(`${at}#stack-rule`, 'drapery/stack-rule', plus('drapery/share', share), plus('drapery/three', number(3)))
+  const rule =
+    chosen ?? divided(`${at}#stack-rule`, 'drapery/stack-rule', plus('drapery/share', share), plus('drapery/three', number(3)))
   return [
-    rule,
+    ...(chosen ? [] : [rule]),
     formula(
       `${at}#stack`,
       'drapery/stack',
       Math.max(rule.value, rings * ringWidth.value),
       'drapery/stack-estimate',
-      plus('drapery/stack-rule', rule),
+      plus(rule.what, rule),
       plus('drapery/rings-panel', number(rings)),
       plus('drapery/ring-width', ringWidth),
     ),

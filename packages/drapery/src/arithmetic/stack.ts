@@ -14,6 +14,8 @@ export interface StackBase {
 /** A published rule for how wide a panel stacks: which part of what, for the whole window; a pair stacks half of it on each side. */
 interface StackRule {
   readonly id: string
+  /** How a workroom chooses it, in `job.workroom.rules.stackBy`. */
+  readonly says: string
   readonly of: 'rod' | 'window' | 'glass'
   readonly part: (base: StackBase) => number
 }
@@ -31,33 +33,34 @@ const byLining = { none: 0.1, lined: 0.15, blackout: 0.2, interlined: 0.25 } as 
  * and Day, 1996, p. 114; read; case stack-09).
  */
 export const stackRules: readonly StackRule[] = [
-  { id: 'rod-third', of: 'rod', part: () => 1 / 3 },
-  { id: 'window-third', of: 'window', part: () => 1 / 3 },
-  { id: 'window-fifth', of: 'window', part: () => 0.2 },
-  { id: 'window-half', of: 'window', part: () => 0.5 },
-  { id: 'window-lining', of: 'window', part: ({ lining }) => byLining[lining] },
-  { id: 'glass-third', of: 'glass', part: () => 1 / 3 },
-  { id: 'glass-three-tenths', of: 'glass', part: () => 0.3 },
+  { id: 'rod-third', says: 'a third of the rod', of: 'rod', part: () => 1 / 3 },
+  { id: 'window-third', says: 'a third of the window', of: 'window', part: () => 1 / 3 },
+  { id: 'window-fifth', says: 'a fifth of the window', of: 'window', part: () => 0.2 },
+  { id: 'window-half', says: 'half of the window', of: 'window', part: () => 0.5 },
+  { id: 'window-lining', says: 'of the window by lining', of: 'window', part: ({ lining }) => byLining[lining] },
+  { id: 'glass-third', says: 'a third of the glass', of: 'glass', part: () => 1 / 3 },
+  { id: 'glass-three-tenths', says: 'three tenths of the glass', of: 'glass', part: () => 0.3 },
 ]
 
 const whats = { rod: 'drapery/share', window: 'drapery/casing-width', glass: 'drapery/glass-width' } as const
 
+/** How wide a panel stacks by a rule, under a name; undefined: what the rule is of is not known. */
+export function stackBy(name: string, base: StackBase, { id, of, part }: StackRule): LengthReckoning | undefined {
+  const known = of === 'rod' ? base.share : of === 'window' ? base.window : base.glass
+  if (!known) return undefined
+  // A share of the rod is one panel's own; of window and glass a pair has half on each side.
+  const whole = part(base) * (of !== 'rod' && base.isPair ? 0.5 : 1)
+  return times(
+    name,
+    `drapery/stack-by-${id}`,
+    plus(whats[of], known),
+    plus('drapery/stack-part', number(Number(whole.toPrecision(12)))),
+  )
+}
+
 /** How wide a panel stacks by each published rule that can be worked out, by its name after `#stack-by-`. */
 export const stacksBy = (place: string, base: StackBase): readonly LengthReckoning[] =>
-  stackRules.flatMap(({ id, of, part }) => {
-    const known = of === 'rod' ? base.share : of === 'window' ? base.window : base.glass
-    if (!known) return []
-    // A share of the rod is one panel's own; of window and glass a pair has half on each side.
-    const whole = part(base) * (of !== 'rod' && base.isPair ? 0.5 : 1)
-    return [
-      times(
-        `${place}#stack-by-${id}`,
-        `drapery/stack-by-${id}`,
-        plus(whats[of], known),
-        plus('drapery/stack-part', number(Number(whole.toPrecision(12)))),
-      ),
-    ]
-  })
+  stackRules.flatMap((each) => stackBy(`${place}#stack-by-${each.id}`, base, each) ?? [])
 
 const none = number(0) as Known<Length>
 

@@ -27,18 +27,20 @@ export const hungPanels = (
     return share ? [{ ...panel, share, place: panelAt(at, panel.panel), atWall, isStationary: it.draw === 'stationary' }] : []
   })
 
-/** How wide a panel stacks, as the last of these: measured, or else estimated and at least its bearers (rings, carriers) side by side. */
+type StackRules = readonly { readonly panel: string; readonly width: LengthReckoning }[]
+/** How wide a panel stacks, as the last of these: measured, or else estimated by the workroom's rule and at least its bearers (rings, carriers) side by side. */
 export function stackOf(
   it: Treatment,
   at: Place,
   { panel, place, share }: HungPanel,
   bearers: number,
   bearerWidth: Known<Length>,
+  rules: StackRules,
 ): readonly LengthReckoning[] {
   const measured = perhaps(member(at, ['found', 'stacks', panel], it.found?.stacks?.[panel]))
   return measured
     ? [given(`${place}#stack`, 'drapery/stack-measured', plus('drapery/stack-measured', measured))]
-    : stackOfShare(place, share.width, bearers, bearerWidth)
+    : stackOfShare(place, share.width, bearers, bearerWidth, rules.find((one) => one.panel === panel)?.width)
 }
 
 /** What the stacks of panels came to, as a hook map tells them. */

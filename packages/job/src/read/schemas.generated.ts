@@ -559,6 +559,34 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "How far folds that go back keep from the wall. Default 1/2 in."
         },
+        "hemAboveLeast": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How much higher than the layer in front of it the hem of an unlined layer must be at least, so that it does not show below. Default 1/4 in."
+        },
+        "hemAboveMost": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How much higher than the layer in front of it the hem of an unlined layer may be. Default 1/2 in."
+        },
+        "stackBy": {
+          "enum": [
+            "a third of the rod",
+            "a third of the window",
+            "a fifth of the window",
+            "half of the window",
+            "of the window by lining",
+            "a third of the glass",
+            "three tenths of the glass"
+          ],
+          "description": "How wide an open drapery stacks, both sides of a pair together, before it is measured: a part of the rod that it covers, of the casing's width or of the glass that is seen; by lining 10 % unlined, 15 % lined, 20 % blackout-lined, 25 % interlined. Never less than its rings or carriers side by side. Published rules differ fivefold. Default a third of the rod."
+        },
         "fullnessOf": {
           "enum": [
             "finished width",

@@ -1,0 +1,17 @@
+import type { Words } from '@evenhem/plugin'
+
+/** Words of hems that hang one behind the other. */
+const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+
+export const layerWords = {
+  'drapery/hem-above': one('hem above the one in front'),
+  'drapery/hem-in-front': one('hem in front'),
+  'drapery/layer-hems': one(
+    'The hem of this layer is {way, select, level {level with} lower {{above} lower than} other {{above} higher than}} the one in front of it.',
+  ),
+  'drapery/layer-hems.warn': one(
+    'The hem of this layer is {way, select, level {level with} lower {{above} lower than} other {{above} higher than}} the one in front of it; {least} to {most} higher is usual.',
+    'A hem that is not higher shows below the drapery, one that is much higher shows in the light. Pins take up a little; ask the workroom about more before it is hung.',
+  ),
+  'drapery/layer-hems.unknown': one('Not known yet whether the hem of this layer stays behind the one in front.'),
+} satisfies Words
