@@ -387,7 +387,7 @@ const moreChecks = {
   ),
   'drapery/floor-read': one('El piso se midió en {count, plural, one {un punto} other {# puntos}}.'),
   'drapery/floor-read.fail': one(
-    'Dos medidas del piso a {x} a lo largo de la pared no concuerdan.',
+    'Dos medidas del piso a {x} del borde izquierdo del marco no concuerdan.',
     'Mida allí otra vez y deje una sola.',
   ),
   'drapery/floor-read.unknown': one(

@@ -386,7 +386,7 @@ const moreChecks = {
   ),
   'drapery/floor-read': one('The floor was read at {count, plural, one {one point} other {# points}}.'),
   'drapery/floor-read.fail': one(
-    'Two readings of the floor at {x} along the wall disagree.',
+    'Two readings of the floor {x} from the casing’s left edge disagree.',
     'Read it again there, and keep one.',
   ),
   'drapery/floor-read.unknown': one(

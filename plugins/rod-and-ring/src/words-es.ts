@@ -43,7 +43,7 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
     '{how, select, meeting {El apoyo está donde se juntan los paños; deja entre ellos un hueco de {gap}.} travel {El apoyo está fuera del recorrido de las anillas.} other {Las anillas pasan el apoyo, o no se mueven.}}',
   ),
   'rod-and-ring/support.fail': one(
-    'El apoyo a {x} detiene las anillas cerradas dentro del recorrido de un paño.',
+    'El apoyo a {x} del borde izquierdo del marco detiene las anillas cerradas dentro del recorrido de un paño.',
     'Anillas abiertas por arriba, un apoyo en el punto de encuentro, o ninguno: acuérdelo con el taller antes de marcar nada.',
   ),
   'rod-and-ring/support.unknown': one('Aún no se sabe si las anillas pasan los apoyos.'),

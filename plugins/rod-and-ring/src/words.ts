@@ -40,7 +40,7 @@ const en = {
     '{how, select, meeting {The support stands where the panels meet; it leaves a gap of {gap} between them.} travel {The support stands outside the travel of the rings.} other {The rings pass the support, or do not travel.}}',
   ),
   'rod-and-ring/support.fail': one(
-    'The support at {x} stops closed rings inside the travel of a panel.',
+    'The support {x} from the casing’s left edge stops closed rings inside the travel of a panel.',
     'Rings that are open at the top, a support at the meeting point, or none: settle it with the workroom before anything is marked.',
   ),
   'rod-and-ring/support.unknown': one('Not known yet whether the rings pass the supports.'),

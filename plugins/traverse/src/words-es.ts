@@ -75,10 +75,10 @@ export const es: Words & Readonly<Record<TraverseCode, { readonly says: string; 
   ),
   'traverse/hook-in-carrier.unknown': one('Aún no se sabe si los ganchos entran en los carros.', 'Pruebe un gancho en un carro.'),
   'traverse/support': one(
-    '{how, select, nothing {Todo pasa por el apoyo en {x}.} other {El apoyo en {x} queda fuera del recorrido de los {what}.}}',
+    '{how, select, nothing {Todo pasa por el apoyo a {x} del borde izquierdo del marco.} other {El apoyo a {x} del borde izquierdo del marco queda fuera del recorrido de los {what}.}}',
   ),
   'traverse/support.fail': one(
-    'El apoyo en {x} detiene los {what} dentro de su recorrido.',
+    'El apoyo a {x} del borde izquierdo del marco detiene los {what} dentro de su recorrido.',
     'Un apoyo que los deje pasar, u otro lugar para él: acuérdelo con el taller antes de marcar nada.',
   ),
   'traverse/support.unknown': one('Aún no se sabe si los carros pasan por los apoyos.'),

@@ -81,10 +81,10 @@ const en = {
     'Try one hook in one carrier.',
   ),
   'traverse/support': one(
-    '{how, select, nothing {Everything passes the support at {x}.} other {The support at {x} stands outside the travel of the {what}.}}',
+    '{how, select, nothing {Everything passes the support {x} from the casing’s left edge.} other {The support {x} from the casing’s left edge stands outside the travel of the {what}.}}',
   ),
   'traverse/support.fail': one(
-    'The support at {x} stops the {what} inside their travel.',
+    'The support {x} from the casing’s left edge stops the {what} inside their travel.',
     'A support that lets them pass, or another place for it: settle it with the workroom before anything is marked.',
   ),
   'traverse/support.unknown': one('Not known yet whether the carriers pass the supports.'),
