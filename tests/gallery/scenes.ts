@@ -10,10 +10,10 @@ import { factsIn, type HookMap } from './facts.ts'
 const planner = createPlanner(plugins)
 
 /** How an example's numbers and words are read: millimetres where it is written in them, else sixteenths of an inch. */
-export const sayFor = ({ found }: Example): Say =>
+export const sayFor = ({ found }: Example, language: 'en' | 'es' = 'en'): Say =>
   createSay({
     words: [...wordsOf(plugins), drawingWords],
-    language: 'en',
+    language,
     tape: found.units === 'mm' ? tapes.wholeMillimetres : tapes.sixteenths,
   })
 

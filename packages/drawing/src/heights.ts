@@ -5,7 +5,7 @@ import type { ComposeOptions } from './setting.ts'
 import { type At, type Box, boxAt, joined, moved } from './space.ts'
 import { spread } from './spread.ts'
 import { tagOf } from './tag.ts'
-import { cut, type Type } from './text.ts'
+import { type Type, wrap } from './text.ts'
 import { wordsAt } from './words.ts'
 
 export type HeightSide = NonNullable<Height['side']>
@@ -18,7 +18,7 @@ export interface HeightLabel {
   readonly what: string
   readonly tag: Tag
   readonly tagAt: At
-  readonly caption?: Words
+  readonly captions: readonly Words[]
   readonly box: Box
   readonly framed: boolean
   readonly slot: number
@@ -58,7 +58,13 @@ const lookOf = (mark: Height, { sizes }: ComposeOptions): Look => {
   }
 }
 
-/** Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. */
+/** Kept free between two rows of a caption, from one baseline to the next, in the caption's size. */
+const rowHigh = 1.02
+
+/**
+ * Caption over number, both ending at the column's right end; what is to be pencilled has a cross before it and a box around it. A caption that is too
+ * wide takes two rows: its end says which bracket a hole is of, and must not be cut off.
+ */
 function labelOf(mark: Height, what: string, shown: string, options: ComposeOptions): HeightLabel {
   const { framed, number, caption: type, pad } = lookOf(mark, options)
   const { sizes } = options
@@ -66,15 +72,17 @@ function labelOf(mark: Height, what: string, shown: string, options: ComposeOpti
   const isPlain = tag.state === 'ordered' || tag.state === 'computed'
   // A plain number has room of its own at both ends; its caption ends where its digits do.
   const end = isPlain ? 0.25 * number.size : 0
-  const text = cut(shown, type, Math.max(sizes.column[1] - 2 * pad, tag.box.width - 2 * end))
-  const top = text ? (framed ? 1.05 : 0.9) * type.size : 0
+  const rows = wrap(shown, type, Math.max(sizes.column[1] - 2 * pad, tag.box.width - 2 * end), 2)
+  const last = Math.max(0, rows.length - 1) * rowHigh * type.size
+  const top = rows.length > 0 ? last + (framed ? 1.05 : 0.9) * type.size : 0
   const tall = top + tag.box.height + (framed && !isPlain ? 0.2 * number.size : 0)
   const tagAt: At = [-pad - tag.box.x - tag.box.width + end, -tall / 2 + top - tag.box.y]
-  const caption = text ? { caption: wordsAt(text, [-pad, -tall / 2 + (framed ? 0.92 : 0.74) * type.size], type, 'end') } : {}
-  const inner = joined(moved(tag.box, tagAt), ...(caption.caption ? [caption.caption.box] : []))
+  const first = -tall / 2 + (framed ? 0.92 : 0.74) * type.size
+  const captions = rows.map((text, n) => wordsAt(text, [-pad, first + n * rowHigh * type.size], type, 'end'))
+  const inner = joined(moved(tag.box, tagAt), ...captions.map(({ box }) => box))
   const width = Math.max(tag.box.width - 2 * end + (framed ? 2.4 * sizes.cross : 0), inner.width - end) + 2 * pad
   const slot = Math.max(sizes.apart, tall + (framed ? betweenFrames : 0.2) * number.size)
-  return { mark, what, tag, tagAt, ...caption, box: framed ? boxAt([0, 0], 0, tall) : inner, framed, slot, width }
+  return { mark, what, tag, tagAt, captions, box: framed ? boxAt([0, 0], 0, tall) : inner, framed, slot, width }
 }
 
 /** A height's label in its place; `middle` is where its leader starts. */
@@ -119,9 +127,11 @@ const placed = (label: HeightLabel, end: number, y: number, width: number): Heig
   const right = sideOf(label.mark) === 'left' ? end : end + (label.framed ? width : -label.box.x)
   const by: At = [right, y]
   const frame = label.framed ? { x: right - width, y: y - label.box.height / 2, width, height: label.box.height } : undefined
-  const captions = label.caption
-    ? [{ ...label.caption, at: [label.caption.at[0] + right, label.caption.at[1] + y] as At, box: moved(label.caption.box, by) }]
-    : []
+  const captions = label.captions.map((row) => ({
+    ...row,
+    at: [row.at[0] + right, row.at[1] + y] as At,
+    box: moved(row.box, by),
+  }))
   return {
     what: label.what,
     at: [label.tagAt[0] + right, label.tagAt[1] + y],
