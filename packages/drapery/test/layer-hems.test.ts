@@ -2,8 +2,8 @@ import { inch } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
-import { example } from '../../../tests/tools/examples.ts'
 import rules from '../../../schema/job/1/job.schema.json' with { type: 'json' }
+import { example } from '../../../tests/tools/examples.ts'
 import { stackRules } from '../src/arithmetic/index.ts'
 
 const planner = createPlanner(plugins)
