@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { dirname } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type Schema, Validator } from '@cfworker/json-schema'
-import { type Diagnostic, readJob, schemaOf } from '@evenhem/job/read'
+import { catalogueSchemaOf, type Diagnostic, readCatalogue, readJob, schemaOf } from '@evenhem/job/read'
 import { expect, test } from 'vitest'
 import { cataloguesIn, extensions, names } from '../tools/examples.ts'
 import { random } from '../tools/jobs.ts'
@@ -11,8 +11,9 @@ import { random } from '../tools/jobs.ts'
 // the same files. What the reader refuses by other rules than the schema is told apart by its code; a code in no list fails.
 
 const folder = fileURLToPath(new URL('../../schema/examples/', import.meta.url))
-const wrong = readdirSync(`${folder}not-ok`).filter((file) => file.endsWith('.job.json'))
-const files = [...names.map((name) => `${name}/job.json`), ...wrong.map((file) => `not-ok/${file}`)]
+const wrong = readdirSync(`${folder}not-ok`).filter((file) => /\.(job|catalogue)\.json$/.test(file))
+const goodCatalogues = ['catalogue.json', 'from-the-catalogue/catalogue.json']
+const files = [...names.map((name) => `${name}/job.json`), ...goodCatalogues, ...wrong.map((file) => `not-ok/${file}`)]
 
 const codes = (list: string): readonly string[] => list.split(/\s+/).map((code) => `job/${code}`)
 /** What a code is about: a text that is no JSON, JSON that would be changed in silence, the schema, or rules beside it. */
@@ -22,10 +23,10 @@ const rules = {
   ),
   kept: codes('too-deep name-twice surrogate number-too-large number-not-kept minus-zero'),
   schema: codes(
-    'no-object newer-format missing missing-plain unknown-member unknown-member-near no-members type type-text type-number type-whole-number type-truth type-object type-list type-length choice choice-near choice-one id id-near pattern date date-time empty-text text-too-short text-too-long too-small too-small-or-equal too-large too-large-or-equal step too-few too-many refused',
+    'no-object no-catalogue newer-format newer-catalogue missing missing-plain unknown-member unknown-member-near no-members type type-text type-number type-whole-number type-truth type-object type-list type-length choice choice-near choice-one id id-near pattern date date-time empty-text text-too-short text-too-long too-small too-small-or-equal too-large too-large-or-equal step too-few too-many refused',
   ),
   ours: codes(
-    'absurd-length absurd-length-unit absurd-length-units id-twice names-nothing names-nothing-near names-nothing-at-all reading-no-place reading-nowhere reading-nowhere-near reading-unknown reading-unknown-near reading-of-much catalogue-path catalogue-missing catalogue-broken catalogue-unknown catalogue-unknown-near catalogue-item catalogue-item-near catalogue-kind',
+    'absurd-length absurd-length-unit absurd-length-units id-twice names-nothing names-nothing-near names-nothing-at-all reading-no-place reading-nowhere reading-nowhere-near reading-unknown reading-unknown-near reading-of-much catalogue-path catalogue-missing catalogue-broken catalogue-chain catalogue-unknown catalogue-unknown-near catalogue-item catalogue-item-near catalogue-kind',
   ),
 }
 type Rule = keyof typeof rules
@@ -39,8 +40,10 @@ function ruleOf({ code, pointer }: Diagnostic): Rule {
   return rule
 }
 
-const validator = (known: typeof extensions) => new Validator(structuredClone(schemaOf(known)) as Schema, '2020-12', false)
+const by = (schema: object) => new Validator(structuredClone(schema) as Schema, '2020-12', false)
+const validator = (known: typeof extensions) => by(schemaOf(known))
 const whole = validator(extensions)
+const catalogue = by(catalogueSchemaOf(extensions))
 const bare = validator({ kinds: {}, additions: [], formats: {} })
 
 // These pass on what was refused further inside.
@@ -65,8 +68,11 @@ function parsed(bytes: Uint8Array): { readonly job: unknown } | undefined {
   }
 }
 /** Read with the catalogues that lie beside it. */
+const isCatalogue = (file: string): boolean => file.endsWith('catalogue.json')
 const readWith = (file: string, bytes: Uint8Array | string) =>
-  readJob(bytes, { ...extensions, catalogues: cataloguesIn(`${folder}${dirname(file)}/`, bytes.toString()) })
+  isCatalogue(file)
+    ? readCatalogue(bytes, extensions)
+    : readJob(bytes, { ...extensions, catalogues: cataloguesIn(`${folder}${dirname(file)}/`, bytes.toString()) })
 /** What is wrong with a file, by rule. */
 function look(file: string) {
   const bytes = readFileSync(folder + file)
@@ -74,7 +80,12 @@ function look(file: string) {
   const errors = diagnostics.filter(({ severity }) => severity === 'error')
   const of = (rule: Rule) => errors.filter((error) => ruleOf(error) === rule)
   const isNewer = diagnostics.some(({ code }) => code === 'job/newer-plugin')
-  return { json: parsed(bytes), of, said: new Set(errors.map(ruleOf)), by: isNewer ? bare : whole }
+  return {
+    json: parsed(bytes),
+    of,
+    said: new Set(errors.map(ruleOf)),
+    by: isCatalogue(file) ? catalogue : isNewer ? bare : whole,
+  }
 }
 
 test.each(files)('both say the same of %s', (file) => {
@@ -94,7 +105,8 @@ test('every file was compared, or is wrong by a rule beside the schema', () => {
   console.log(`files of the examples, by what is wrong: ${JSON.stringify(counts)}`)
   expect(Object.keys(counts).sort()).toEqual(['good', 'json', 'kept', 'ours', 'schema'])
   expect(counts.schema).toBeGreaterThan(10)
-  expect(names.filter((name) => first.get(`${name}/job.json`) !== 'good')).toEqual([])
+  const good = [...names.map((name) => `${name}/job.json`), ...goodCatalogues]
+  expect(good.filter((file) => first.get(file) !== 'good')).toEqual([])
 })
 
 type Held = Record<string, unknown>
@@ -116,15 +128,24 @@ function spoilt(job: unknown, seed: number): unknown {
   return copy
 }
 
-test('both say the same of a job in which one thing was spoilt', () => {
-  const jobs = names.map((name): unknown => JSON.parse(readFileSync(`${folder}${name}/job.json`, 'utf8')))
+/** Compares what both say of good files in which one thing was spoilt; returns how many places were wrong. */
+function compareSpoilt(good: readonly string[], times: number, by: Validator): number {
+  const values = good.map((file): unknown => JSON.parse(readFileSync(folder + file, 'utf8')))
   let wrong = 0
-  for (let seed = 1; seed <= 400; seed++) {
-    const made = spoilt(jobs[seed % jobs.length], seed)
-    const { diagnostics } = readWith(`${names[seed % names.length]}/job.json`, JSON.stringify(made))
+  for (let seed = 1; seed <= times; seed++) {
+    const made = spoilt(values[seed % values.length], seed)
+    const { diagnostics } = readWith(good[seed % good.length] ?? '', JSON.stringify(made))
     const ours = places(diagnostics.filter((each) => each.severity === 'error' && ruleOf(each) === 'schema'))
-    expect({ seed, places: refused(made, whole) }).toEqual({ seed, places: ours })
+    expect({ seed, places: refused(made, by) }).toEqual({ seed, places: ours })
     wrong += ours.length
   }
-  expect(wrong).toBeGreaterThan(200)
+  return wrong
+}
+
+test('both say the same of a job in which one thing was spoilt', () => {
+  const jobs = names.map((name) => `${name}/job.json`)
+  expect(compareSpoilt(jobs, 400, whole)).toBeGreaterThan(200)
+})
+test('both say the same of a catalogue in which one thing was spoilt', () => {
+  expect(compareSpoilt(goodCatalogues, 200, catalogue)).toBeGreaterThan(100)
 })

@@ -12,6 +12,7 @@ const from = (source: string): string => `// Generated from ${source} by \`npm r
 /** What packages/job holds of the format. */
 async function ofTheFormat(): Promise<ReadonlyMap<string, string>> {
   const job = schemaFile('job.schema.json')
+  const catalogue = schemaFile('../../catalogue/1/catalogue.schema.json')
   const constant = (name: string, value: unknown) => `export const ${name}: Readonly<Record<string, unknown>> = ${code(value)}\n`
   return new Map([
     ['packages/job/src/types.generated.ts', `${from('schema/job/1')}${await declarations(job, 'Job')}`],
@@ -21,7 +22,10 @@ async function ofTheFormat(): Promise<ReadonlyMap<string, string>> {
     ],
     [
       'packages/job/src/read/schemas.generated.ts',
-      from('schema/job/1') + constant('jobSchema', job) + constant('lengthSchema', schemaFile('length.schema.json')),
+      from('schema') +
+        constant('jobSchema', job) +
+        constant('lengthSchema', schemaFile('length.schema.json')) +
+        constant('catalogueSchema', catalogue),
     ],
   ])
 }
@@ -59,9 +63,11 @@ function chapterOf(folder: string, file: string): Chapter {
     ? { schema, of, title: `Part of ${of}`, at: `…/with/${of}` }
     : { schema, of, title: `Hardware of the kind ${kind}`, at: '/hardware/…' }
 }
+const job: Chapter = { schema: schemaFile('job.schema.json'), title: 'Job', at: '' }
 const chapters: readonly Chapter[] = [
-  { schema: schemaFile('job.schema.json'), title: 'Job', at: '' },
+  job,
   ...schemas.map((each) => chapterOf(...each)),
+  { schema: schemaFile('../../catalogue/1/catalogue.schema.json'), title: 'Shared catalogue', at: '', job },
 ]
 const readme = 'schema/README.md'
 

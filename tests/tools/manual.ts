@@ -29,6 +29,8 @@ export interface Chapter {
   /** Where in a job it stands: `/hardware/…`. */
   readonly at: string
   readonly of?: string
+  /** The chapter of the job, for one that takes members of it. */
+  readonly job?: Chapter
 }
 
 const words = (title: string): string => title.replaceAll(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
@@ -51,12 +53,20 @@ function headingOf(schema: Schema, { of }: Chapter): string {
 /** What a reference leads to, and how that is called where it is used. */
 function followed($ref: string, chapter: Chapter): { readonly to: Schema; readonly shown: string } {
   if ($ref.endsWith('length.schema.json')) return { to: {}, shown: '[length](#how-it-is-written)' }
+  const [, member] = $ref.split('job.schema.json#/properties/')
+  if (member) return { to: {}, shown: memberOfJob(member, chapter) }
   const [file, name = ''] = $ref.split('#/$defs/')
   // Plugins refer to nothing of the format but to its hardware.
   if (file) return { to: {}, shown: link(words(name)) }
   const to = (chapter.schema as Schema).$defs?.[name]
   if (!to) throw new Error(`${$ref} leads nowhere`)
   return { to, shown: isObject(to) ? link(headingOf(to, chapter)) : words(to.title ?? name).toLowerCase() }
+}
+
+function memberOfJob(name: string, { job }: Chapter): string {
+  const member = (job?.schema as Schema | undefined)?.properties?.[name]
+  if (!job || !member) throw new Error(`Unexpected member ${name}, expected one of the job; look at the schema that refers to it`)
+  return kindOf(member, job)
 }
 
 const simple: Readonly<Record<string, string>> = {

@@ -1,4 +1,4 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises'
+import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { windowsOf } from '@evenhem/job'
@@ -6,7 +6,7 @@ import { editAt, readJob } from '@evenhem/job/read'
 import { cataloguesOf } from '@evenhem/server'
 import { hint } from './arguments.ts'
 import { type Command, Trouble } from './command.ts'
-import { ownSchema, startFolder } from './folder.ts'
+import { mustBeFree, mustBeSame, ownCatalogueSchema, ownSchema, startCatalogue, startFolder } from './folder.ts'
 import { extensions } from './job.ts'
 import { plain, table } from './table.ts'
 import type { Voice } from './voice.ts'
@@ -35,14 +35,27 @@ async function line(name: string, voice: Voice): Promise<readonly string[]> {
   return [name, voice('windows', { count: windowsOf(job).length }), shows]
 }
 
-async function copy(name: string, folder: string | undefined): Promise<string> {
+/** The catalogues of an example, by where a copy of the example in this folder looks for them. */
+async function cataloguesFor(folder: string, name: string, text: string): Promise<readonly (readonly [string, string])[]> {
+  const catalogues = await cataloguesOf(`${home}${name}/job.json`, Buffer.from(text))
+  return [...catalogues].flatMap(([file, content]) => {
+    if (!(content instanceof Uint8Array)) return []
+    const catalogue = Buffer.from(content).toString()
+    return [[join(folder, file), editAt(catalogue, '/$schema', ownCatalogueSchema) ?? catalogue] as const]
+  })
+}
+
+/** Copies an example; returns the files that are the copy. */
+async function copy(name: string, folder: string | undefined): Promise<readonly string[]> {
   const known = await names()
   if (!known.includes(name)) throw new Trouble('no-example', { got: name, names: known.join(', '), hint: hint(name, known) })
   if (folder === undefined) throw new Trouble('no-target', { name })
   const text = await textOf(name)
-  const started = await startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)
-  for (const [file, bytes] of await cataloguesOf(`${home}${name}/job.json`, Buffer.from(text)))
-    await writeFile(join(folder, file), bytes)
+  const catalogues = await cataloguesFor(folder, name, text)
+  await mustBeFree(folder)
+  for (const each of catalogues) await mustBeSame(...each)
+  const started = [await startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)]
+  for (const each of catalogues) started.push(await startCatalogue(...each))
   return started
 }
 
@@ -57,7 +70,7 @@ export const examples: Command = {
   options: {},
   run: async ({ subjects: [name, folder] }, { out, voice }) => {
     if (name === undefined) out(plain(table(await Promise.all((await names()).map((each) => line(each, voice))), '')))
-    else out(`${plain(await copy(name, folder))}\n`)
+    else out((await copy(name, folder)).map((file) => `${plain(file)}\n`).join(''))
     return 0
   },
 }

@@ -1,4 +1,4 @@
-import { schemaOf } from '@evenhem/job/read'
+import { catalogueSchemaOf, schemaOf } from '@evenhem/job/read'
 import type { Command } from './command.ts'
 import { extensions } from './job.ts'
 
@@ -6,9 +6,10 @@ export const schema: Command = {
   name: 'schema',
   says: 'schema',
   more: 'schema.more',
-  options: {},
-  run: async (_asked, { out }) => {
-    out(`${JSON.stringify(schemaOf(extensions), null, 2)}\n`)
+  options: { catalogue: { says: '--catalogue' } },
+  run: async ({ options }, { out }) => {
+    const written = 'catalogue' in options ? catalogueSchemaOf(extensions) : schemaOf(extensions)
+    out(`${JSON.stringify(written, null, 2)}\n`)
     return 0
   },
 }

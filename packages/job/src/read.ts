@@ -1,4 +1,13 @@
-export { schemaOf } from './read/composed.ts'
+export {
+  type CatalogueContent,
+  cataloguesNamed,
+  isCatalogue,
+  type ReadCatalogueFile,
+  readCatalogue,
+  type UnreadCatalogue,
+} from './read/catalogue-file.ts'
+export { mayBeCatalogue } from './read/catalogues.ts'
+export { catalogueSchemaOf, schemaOf } from './read/composed.ts'
 export type { Diagnostic } from './read/diagnostics.ts'
 export { editAt } from './read/edits.ts'
 export {
@@ -10,16 +19,7 @@ export {
   type Upgrade,
 } from './read/extensions.ts'
 export type { Severity, Values } from './read/finding.ts'
-export {
-  cataloguesNamed,
-  isCatalogue,
-  type ReadCatalogueFile,
-  type ReadJob,
-  type ReadOptions,
-  readCatalogue,
-  readEntry,
-  readJob,
-} from './read/job-file.ts'
+export { type ReadJob, type ReadOptions, readEntry, readJob } from './read/job-file.ts'
 export { nearest } from './read/near.ts'
 export { type Pointer, pointerOf } from './read/pointers.ts'
 export type { EntryRead, RefusedEntry } from './read/readings.ts'

@@ -4,19 +4,40 @@ import { lengthWords } from '@evenhem/length'
 import { plugins } from '@evenhem/plugins'
 import { IntlMessageFormat } from 'intl-messageformat'
 import { expect, test } from 'vitest'
-import { cataloguesNamed, diagnosticsJson, extensionsOf, jobWords, readJob } from '../src/read.ts'
+import {
+  cataloguesNamed,
+  diagnosticsJson,
+  extensionsOf,
+  jobWords,
+  readCatalogue,
+  readJob,
+  type UnreadCatalogue,
+} from '../src/read.ts'
 import { codes, jobText, pulleys } from './job.ts'
 
 const folder = fileURLToPath(new URL('../../../schema/examples/not-ok/', import.meta.url))
-const wrongFiles = readdirSync(folder).filter((file) => file.endsWith('.job.json'))
+const wrongFiles = readdirSync(folder).filter((file) => /\.(job|catalogue)\.json$/.test(file))
 const extensions = extensionsOf(plugins)
-/** A wrong file, with the catalogues that lie beside it. */
+/** A wrong job with the catalogues that lie beside it, or a wrong catalogue. */
 const readWrong = (file: string) => {
   const text = readFileSync(folder + file)
+  if (file.endsWith('.catalogue.json')) return readCatalogue(text, extensions)
   const named = cataloguesNamed(text.toString()).filter((each) => existsSync(folder + each))
   return readJob(text, { ...extensions, catalogues: new Map(named.map((each) => [each, readFileSync(folder + each)])) })
 }
-const shown = wrongFiles.flatMap((file) => diagnosticsJson(readWrong(file).diagnostics))
+/** Catalogues that could not be opened, as the server says it: no files that a folder of examples can hold. */
+const unread = (content: UnreadCatalogue) =>
+  readJob(jobText({ catalogues: [{ id: 'yard', file: 'yard.json' }] }), {
+    ...extensions,
+    catalogues: new Map([['yard.json', content]]),
+  })
+const notOpened = [
+  unread({ why: 'outside' }),
+  unread({ why: 'no-file' }),
+  unread({ why: 'too-large', values: { size: 4.1, most: 4 } }),
+  unread({ why: 'unreadable', values: { error: 'EACCES' } }),
+]
+const shown = [...wrongFiles.map(readWrong), ...notOpened].flatMap(({ diagnostics }) => diagnosticsJson(diagnostics))
 const sentences = Object.entries(jobWords).map(([code, words]: [string, { readonly says: string; readonly help?: string }]) => ({
   code,
   ...words,

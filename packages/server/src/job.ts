@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto'
 import { readFile, stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import {
+  type CatalogueContent,
   cataloguesNamed,
   diagnosticsJson,
   type Extensions,
@@ -51,7 +52,7 @@ export function jobSource(path: string, extensions: Extensions): JobSource {
     // A job with catalogues beside it changes with them too, so it is never taken to be settled.
     const settled =
       cataloguesNamed(new TextDecoder().decode(bytes)).length === 0 && Date.now() - Math.max(mtimeMs, ctimeMs) > settlesAfterMs
-    const hash = hashOf(bytes, ...catalogues.values())
+    const hash = hashOf(bytes, ...[...catalogues.values()].map(bytesOf))
     kept = { looks, settled, hash, served: kept?.hash === hash ? kept.served : serve(bytes, hash, { ...extensions, catalogues }) }
     return kept.served
   }
@@ -65,6 +66,10 @@ function missing(error: NodeJS.ErrnoException): never {
     code: 'no-job',
   })
 }
+
+/** What became of a catalogue, as bytes: also why it was not read. */
+const bytesOf = (content: CatalogueContent): Uint8Array =>
+  content instanceof Uint8Array ? content : Buffer.from(JSON.stringify(content))
 
 function hashOf(...contents: readonly Uint8Array[]): string {
   const hash = createHash('sha256')

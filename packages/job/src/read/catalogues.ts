@@ -12,18 +12,20 @@ export interface ReadCatalogue {
 /** What became of a file that a job names as a catalogue. */
 export type CatalogueFile =
   | { readonly catalogue: ReadCatalogue }
-  | { readonly wrong: 'missing' | 'broken'; readonly count: number }
+  | { readonly wrong: 'missing' | 'outside' | 'no-file' | 'too-large' | 'unreadable' | 'broken'; readonly values?: Values }
 
-const lists = ['hardware', 'fabrics'] as const
+export const lists = ['hardware', 'fabrics'] as const
 export type List = (typeof lists)[number]
 
-/** A path that stays in the folder of the job, or in the one that holds that folder. */
-const allowed = /^(?:\.\.\/)?(?:[^/\\:.][^/\\:]*\/)*[^/\\:.][^/\\:]*\.json$/
+const allowed = /^(?:\.\.\/)?(?:[^/\\:.\p{Cc}][^/\\:\p{Cc}]*\/)*[^/\\:.\p{Cc}][^/\\:\p{Cc}]*\.json$/u
+/** Whether a path from the folder of a job stays in it or in the one that holds it, and ends at a .json file; hidden files are none. */
+export const mayBeCatalogue = (path: string): boolean => allowed.test(path)
+
 /** The files that a job names as catalogues, in its order: only those that may be read, relative to the folder of the job. */
 export function catalogueFiles(job: unknown): readonly string[] {
   const named = isObject(job) && Array.isArray(job.catalogues) ? job.catalogues : []
   const files = named.flatMap((each: unknown) => (isObject(each) && typeof each.file === 'string' ? [each.file] : []))
-  return [...new Set(files)].filter((file) => allowed.test(file))
+  return [...new Set(files)].filter(mayBeCatalogue)
 }
 
 /** Members that an entry has of itself; with no others it is the catalogue's. */
@@ -54,13 +56,13 @@ export function mergeCatalogues(job: Record<string, unknown>, fileOf: (file: str
   for (const [n, named] of (Array.isArray(job.catalogues) ? job.catalogues : []).entries()) {
     if (!isObject(named) || typeof named.id !== 'string' || typeof named.file !== 'string') continue
     const spot = { value: below(`/catalogues/${n}`, 'file') }
-    if (!allowed.test(named.file)) {
+    if (!mayBeCatalogue(named.file)) {
       findings.push(error('job/catalogue-path', spot, { got: short(named.file) }))
       continue
     }
     const file = fileOf(named.file)
     if ('catalogue' in file) known.set(named.id, file.catalogue)
-    else findings.push(error(`job/catalogue-${file.wrong}`, spot, { got: short(named.file), count: file.count }))
+    else findings.push(error(`job/catalogue-${file.wrong}`, spot, { ...file.values, got: short(named.file) }))
   }
   const broken = findings.length > 0
   for (const list of lists)

@@ -1,5 +1,5 @@
 import { type Extensions, withIds } from './extensions.ts'
-import { jobSchema, lengthSchema } from './schemas.generated.ts'
+import { catalogueSchema, jobSchema, lengthSchema } from './schemas.generated.ts'
 import type { JsonSchema } from './schemas.ts'
 
 interface Named {
@@ -66,23 +66,26 @@ const extended = ({ kinds, additions }: Extensions): Change => {
  * One schema for editors, without references to other files: the format, by `if` and `then` what each kind of hardware asks for, and by the
  * plugin's name what stands under `with`. A plugin whose kinds have different parts takes any of them here; the reader knows which.
  */
-export function schemaOf(options: Extensions): JsonSchema {
+export const schemaOf = (options: Extensions): JsonSchema => composed(jobSchema, [], options)
+/** The same for catalogue files, whose entries are those of a job. */
+export const catalogueSchemaOf = (options: Extensions): JsonSchema =>
+  composed(catalogueSchema, [{ name: 'job', schema: jobSchema }], options)
+
+function composed(top: JsonSchema, more: readonly Named[], options: Extensions): JsonSchema {
   const extensions = withIds(options)
   const ofKinds = Object.entries(extensions.kinds).flatMap(([kind, { schema, part }]): Named[] => [
     { name: `kind-${kind}`, schema },
     ...(part ? [{ name: `part-${kind}`, schema: part }] : []),
   ])
   const ofAdditions = extensions.additions.map(({ plugin, to, schema }): Named => ({ name: `${plugin}-${to}`, schema }))
-  const all: readonly Named[] = [{ name: 'length', schema: lengthSchema }, ...ofKinds, ...ofAdditions]
-  const names = new Map(
-    [['', jobSchema], ...all.map(({ name, schema }) => [name, schema] as const)].map(([name, schema]) => [
-      String((schema as JsonSchema).$id),
-      name as string,
-    ]),
-  )
+  const all: readonly Named[] = [...more, { name: 'length', schema: lengthSchema }, ...ofKinds, ...ofAdditions]
+  const names = new Map([{ name: '', schema: top }, ...all].map(({ name, schema }) => [String(schema.$id), name]))
+  const inside = (schema: JsonSchema): JsonSchema => changed(schema, moved(schema, names)) as JsonSchema
+  const extending = extended(extensions)
   const definitions = all.map(
-    ({ name, schema }) => [name, withoutNames(changed(schema, moved(schema, names)) as JsonSchema)] as const,
+    ({ name, schema }) =>
+      [name, withoutNames((schema === jobSchema ? changed(inside(schema), extending) : inside(schema)) as JsonSchema)] as const,
   )
-  const { $defs, ...job } = withoutNames(changed(changed(jobSchema, moved(jobSchema, names)), extended(extensions)) as JsonSchema)
-  return { $schema: jobSchema.$schema, ...job, $defs: { ...($defs as JsonSchema), ...Object.fromEntries(definitions) } }
+  const { $defs, ...whole } = withoutNames(changed(inside(top), extending) as JsonSchema)
+  return { $schema: top.$schema, ...whole, $defs: { ...($defs as JsonSchema), ...Object.fromEntries(definitions) } }
 }

@@ -1,4 +1,4 @@
-// Generated from schema/job/1 by `npm run generate`.
+// Generated from schema by `npm run generate`.
 export const jobSchema: Readonly<Record<string, unknown>> = {
   "$schema": "https://json-schema.org/draft/2020-12/schema",
   "$id": "https://evenhem.example/job/1/job.schema.json",
@@ -2701,4 +2701,44 @@ export const lengthSchema: Readonly<Record<string, unknown>> = {
   "minLength": 1,
   "maxLength": 40,
   "x-evenhem-length": true
+}
+export const catalogueSchema: Readonly<Record<string, unknown>> = {
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "$id": "https://evenhem.example/catalogue/1/catalogue.schema.json",
+  "title": "SharedCatalogue",
+  "description": "Hardware and fabrics that several jobs share. It has a file of its own.",
+  "type": "object",
+  "required": [
+    "format",
+    "units",
+    "name"
+  ],
+  "properties": {
+    "$schema": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/properties/$schema",
+      "description": "Where an editor finds this schema."
+    },
+    "format": {
+      "const": "evenhem-catalogue/1",
+      "description": "The name and the version of this format."
+    },
+    "units": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/properties/units",
+      "description": "What a length without a unit is in, whatever the units of the job that takes it."
+    },
+    "name": {
+      "type": "string",
+      "minLength": 1,
+      "description": "What people call this catalogue."
+    },
+    "fabrics": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/properties/fabrics",
+      "description": "Fabrics, as in a job."
+    },
+    "hardware": {
+      "$ref": "https://evenhem.example/job/1/job.schema.json#/properties/hardware",
+      "description": "Rods, tracks and what belongs to them, as in a job."
+    }
+  },
+  "unevaluatedProperties": false
 }

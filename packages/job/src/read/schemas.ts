@@ -1,6 +1,6 @@
 import { type Extensions, kindOf, partOf } from './extensions.ts'
 import { below as inPath, tokensOf } from './pointers.ts'
-import { jobSchema, lengthSchema } from './schemas.generated.ts'
+import { catalogueSchema, jobSchema, lengthSchema } from './schemas.generated.ts'
 import { idOf, isObject, own } from './values.ts'
 
 /** A JSON Schema, draft 2020-12, as plain data. */
@@ -20,12 +20,13 @@ export interface Described {
 }
 
 export const jobDocument = String(jobSchema.$id)
+export const catalogueDocument = String(catalogueSchema.$id)
 
 /** The format's own schemas and those of plugins, by their `$id`. Two different ones with the same are refused by a TypeError. */
 export function documentsOf({ kinds, additions }: Extensions): ReadonlyMap<string, JsonSchema> {
   const ofKinds = Object.values(kinds).flatMap(({ schema, part }) => (part ? [schema, part] : [schema]))
   const documents = new Map<string, JsonSchema>()
-  for (const schema of [jobSchema, lengthSchema, ...ofKinds, ...additions.map(({ schema }) => schema)]) {
+  for (const schema of [jobSchema, catalogueSchema, lengthSchema, ...ofKinds, ...additions.map(({ schema }) => schema)]) {
     const id = String(schema.$id)
     if ((documents.get(id) ?? schema) !== schema)
       throw new TypeError(`Unexpected second schema ${id}, expected one; give each its own $id`)
@@ -41,8 +42,8 @@ export interface Describer {
   readonly members: (described: Pick<Described, 'schemas' | 'value'>) => ReadonlyMap<string, string>
 }
 
-/** A describer goes through properties, lists, maps, references, kinds and `with`. */
-export function describer(extensions: Extensions): Describer {
+/** A describer goes through properties, lists, maps, references, kinds and `with`, of a job or of what another schema says. */
+export function describer(extensions: Extensions, top: JsonSchema = jobSchema): Describer {
   const documents = documentsOf(extensions)
   const root = (schema: JsonSchema): Located => ({ document: String(schema.$id), path: '', schema })
   const inside = (from: Located, ...steps: readonly string[]): readonly Located[] => {
@@ -84,7 +85,7 @@ export function describer(extensions: Extensions): Describer {
     return kindOf(extensions, kind)?.plugin ?? (typeof kind === 'string' ? kind : undefined)
   }
   const at = (job: unknown, tokens: readonly string[]): Described => {
-    let described: Described = { schemas: [root(jobSchema)], value: job, plugin: undefined }
+    let described: Described = { schemas: [root(top)], value: job, plugin: undefined }
     let owner: unknown
     for (const token of tokens) {
       const { value, plugin } = described

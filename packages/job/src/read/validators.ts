@@ -4,7 +4,17 @@ import type { Extensions } from './extensions.ts'
 import { keywords, type Pass } from './keywords.ts'
 import { type Pointer, tokensOf } from './pointers.ts'
 import { type Known, refusal } from './refusals.ts'
-import { type Described, type Describer, describer, documentsOf, type JsonSchema, jobDocument, type Located } from './schemas.ts'
+import { catalogueSchema } from './schemas.generated.ts'
+import {
+  catalogueDocument,
+  type Described,
+  type Describer,
+  describer,
+  documentsOf,
+  type JsonSchema,
+  jobDocument,
+  type Located,
+} from './schemas.ts'
 
 /** A value that is to be checked: where it is said to stand, and what holds it under which name or number. */
 export interface Stand {
@@ -19,6 +29,7 @@ export interface Stand {
 /** Checks against the schemas of the format and of plugins. What is found on the way, lengths too, is added to the pass. */
 export interface Validators {
   readonly job: (job: unknown, pass: Pass) => void
+  readonly catalogue: (catalogue: unknown, pass: Pass) => void
   /** By one of the schemas of the extensions. */
   readonly by: (schema: JsonSchema, stand: Stand, job: unknown, pass: Pass) => void
   /** By what the format says at a place. */
@@ -51,7 +62,13 @@ export function validatorsOf(extensions: Extensions): Validators {
     kept.set(name, validate)
     return validate
   }
-  const run = (validate: ValidateFunction, { value, at, holder, key, as }: Stand, job: unknown, pass: Pass): void => {
+  const run = (
+    validate: ValidateFunction,
+    { value, at, holder, key, as }: Stand,
+    job: unknown,
+    pass: Pass,
+    tells = describe,
+  ): void => {
     if (
       validate.call(pass, value, {
         instancePath: at,
@@ -63,13 +80,13 @@ export function validatorsOf(extensions: Extensions): Validators {
     )
       return
     const known = (refused: ErrorObject): Known => {
-      const described = describe.at(
+      const described = tells.at(
         job,
         as ? [...as, ...tokensOf(refused.instancePath.slice(at.length))] : tokensOf(refused.instancePath),
       )
       return {
         description: described.schemas.map(({ schema }) => schema.description).find((text) => typeof text === 'string') ?? '',
-        members: describe.members(described),
+        members: tells.members(described),
       }
     }
     const errors = validate.errors ?? []
@@ -79,8 +96,11 @@ export function validatorsOf(extensions: Extensions): Validators {
       if (finding) pass.findings.push(finding)
     }
   }
+  const whole = (value: unknown): Stand => ({ value, at: '', holder: { value }, key: 'value' })
+  const ofCatalogues = describer(extensions, catalogueSchema)
   return {
-    job: (job, pass) => run(validator([`${jobDocument}#`]), { value: job, at: '', holder: { job }, key: 'job' }, job, pass),
+    job: (job, pass) => run(validator([`${jobDocument}#`]), whole(job), job, pass),
+    catalogue: (value, pass) => run(validator([`${catalogueDocument}#`]), whole(value), value, pass, ofCatalogues),
     by: (schema, stand, job, pass) => run(validator([`${schema.$id}#`]), stand, job, pass),
     as: ({ schemas }, stand, job, pass) => run(validator(schemas.map(reference)), stand, job, pass),
     describe,

@@ -103,6 +103,10 @@ export const spanishJobWords: Readonly<Record<JobCode, { readonly says: string; 
   'job/newer-format': {
     says: 'Formato inesperado {got}, se esperaba evenhem-job/1; abra este trabajo con un Evenhem más nuevo.',
   },
+  'job/no-catalogue': { says: '{got} inesperado, se esperaba un catálogo entre llaves; empiece con una llave de apertura.' },
+  'job/newer-catalogue': {
+    says: 'Formato inesperado {got}, se esperaba evenhem-catalogue/1; abra este catálogo con un Evenhem más nuevo.',
+  },
   'job/missing': { says: 'Falta inesperada, se esperaba “{name}” aquí; escríbalo.', help: '{what}' },
   'job/missing-plain': { says: 'Falta inesperada, se esperaba “{name}” aquí; escríbalo.' },
   'job/unknown-member': {
@@ -256,8 +260,23 @@ export const spanishJobWords: Readonly<Record<JobCode, { readonly says: string; 
   'job/catalogue-missing': {
     says: 'Falta inesperada, se esperaba un catálogo en “{got}”; ponga allí el archivo, o lleve sus entradas al trabajo.',
   },
+  'job/catalogue-outside': {
+    says: 'Enlace inesperado “{got}” a un archivo de otro lugar, se esperaba un archivo .json que esté de verdad en la carpeta de este trabajo o en la que la contiene; copie el archivo allí.',
+  },
+  'job/catalogue-no-file': {
+    says: 'Carpeta, tubería o dispositivo inesperado en “{got}”, se esperaba un archivo; ponga allí el catálogo.',
+  },
+  'job/catalogue-too-large': {
+    says: '{size} MB inesperados en “{got}”, se esperaba un catálogo de {most} MB o menos; divídalo en varios.',
+  },
+  'job/catalogue-unreadable': {
+    says: 'Respuesta inesperada {error} del sistema para “{got}”, se esperaba un archivo que se pueda leer; mire adónde lleva y quién puede leerlo.',
+  },
   'job/catalogue-broken': {
     says: 'Errores inesperados en “{got}”, {count} en total, se esperaba un catálogo sin ninguno; ejecute check con ese archivo y corríjalos.',
+  },
+  'job/catalogue-chain': {
+    says: '“from” inesperado en un catálogo, se esperaban entradas con todos sus datos; escríbalos aquí, pues un catálogo no toma nada de otro.',
   },
   'job/catalogue-unknown': {
     says: '“{got}” inesperado, se esperaba uno de los catálogos de este trabajo: {names}; escriba uno de ellos, o añádalo en “catalogues”.',

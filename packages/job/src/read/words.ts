@@ -88,6 +88,10 @@ export const jobWords = {
   // The schema.
   'job/no-object': { says: 'Unexpected {got}, expected a job between braces; begin with an opening brace.' },
   'job/newer-format': { says: 'Unexpected format {got}, expected evenhem-job/1; open this job with a newer Evenhem.' },
+  'job/no-catalogue': { says: 'Unexpected {got}, expected a catalogue between braces; begin with an opening brace.' },
+  'job/newer-catalogue': {
+    says: 'Unexpected format {got}, expected evenhem-catalogue/1; open this catalogue with a newer Evenhem.',
+  },
   'job/missing': { says: 'Unexpected gap, expected “{name}” here; write it.', help: '{what}' },
   'job/missing-plain': { says: 'Unexpected gap, expected “{name}” here; write it.' },
   'job/unknown-member': {
@@ -224,8 +228,23 @@ export const jobWords = {
   'job/catalogue-missing': {
     says: 'Unexpected gap, expected a catalogue in “{got}”; put the file there, or take its entries into the job.',
   },
+  'job/catalogue-outside': {
+    says: 'Unexpected link “{got}” to a file elsewhere, expected a .json file that really lies in the folder of this job or in the one that holds it; copy the file there.',
+  },
+  'job/catalogue-no-file': {
+    says: 'Unexpected folder, pipe or device at “{got}”, expected a file; put the catalogue there.',
+  },
+  'job/catalogue-too-large': {
+    says: 'Unexpected {size} MB in “{got}”, expected a catalogue of {most} MB or less; make several of it.',
+  },
+  'job/catalogue-unreadable': {
+    says: 'Unexpected answer {error} of the system for “{got}”, expected a file that can be read; look where it leads and who may read it.',
+  },
   'job/catalogue-broken': {
     says: 'Unexpected mistakes in “{got}”, {count} of them, expected a catalogue without any; run check on that file and put them right.',
+  },
+  'job/catalogue-chain': {
+    says: 'Unexpected “from” in a catalogue, expected entries with all their members; write them here, since a catalogue takes nothing from another.',
   },
   'job/catalogue-unknown': {
     says: 'Unexpected “{got}”, expected one of the catalogues of this job: {names}; write one of them, or add it under “catalogues”.',
