@@ -2,12 +2,12 @@ import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { keywords } from '../src/read/keywords.ts'
-import { jobSchema } from '../src/read/schemas.generated.ts'
-import { readJob } from '../src/read.ts'
+import { catalogueSchema, jobSchema } from '../src/read/schemas.generated.ts'
+import { readCatalogue, readJob } from '../src/read.ts'
 import { bare } from './job.ts'
 
 const readme = readFileSync(fileURLToPath(new URL('../../../schema/README.md', import.meta.url)), 'utf8')
-const [, shortest = ''] = /```json\n([\s\S]*?)```/.exec(readme) ?? []
+const [shortest = '', catalogue = ''] = [...readme.matchAll(/```json\n([\s\S]*?)```/g)].map(([, text]) => text)
 
 test('the shortest job of the manual is one, and nothing is to be said about it', () => {
   expect(readJob(shortest, bare)).toMatchObject({ job: JSON.parse(shortest), diagnostics: [] })
@@ -15,6 +15,10 @@ test('the shortest job of the manual is one, and nothing is to be said about it'
 
 test('the shortest job has only what must be there', () => {
   expect(Object.keys(JSON.parse(shortest)).sort()).toEqual([...(jobSchema.required as readonly string[])].sort())
+})
+
+test('the catalogue of the manual is one, and nothing is to be said about it', () => {
+  expect(readCatalogue(catalogue, bare)).toMatchObject({ catalogue: { fabrics: [{ id: 'sand' }] }, diagnostics: [] })
 })
 
 test('the manual explains each keyword of ours', () => {
@@ -33,6 +37,7 @@ test('every member of the format is described', () => {
     }
   }
   look(jobSchema, '')
+  look(catalogueSchema, '')
   expect(bare).toEqual([])
 })
 
@@ -58,5 +63,6 @@ test('every object of the format has its table, with every member', () => {
     Object.values(schema).forEach(look)
   }
   look(jobSchema)
+  look(catalogueSchema)
   expect(missing).toEqual([])
 })
