@@ -6,7 +6,6 @@ import type { Extensions } from './extensions.ts'
 import { error, type Finding, type Values } from './finding.ts'
 import { newPass, putLengths } from './keywords.ts'
 import { checkPlugins } from './plugins.ts'
-import { below } from './pointers.ts'
 import { shown } from './refusals.ts'
 import { readText, without } from './text.ts'
 import type { Node } from './tree.ts'
@@ -89,17 +88,17 @@ function checkCatalogue(value: unknown, options: Extensions): { readonly finding
   const said = pass.findings.filter(
     ({ code, spot }) => code !== 'job/no-uses' && !(code === 'job/missing' && 'value' in spot && lacks.has(spot.value)),
   )
-  const chains = takers.map((at) => error('job/catalogue-chain', { value: below(below(at, 'catalogue'), 'from') }))
+  const chains = takers.map((at) => error('job/catalogue-chain', { value: `${at}/catalogue/from` }))
   return { findings: [...chains, ...said], isCut: pass.isCut }
 }
 
 /** Entries that say themselves to be taken from a catalogue of a job. */
 const takersIn = (value: unknown): readonly string[] =>
-  lists.flatMap((list) =>
-    listOf(value, list).flatMap((entry, n) =>
-      typeof own(own(entry, 'catalogue'), 'from') === 'string' ? [below(below('', list), String(n))] : [],
-    ),
-  )
+  lists.flatMap((list) => listOf(value, list).flatMap((entry, n) => (takes(entry) ? [`/${list}/${n}`] : [])))
+function takes(entry: object): boolean {
+  const reference = own(entry, 'catalogue')
+  return isObject(reference) && typeof reference.from === 'string'
+}
 
 /** What became of a catalogue that a job names. */
 export function catalogueFile(content: CatalogueContent | undefined, options: Extensions): CatalogueFile {
