@@ -5,6 +5,7 @@ import { all, type Command, type ExitCode, json, type Session, subjects, unitIn,
 import { isStanding } from './findings.ts'
 import { type Group, groupLines, groupOf, groupsAbove } from './groups.ts'
 import { exitCode, extensions, type Opened, open, written } from './job.ts'
+import { logLines } from './log-lines.ts'
 import { planned } from './plans.ts'
 import { type Speech, speechFor } from './speech.ts'
 import { plain } from './table.ts'
@@ -89,7 +90,8 @@ export const check: Command = {
         `${JSON.stringify({ file, diagnostics: diagnosticsJson(diagnostics, reader[session.language].say), findings, asks, counts }, null, 2)}\n`,
       )
     } else {
-      const said = written(opened, session.language, session.colours)
+      const log = opened.found && job ? plain(logLines(opened.found, job, session.language, session.voice)) : ''
+      const said = written(opened, session.language, session.colours) + log
       const found = speech && job ? groups.map((group) => plain(groupLines(group, job, speech, 'all' in options))).join('') : ''
       session.out(`${said}${said && found ? '\n' : ''}${found}${plain(`${file}: ${summary(counts, session.voice)}`)}\n`)
     }

@@ -2,9 +2,11 @@ import { readFile } from 'node:fs/promises'
 import { findWindow, type Job, lay, nameOf, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import { extensionsOf, formatDiagnostics, type ReadJob, readJob } from '@evenhem/job/read'
 import { plugins } from '@evenhem/plugins'
-import { cataloguesOf, jobFile } from '@evenhem/server'
+import { cataloguesOf, jobFile, readSite, type SiteRead } from '@evenhem/server'
+import { foundWith } from '@evenhem/site-log'
 import { hint } from './arguments.ts'
 import { type ExitCode, type Session, Trouble } from './command.ts'
+import { logLines } from './log-lines.ts'
 import { type Language, type Phrase, reader } from './voice.ts'
 
 export const extensions = extensionsOf(plugins)
@@ -12,13 +14,18 @@ export const extensions = extensionsOf(plugins)
 /** A job file that was read, and its path. Without `job` something about it is an error. */
 export interface Opened extends ReadJob {
   readonly file: string
+  /** What the log beside it says; its readings are laid over those of the file. */
+  readonly found?: SiteRead
 }
 
 /** Opens a job: a file, or a folder with `job.json` in it. Throws `Trouble` when there is none. */
 export async function open(path: string): Promise<Opened> {
   const file = await jobFile(path).catch((error) => none(path, error))
   const bytes = await readFile(file).catch((error) => none(file, error))
-  return { file, ...readJob(bytes, { ...extensions, catalogues: await cataloguesOf(file, bytes) }) }
+  const read = readJob(bytes, { ...extensions, catalogues: await cataloguesOf(file, bytes) })
+  if (!read.job) return { file, ...read }
+  const found = await readSite(file, read.job, extensions)
+  return { file, ...read, readings: foundWith(read.readings, found.site), found }
 }
 
 function none(path: string, { code }: NodeJS.ErrnoException): never {
@@ -61,13 +68,14 @@ export interface Ready {
 /** Does something with a job. When it has errors, says them to `err` instead. */
 export async function withJob(
   path: string,
-  { err, language }: Session,
+  { err, language, voice }: Session,
   use: (ready: Ready) => Promise<ExitCode>,
 ): Promise<ExitCode> {
   const opened = await open(path)
   const { job: ordered, readings, diagnostics } = opened
   const errors = diagnostics.filter(({ severity }) => severity === 'error')
   if (errors.length > 0) err(written({ ...opened, diagnostics: errors }, language, false))
+  if (opened.found && ordered) err(logLines(opened.found, ordered, language, voice))
   return ordered ? use({ ordered, readings, found: lay(ordered, readings).job }) : exitCode(opened)
 }
 

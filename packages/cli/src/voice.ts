@@ -1,7 +1,9 @@
+import { sayIn } from '@evenhem/job'
 import { englishLabels, type Labels, type Say, sayEnglish, saySpanish, spanishLabels } from '@evenhem/job/read'
 import { tapes } from '@evenhem/length'
 import { createSay } from '@evenhem/planner/say'
 import type { Values, Words } from '@evenhem/plugin'
+import { logWords, spanishLogWords } from '@evenhem/site-log'
 import { type CliCode, english } from './words.ts'
 import { spanish } from './words-es.ts'
 
@@ -23,10 +25,13 @@ export interface Refusal {
 /** Says a sentence of the command line. */
 export type Voice = (code: CliCode, values?: Fillings) => string
 
-/** How the reader of job files says what it found. */
+/** How the readers of job files and logs say what they found. */
 export const reader: Readonly<Record<Language, { readonly say: Say; readonly labels: Labels }>> = {
-  en: { say: sayEnglish, labels: englishLabels },
-  es: { say: saySpanish, labels: spanishLabels },
+  en: { say: both(sayEnglish, sayIn(logWords)), labels: englishLabels },
+  es: { say: both(saySpanish, sayIn(spanishLogWords)), labels: spanishLabels },
+}
+function both(ofJob: Say, ofLog: Say): Say {
+  return (code, values) => (code.startsWith('log/') ? ofLog : ofJob)(code, values)
 }
 
 export const tables: Readonly<Record<Language, Readonly<Record<CliCode, string>>>> = { en: english, es: spanish }

@@ -21,6 +21,7 @@ export {
 export type { Severity, Values } from './read/finding.ts'
 export { type ReadJob, type ReadOptions, readEntry, readJob } from './read/job-file.ts'
 export { nearest } from './read/near.ts'
+export { type NotPlain, readPlain } from './read/plain.ts'
 export { type Pointer, pointerOf } from './read/pointers.ts'
 export type { EntryRead, RefusedEntry } from './read/readings.ts'
 export { englishLabels, type Labels, type Said, type Say, sayEnglish, saySpanish, spanishLabels } from './read/say.ts'

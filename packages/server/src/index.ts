@@ -1,4 +1,6 @@
 export { type CatalogueFile, catalogueFiles, cataloguesOf } from './catalogues.ts'
 export { type JobSource, jobFile, jobSource } from './job.ts'
+export type { SentEntry } from './log.ts'
 export { type Reporter, type ReportWishes, reporter, tapeFor } from './report.ts'
 export { buildServer, builtViewer, listen, type ServerOptions } from './server.ts'
+export { entriesOf, logOwner, readSite, type SiteRead } from './site.ts'

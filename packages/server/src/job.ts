@@ -21,6 +21,7 @@ export async function jobFile(path: string): Promise<string> {
 
 /** The read job as it is sent, and the name of its content. */
 export interface Served {
+  readonly file: string
   readonly read: ReadJob
   readonly body: string
   readonly etag: string
@@ -53,7 +54,8 @@ export function jobSource(path: string, extensions: Extensions): JobSource {
     const settled =
       cataloguesNamed(new TextDecoder().decode(bytes)).length === 0 && Date.now() - Math.max(mtimeMs, ctimeMs) > settlesAfterMs
     const hash = hashOf(bytes, ...[...catalogues.values()].map(bytesOf))
-    kept = { looks, settled, hash, served: kept?.hash === hash ? kept.served : serve(bytes, hash, { ...extensions, catalogues }) }
+    const same = kept?.hash === hash && kept.served.file === file
+    kept = { looks, settled, hash, served: same && kept ? kept.served : serve(file, bytes, hash, { ...extensions, catalogues }) }
     return kept.served
   }
   return { read: () => read().catch(missing) }
@@ -77,9 +79,9 @@ function hashOf(...contents: readonly Uint8Array[]): string {
   return hash.digest('base64url')
 }
 
-function serve(bytes: Uint8Array, hash: string, options: ReadOptions): Served {
+function serve(file: string, bytes: Uint8Array, hash: string, options: ReadOptions): Served {
   const read = readJob(bytes, options)
   // In every language of the sheet: its reader may change it when there is no network any more.
   const diagnostics = { en: diagnosticsJson(read.diagnostics, sayEnglish), es: diagnosticsJson(read.diagnostics, saySpanish) }
-  return { read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }
+  return { file, read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }
 }

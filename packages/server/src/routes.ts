@@ -1,8 +1,11 @@
+import type { Extensions } from '@evenhem/job/read'
+import { foundWith } from '@evenhem/site-log'
 import { fastifyStatic } from '@fastify/static'
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { refuse } from './answers.ts'
 import type { JobSource } from './job.ts'
 import { type Reporter, wishesIn } from './report.ts'
+import { readSite } from './site.ts'
 
 /** The sheet: its page, and what the page needs. */
 export function serveViewer(server: FastifyInstance, viewer: string): void {
@@ -31,11 +34,12 @@ export function serveJob(server: FastifyInstance, source: JobSource): void {
 }
 
 /** The customer's report: `/report?paper=a4&units=mm&lang=es`. It stands under its own policy, which lets in its one style sheet and nothing else. */
-export function serveReport(server: FastifyInstance, source: JobSource, report: Reporter): void {
+export function serveReport(server: FastifyInstance, source: JobSource, report: Reporter, extensions: Extensions): void {
   server.get('/report', async (request, reply) => {
     const wishes = wishesIn(request.query as Readonly<Record<string, unknown>>)
     if (typeof wishes === 'string') return refuse(reply, 400, 'wish', wishes)
-    const { job, readings } = (await source.read()).read
+    const { file, read } = await source.read()
+    const { job } = read
     if (!job)
       return refuse(
         reply,
@@ -43,7 +47,8 @@ export function serveReport(server: FastifyInstance, source: JobSource, report: 
         'job-has-errors',
         'Unexpected errors in the job, expected none; the sheet names them, put them right first.',
       )
-    const { html, policy } = report(job, readings, wishes)
+    const { site } = await readSite(file, job, extensions)
+    const { html, policy } = report(job, foundWith(read.readings, site), wishes)
     return reply
       .header('content-security-policy', `${policy}; frame-ancestors 'none'`)
       .type('text/html; charset=utf-8')

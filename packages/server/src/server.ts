@@ -7,6 +7,7 @@ import { failed, notFound, refuse } from './answers.ts'
 import { refusal } from './guard.ts'
 import { secure } from './headers.ts'
 import { jobSource } from './job.ts'
+import { serveLog } from './log.ts'
 import { reporter } from './report.ts'
 import { serveJob, serveReport, serveViewer } from './routes.ts'
 
@@ -52,9 +53,11 @@ export function buildServer({
   server.setErrorHandler(failed)
   server.setNotFoundHandler(notFound)
   serveViewer(server, viewer)
-  const source = jobSource(job, extensionsOf(plugins))
+  const extensions = extensionsOf(plugins)
+  const source = jobSource(job, extensions)
   serveJob(server, source)
-  serveReport(server, source, reporter(plugins))
+  serveLog(server, source, extensions)
+  serveReport(server, source, reporter(plugins), extensions)
   return server
 }
 

@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises'
 import { lock } from 'proper-lockfile'
 import { hashOf } from '../chain.ts'
 import { type Wrong, wrong } from '../event.ts'
@@ -15,9 +16,18 @@ export type Added =
 export type Lock = (file: string) => Promise<() => Promise<void>>
 
 // A process that was killed leaves its lock behind; after ten seconds without a sign of life it counts no more.
-const patient = { realpath: false, stale: 10_000, retries: { retries: 60, minTimeout: 20, maxTimeout: 400, randomize: true } }
-/** A lock that other processes heed. */
-export const lockFile: Lock = (file) => lock(file, patient)
+const asks = { realpath: false, stale: 10_000 }
+const mostTries = 300
+/** A lock that other processes heed. Waits for one that is taken; throws what the file system throws. */
+export const lockFile: Lock = async (file) => {
+  for (let tries = 1; ; tries++) {
+    const free = await lock(file, asks).catch((error: NodeJS.ErrnoException) => {
+      if (error.code !== 'ELOCKED' || tries === mostTries) throw error
+    })
+    if (free) return free
+    await setTimeout(20 + 60 * Math.random())
+  }
+}
 
 /** The writer of a job's log. */
 export interface LogWriter {
