@@ -2,6 +2,7 @@
 // each file that is not as it would be written, and ends with 1.
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { forms } from './forms.ts'
 import { type Chapter, manual } from './manual.ts'
 import { declarations, lists, type Schema, schemaFile } from './types.ts'
 
@@ -71,9 +72,23 @@ const chapters: readonly Chapter[] = [
 ]
 const readme = 'schema/README.md'
 
+/** What one value is at every place where a person may put one, for the tablet, which has no validator. */
+function ofTheViewer(): readonly [string, string] {
+  const ofPlugins = schemas.flatMap(([folder, file]) => {
+    const schema: Schema = JSON.parse(readFileSync(`${root}${folder}/${file}`, 'utf8'))
+    const isKind = schema.properties?.kind?.const !== undefined
+    return forms(schema, isKind ? '/hardware/*' : `/rooms/*/windows/*/treatments/*/with/${folder.split('/')[1]}`)
+  })
+  const all = new Map([...forms(schemaFile('job.schema.json')), ...ofPlugins].map((form) => [form[0], form]))
+  const rows = [...all.values()].map((form) => `  ${JSON.stringify(form)},\n`).join('')
+  const type = 'readonly (readonly [place: string, takes: string, ...more: readonly unknown[]])[]'
+  return ['viewer/src/data/forms.generated.ts', `${from('the schemas')}export const forms: ${type} = [\n${rows}]\n`]
+}
+
 const all: readonly (readonly [string, string])[] = [
   ...(await ofTheFormat()),
   ...(await Promise.all(schemas.map((each) => ofPlugin(...each)))),
+  ofTheViewer(),
   [readme, manual(readFileSync(root + readme, 'utf8'), chapters)],
 ]
 const changed = all.filter(([file, text]) => !existsSync(root + file) || readFileSync(root + file, 'utf8') !== text)

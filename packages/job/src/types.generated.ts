@@ -811,6 +811,14 @@ export interface TreatmentFound {
   readonly brackets?: {
     readonly [k: string]: FoundBracket
   }
+  /** Steps of this treatment that are done, by plugin and step. */
+  readonly done?: {
+    /** The steps of one plugin, each done or not. */
+    readonly [k: string]: {
+      /** Whether this step is done. */
+      readonly [k: string]: boolean
+    }
+  }
   /** The bracket that is marked first and that the others are taken from: `left`, `right` or a support. Left out: the end bracket where the floor is higher, the left one where it is level. */
   readonly first?: Id
   /** How many came, by the code of the part. */

@@ -2222,6 +2222,18 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "unevaluatedProperties": false
               }
             },
+            "done": {
+              "type": "object",
+              "description": "Steps of this treatment that are done, by plugin and step.",
+              "additionalProperties": {
+                "type": "object",
+                "description": "The steps of one plugin, each done or not.",
+                "additionalProperties": {
+                  "type": "boolean",
+                  "description": "Whether this step is done."
+                }
+              }
+            },
             "first": {
               "$ref": "#/$defs/id",
               "description": "The bracket that is marked first and that the others are taken from: `left`, `right` or a support. Left out: the end bracket where the floor is higher, the left one where it is level."
