@@ -821,6 +821,11 @@ export interface TreatmentFound {
   }
   /** The bracket that is marked first and that the others are taken from: `left`, `right` or a support. Left out: the end bracket where the floor is higher, the left one where it is level. */
   readonly first?: Id
+  /** Stops of this treatment that somebody lifted, each with the reason: by the code of the check, or by the code and what exactly it was about. Those of its window hold for all that hangs there. */
+  readonly overrides?: {
+    /** Why the work went on. */
+    readonly [k: string]: string
+  }
   /** How many came, by the code of the part. */
   readonly came?: {
     /** How many were counted. */

@@ -14,7 +14,7 @@ export interface PlannedCheck extends Check, Giver {
   readonly because?: 'waits' | 'faulted' | 'not-given'
   /** The places that it waits for, in walking order. */
   readonly waits?: readonly Place[]
-  /** The reason given at `found/overrides/<code>`; such a check closes nothing. */
+  /** The reason given at `overridePlace(check)`, or for its code; such a check closes nothing, and is shown all the same. */
   readonly override?: string
 }
 export interface PlannedStep extends Step {

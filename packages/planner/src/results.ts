@@ -6,6 +6,7 @@ import { asksOf, walkingOrder } from './asks.ts'
 import type { Item } from './item.ts'
 import type { Held } from './outcome.ts'
 import { read } from './outcome.ts'
+import { overrideKey } from './override.ts'
 import type { Fault, GivenFact, PlannedCheck, Results, Unread } from './plan.ts'
 import { byText } from './plan.ts'
 import type { GivenStep } from './steps.ts'
@@ -69,7 +70,7 @@ function collect(arrangement: Arrangement, items: readonly Item[], order: (a: Pl
 }
 
 function checkOf(check: Check, node: Node, item: Item): PlannedCheck {
-  const override = check.verdict === 'fail' || stops(check) ? overrideOf(check.code, item) : undefined
+  const override = check.verdict === 'fail' || stops(check) ? overrideOf(check, item) : undefined
   return { ...check, by: node.name, on: item.at, ...(override === undefined ? {} : { override }) }
 }
 /** A check of a rule that did not run, with what holds it up: places before faults before facts that nobody gives. */
@@ -98,12 +99,14 @@ function unknown(
     ...(waits.length > 0 ? { waits } : {}),
   }
 }
-/** A reason given at the item or above it, under `found/overrides`. */
-function overrideOf(code: string, item: Item): string | undefined {
+/** A reason given at the item or above it, under `found/overrides`: for what exactly this check is about, or for its code, whatever it is about. */
+function overrideOf(check: Check, item: Item): string | undefined {
   for (const level of ['treatment', 'window', 'room'] as const) {
     const found = item.line[level]?.it.found as { readonly overrides?: Readonly<Record<string, unknown>> } | undefined
-    const reason = found?.overrides?.[code]
-    if (typeof reason === 'string' && reason.trim() !== '') return reason
+    for (const key of new Set([overrideKey(check), check.code])) {
+      const reason = found?.overrides?.[key]
+      if (typeof reason === 'string' && reason.trim() !== '') return reason
+    }
   }
   return undefined
 }

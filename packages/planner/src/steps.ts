@@ -1,4 +1,4 @@
-import { below } from '@evenhem/job'
+import { below, type Place } from '@evenhem/job'
 import type { Stage, Step } from '@evenhem/plugin'
 import { stages } from '@evenhem/plugin'
 import type { Item } from './item.ts'
@@ -15,21 +15,21 @@ export interface GivenStep {
 
 /** Puts steps in order and says which are closed and which are done. Steps that want each other first are a fault, and stand by name. */
 export function planSteps(given: readonly GivenStep[], checks: readonly PlannedCheck[], faults: Fault[]): readonly PlannedStep[] {
-  const stopping = checks.filter((check) => stops(check) && check.override === undefined)
+  const stopping = checks.filter(isStopping)
   const byStage = stages.map((): GivenStep[] => [])
   for (const each of given) byStage[stages.indexOf(each.step.stage)]?.push(each)
   return byStage
     .flatMap((list) => ordered(list, faults))
     .map(({ step, plugin, rule, item }) => {
       const found = item.it.found as { readonly done?: Readonly<Record<string, Readonly<Record<string, unknown>>>> } | undefined
-      const closed = stopping.length === 0 ? [] : closedBy(step.stage, item, stopping)
+      const closed = stopping.length === 0 ? [] : closedBy(step.stage, item.at, stopping)
       return {
         ...step,
         plugin,
         rule,
         on: item.at,
         closed,
-        done: found?.done?.[plugin]?.[step.id] !== undefined,
+        done: found?.done?.[plugin]?.[step.id] === true,
         doneAt: below(item.at, 'found', 'done', plugin, step.id),
       }
     })
@@ -38,6 +38,8 @@ export function planSteps(given: readonly GivenStep[], checks: readonly PlannedC
 /** A check stops while it fails, or while nobody has said what it must know. */
 export const stops = ({ verdict, stops: stage }: Pick<PlannedCheck, 'verdict' | 'stops'>): boolean =>
   stage !== undefined && (verdict === 'fail' || verdict === 'unknown')
+/** It stops, and nobody gave a reason to go on all the same. */
+const isStopping = (check: PlannedCheck): boolean => stops(check) && check.override === undefined
 
 function ordered(steps: readonly GivenStep[], faults: Fault[]): readonly GivenStep[] {
   // Layers go up one after the other, from the glass outward.
@@ -73,15 +75,14 @@ function circle(left: readonly GivenStep[]): Fault {
   }
 }
 
-/** A failing check of a treatment closes steps of that treatment and of its window; one of the window closes all. */
-const closedBy = (stage: Stage, item: Item, stopping: readonly PlannedCheck[]): readonly string[] => [
-  ...new Set(
-    stopping
-      .filter(
-        ({ stops, on }) =>
-          stages.indexOf(stops as Stage) <= stages.indexOf(stage) &&
-          (on === item.at || item.at.startsWith(`${on}/`) || on.startsWith(`${item.at}/`)),
-      )
-      .map((check) => check.code),
-  ),
+/** The checks that close a step of this stage of an item: a failing check of a treatment closes steps of that treatment and of its window; one of the window closes all. */
+export const closing = (stage: Stage, at: Place, checks: readonly PlannedCheck[]): readonly PlannedCheck[] =>
+  checks.filter(
+    (check) =>
+      isStopping(check) &&
+      stages.indexOf(check.stops as Stage) <= stages.indexOf(stage) &&
+      (check.on === at || at.startsWith(`${check.on}/`) || check.on.startsWith(`${at}/`)),
+  )
+const closedBy = (stage: Stage, at: Place, stopping: readonly PlannedCheck[]): readonly string[] => [
+  ...new Set(closing(stage, at, stopping).map((check) => check.code)),
 ]

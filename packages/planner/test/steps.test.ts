@@ -107,9 +107,59 @@ test('an empty reason opens nothing', () => {
   ])
 })
 
-test('a step is done when its place holds a value', () => {
+test('a step is done when its place says so', () => {
   const job = put(house, `${under}/found/done/p/mark`, true)
   expect(plan(both, job).steps.filter(({ done }) => done)).toMatchObject([
     { id: 'mark', on: under, doneAt: `${under}/found/done/p/mark` },
   ])
+})
+
+test('a step that somebody said is not done, or took back, is not done', () => {
+  const dones = [false, undefined].map((value) =>
+    plan(both, put(house, `${under}/found/done/p/mark`, value)).steps.some(({ done }) => done),
+  )
+  expect(dones).toEqual([false, false])
+})
+
+test('a reason at one treatment opens nothing of another; one at the window opens both', () => {
+  const fail = pluginOf('judge', [
+    rule({ id: 'x', on: 'treatment', needs: {}, gives: { checks } }).run(({ at }) => ({
+      checks: [{ code: 'judge/x', verdict: 'fail', at, values: {}, stops: 'drill' }],
+    })),
+  ])
+  const at = (place: string) => closed([both[0] as Plugin, fail], put(house, `${place}/found/overrides/judge~1x`, 'Asked.'))
+  expect(at(over)).toEqual(['drill under', 'hang under'])
+  expect(at(w1)).toEqual([])
+})
+
+test('a reason for what one check is about lifts no other of its code, and holds only while that is the same', () => {
+  const abouts = (about: string, key: string) =>
+    plan(
+      [
+        pluginOf('judge', [
+          rule({ id: 'x', on: 'treatment', needs: {}, gives: { checks } }).run(({ at }) => ({
+            checks: (at === over ? ['right 1', about] : []).map((each) => ({
+              code: 'judge/x',
+              about: each,
+              verdict: 'fail' as const,
+              at,
+              values: {},
+              stops: 'drill' as const,
+            })),
+          })),
+        ]),
+      ],
+      put(house, `${over}/found/overrides/${key}`, 'Asked.'),
+    ).checks.map(({ override }) => override)
+  expect(abouts('left 2', 'judge~1x left 2')).toEqual([undefined, 'Asked.'])
+  expect(abouts('left 3', 'judge~1x left 2')).toEqual([undefined, undefined])
+  expect(abouts('left 3', 'judge~1x')).toEqual(['Asked.', 'Asked.'])
+})
+
+test('a reason opens what a check closes that nobody could judge yet', () => {
+  const job = put(house, `${over}/found/overrides/judge~1x`, 'Proven on the phone.')
+  const unknown = fails('treatment', 'drill', { verdict: 'unknown' })
+  expect(closed([...both, unknown])).toEqual(['drill over', 'hang over', 'tidy w1'])
+  expect(closed([...both, unknown], job)).toEqual([])
+  expect(plan([unknown], job).checks).toMatchObject([{ verdict: 'unknown', override: 'Proven on the phone.' }])
 })

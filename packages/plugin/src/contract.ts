@@ -148,6 +148,11 @@ export interface Check {
   readonly says?: string
   readonly verdict: Verdict
   readonly at: Place
+  /**
+   * Tells it from others of its code on the same item, and says what it was judged by: `left.finishedLength 2247.9 mm for 2260.6 mm`. A reason given for
+   * it holds while this stays the same. Left out: it is the only one of its code.
+   */
+  readonly about?: string
   readonly values: Values
   /** Steps from this stage on are closed while the check fails; with `unknown` while nobody has recorded what it must know. */
   readonly stops?: Stage

@@ -2238,6 +2238,15 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
               "$ref": "#/$defs/id",
               "description": "The bracket that is marked first and that the others are taken from: `left`, `right` or a support. Left out: the end bracket where the floor is higher, the left one where it is level."
             },
+            "overrides": {
+              "type": "object",
+              "description": "Stops of this treatment that somebody lifted, each with the reason: by the code of the check, or by the code and what exactly it was about. Those of its window hold for all that hangs there.",
+              "additionalProperties": {
+                "type": "string",
+                "minLength": 1,
+                "description": "Why the work went on."
+              }
+            },
             "came": {
               "type": "object",
               "description": "How many came, by the code of the part.",
