@@ -1,5 +1,6 @@
 import { lay } from '@evenhem/job'
 import { type Diagnostic, diagnosticsJson, isCatalogue, readCatalogue } from '@evenhem/job/read'
+import { overridePlace } from '@evenhem/planner'
 import { tapeFor } from '@evenhem/server'
 import { all, type Command, type ExitCode, json, type Session, subjects, unitIn, units, watch } from './command.ts'
 import { isStanding } from './findings.ts'
@@ -57,7 +58,20 @@ const asJson = (groups: readonly Group[], { say, help }: Speech) =>
   groups.flatMap(({ names, at, checks }) =>
     checks.map((check) => {
       const { code, verdict, says = code, values, stops, override } = check
-      return { in: at, names, code, verdict, at: check.at, says: say(says, values), help: help(says, values), stops, override }
+      const ways = check.ways?.map((way) => ({ code: way.code, says: say(way.code, way.values), put: way.put }))
+      return {
+        in: at,
+        names,
+        code,
+        verdict,
+        at: check.at,
+        says: say(says, values),
+        help: help(says, values),
+        stops,
+        ways,
+        override,
+        overrideAt: overridePlace(check),
+      }
     }),
   )
 

@@ -13,8 +13,10 @@ export function findingLines(checks: readonly PlannedCheck[], speech: Speech, pl
   return checks
     .toSorted((a, b) => worstFirst.indexOf(a.verdict) - worstFirst.indexOf(b.verdict))
     .map((check) => {
-      const { verdict, code, says = code, values } = check
-      const first = `  ${speech.voice(`verdict.${verdict}`).padEnd(width)}  ${speech.say(says, values)}\n`
+      const { verdict, code, says = code, values, override } = check
+      const said = speech.say(says, values)
+      const line = override === undefined ? said : `~~${said}~~`
+      const first = `  ${speech.voice(`verdict.${verdict}`).padEnd(width)}  ${line}\n`
       return (
         first +
         below(check, speech, place)
@@ -25,15 +27,16 @@ export function findingLines(checks: readonly PlannedCheck[], speech: Speech, pl
     .join('')
 }
 
-function below(check: PlannedCheck, { help, voice, length }: Speech, place: (at: Place) => string): readonly string[] {
-  const { verdict, code, says = code, values, stops, override, put = [] } = check
+function below(check: PlannedCheck, { help, voice, length, say }: Speech, place: (at: Place) => string): readonly string[] {
+  const { verdict, code, says = code, values, stops, override, put = [], ways = [] } = check
   const todo = verdict === 'pass' ? undefined : help(says, values)
   return [
     ...(todo ? [todo] : []),
-    ...(isStanding(check) && stops ? [voice('stops', { stage: voice(`stage.${stops}`) })] : []),
+    ...(stops && override === undefined && (verdict === 'fail' || verdict === 'unknown') ? [voice('stops', { stage: voice(`stage.${stops}`) })] : []),
     ...put.map(({ at, value }) =>
       voice('one-value', { place: place(at), value: 'length' in value ? length(value.length) : shown(value) }),
     ),
+    ...ways.map((way) => `- ${say(way.code, way.values)}`),
     ...(override === undefined ? [] : [voice('set-aside', { reason: override })]),
   ]
 }
