@@ -32,7 +32,9 @@ function below(check: PlannedCheck, { help, voice, length, say }: Speech, place:
   const todo = verdict === 'pass' ? undefined : help(says, values)
   return [
     ...(todo ? [todo] : []),
-    ...(stops && override === undefined && (verdict === 'fail' || verdict === 'unknown') ? [voice('stops', { stage: voice(`stage.${stops}`) })] : []),
+    ...(stops && override === undefined && (verdict === 'fail' || verdict === 'unknown')
+      ? [voice('stops', { stage: voice(`stage.${stops}`) })]
+      : []),
     ...put.map(({ at, value }) =>
       voice('one-value', { place: place(at), value: 'length' in value ? length(value.length) : shown(value) }),
     ),

@@ -410,6 +410,7 @@ export const plateTops = one<PlateTops, 'treatment'>(
   'treatment',
   object({ bracket: reckoning, support: reckoning }, ['bracket']),
 )
+export * from './facts-check-in.ts'
 export * from './facts-takeoff.ts'
 
 /** Whether the cloth of a treatment has neither lining nor interlining; not there while its fabric is not known. */

@@ -12,7 +12,9 @@ import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatRecei
 import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { came, surplusRule } from './rules/inventory.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
+
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
@@ -37,6 +39,7 @@ import { words } from './words.ts'
 export { type Default, defaults, ruleOf } from './defaults.ts'
 export * from './given.ts'
 export * from './hardware/index.ts'
+export { packedPart, packedRod } from './packed.ts'
 export * from './pictures/hardware.ts'
 export { bearingLine, box, ellipse, mm, outline, through } from './pictures/shapes.ts'
 
@@ -62,6 +65,8 @@ export const drapery: Plugin = {
     ceilingClears,
     hemsAlike,
     asOrdered,
+    surplusRule,
+    came,
     returnHeld,
     returnFits,
     breaks,

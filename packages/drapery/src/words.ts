@@ -1,4 +1,5 @@
 import type { Words } from '@evenhem/plugin'
+import { checkInWords } from './words-check-in.ts'
 import { es } from './words-es.ts'
 import { layerWords } from './words-layers.ts'
 import { operationWords } from './words-operation.ts'
@@ -668,6 +669,7 @@ const en = {
   ...reportWords,
   ...rodWords,
   ...layerWords,
+  ...checkInWords,
   ...operationWords,
   ...takeoffWords,
 }

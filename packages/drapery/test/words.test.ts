@@ -4,7 +4,7 @@ import { words } from '../src/words.ts'
 
 const folder = new URL('../src/', import.meta.url)
 const files = readdirSync(folder).filter(
-  (name) => /^words(-[a-z]+)?\.ts$/.test(name) && !name.endsWith('-es.ts') && name !== 'words-es.ts',
+  (name) => /^words(-[a-z]+)*\.ts$/.test(name) && !name.endsWith('-es.ts') && name !== 'words-es.ts',
 )
 
 // Files of words are spread into one another: a code that stood in two would be said with the words of the later one.

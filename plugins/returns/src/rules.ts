@@ -1,8 +1,8 @@
-import { fromCorner, member, windowOf } from '@evenhem/drapery'
+import { fromCorner, member, packedPart, windowOf } from '@evenhem/drapery'
 import { floorAt, fromCasing, fromFloor, returnHoleHeight } from '@evenhem/drapery/arithmetic'
-import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, makeUp } from '@evenhem/drapery/facts'
+import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, makeUp, packed } from '@evenhem/drapery/facts'
 import { type Known, known, type Length } from '@evenhem/length'
-import { entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
+import { entries, type Part, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { addition } from './addition.ts'
 import type { Returns } from './part.generated.ts'
 
@@ -62,13 +62,17 @@ export const wallHoles = rule({
 })
 
 /** Wall angles and eyes are the last marks and the last holes, drilled when the hem has proven the height; then the returns are fastened. */
-export const work = rule({ id: 'work', on: addition, needs: { holes, makeUp }, gives: { steps, parts, entries } }).run(
+export const work = rule({ id: 'work', on: addition, needs: { holes, makeUp }, gives: { steps, parts, packed, entries } }).run(
   ({ mine }, facts) => {
     const own = facts.holes.filter((hole) => hole.on === 'return')
     const edges = ends.filter(
       (side) =>
         reaches(mine?.[side]?.held) && facts.makeUp.panels.some((panel) => panel.outer === side && panel.return.value > 0),
     )
+    const fittings = (['returns/hole', 'returns/eye'] as const).flatMap((what): readonly Part[] => {
+      const count = own.filter((hole) => hole.what === what).length
+      return count > 0 ? [{ what: what === 'returns/eye' ? 'returns/part-eye' : 'returns/part-angle', count }] : []
+    })
     return {
       steps: [
         ...(own.length > 0 ? screwing(own) : []),
@@ -77,10 +81,8 @@ export const work = rule({ id: 'work', on: addition, needs: { holes, makeUp }, g
           own.length > 0,
         ),
       ],
-      parts: (['returns/hole', 'returns/eye'] as const).flatMap((what) => {
-        const count = own.filter((hole) => hole.what === what).length
-        return count > 0 ? [{ what: what === 'returns/eye' ? 'returns/part-eye' : 'returns/part-angle', count }] : []
-      }),
+      parts: fittings,
+      packed: fittings.map(packedPart),
       entries:
         edges.length > 0
           ? [{ section: 'what-hangs-here' as const, code: 'returns/entry', values: { count: { count: edges.length } } }]

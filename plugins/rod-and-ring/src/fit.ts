@@ -5,10 +5,11 @@ import { type Known, type Length, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
+import { ringsThere } from './rings.ts'
 
 /** How many rings were packed, asked for at once and not only when all before it is filled. */
-export const wanted = rule({ id: 'wanted', on: rod, needs: {}, gives: {} }).run(({ mine, mineAt }) =>
-  filled({ rings: member(mineAt, ['rings'], mine?.rings) }, () => ({})),
+export const wanted = rule({ id: 'wanted', on: rod, needs: {}, gives: {} }).run(({ it, at, mine, mineAt }) =>
+  filled({ rings: ringsThere(it, at, mine?.rings, mineAt) }, () => ({})),
 )
 
 /**

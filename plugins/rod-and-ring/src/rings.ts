@@ -1,8 +1,8 @@
-import { below, check, filled, hungPanels, member, stackOf, stacksOf, stackWidth, unbent } from '@evenhem/drapery'
+import { below, check, filled, hungPanels, type Member, member, stackOf, stacksOf, stackWidth, unbent } from '@evenhem/drapery'
 import { type Inside, ringPlaces, ringsByBay, ringsNeeded, ringsOver } from '@evenhem/drapery/arithmetic'
 import { coverage, drawnEnds, type HookPlace, heldAtWall, hookMap, makeUp, type Side, stackRules } from '@evenhem/drapery/facts'
 import type { Length } from '@evenhem/length'
-import { checks, reckonings, rule } from '@evenhem/plugin'
+import { checks, type Place, reckonings, rule, type Treatment } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
 
@@ -104,8 +104,8 @@ export const ringCount = rule({
   needs: { hookMap },
   gives: { checks, reckonings },
   codes: ['rod-and-ring/rings'],
-}).run(({ mine, mineAt, at }, facts) =>
-  filled({ rings: member(mineAt, ['rings'], mine?.rings) }, ({ rings }) => {
+}).run(({ it, mine, mineAt, at }, facts) =>
+  filled({ rings: ringsThere(it, at, mine?.rings, mineAt) }, ({ rings }) => {
     const over = ringsOver(at, rings, facts.hookMap.bearers)
     const values = {
       needed: { count: facts.hookMap.bearers.value },
@@ -119,3 +119,8 @@ export const ringCount = rule({
     }
   }),
 )
+
+/** How many rings there are: counted with the other parts, or as the order says and as it was read there. */
+export const ringsThere = ({ found }: Treatment, at: Place, packed: number | undefined, mineAt: Place): Member =>
+  found?.came?.[ring] === undefined ? member(mineAt, ['rings'], packed) : member(at, ['found', 'came', ring], found.came[ring])
+const ring = 'rod-and-ring/part-ring'

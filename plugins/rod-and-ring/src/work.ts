@@ -1,8 +1,8 @@
-import { filled, long, member, screwsOf } from '@evenhem/drapery'
+import { below, filled, long, member, packedPart, packedRod, screwsOf } from '@evenhem/drapery'
 import { between } from '@evenhem/drapery/arithmetic'
-import { coverage, hangLine, hookMap, topOfRod } from '@evenhem/drapery/facts'
+import { coverage, hangLine, hookMap, type Packed, packed, topOfRod } from '@evenhem/drapery/facts'
 import type { Length } from '@evenhem/length'
-import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
+import { type Entry, entries, type Part, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { along } from './facts.ts'
 import { rod } from './kind.ts'
 
@@ -46,39 +46,47 @@ export const work = rule({ id: 'work', on: rod, needs: { hookMap }, gives: { ste
 })
 
 /** What must be in the box: the rod cut to length, brackets, rings, finials, screws. */
-export const pullList = rule({ id: 'parts', on: rod, needs: { along, hookMap, coverage }, gives: { parts, reckonings } }).run(
-  ({ it, at, mine, hardwareAt, hardware }, facts) => {
-    const { left, right } = facts.along
-    const cut = between(`${at}#rod-cut`, 'rod-and-ring/rod-cut', left.rodEnd, right.rodEnd, facts.coverage.corners)
-    // In double brackets, those count where they belong.
-    const own = it.bracketsOf === undefined
-    const supports = own ? facts.along.supports.length : 0
-    const screws = own ? screwsOf(hardware, supports) : 0
-    return {
-      parts: [
-        { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },
-        ...(own ? [{ what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt }] : []),
-        ...(supports > 0 ? [{ what: 'rod-and-ring/part-support', count: supports, hardware: hardwareAt }] : []),
-        { what: 'rod-and-ring/part-finial', count: 2, hardware: hardwareAt },
-        {
-          what: 'rod-and-ring/part-ring',
-          count: facts.hookMap.bearers.value,
-          hardware: hardwareAt,
-          of: facts.hookMap.bearers.name,
-          ...(mine?.rings === undefined ? {} : { spares: Math.max(0, mine.rings - facts.hookMap.bearers.value) }),
-        },
-        {
-          what: 'rod-and-ring/part-hook',
-          count: facts.hookMap.places.length,
-          hardware: hardwareAt,
-          ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
-        },
-        ...(screws > 0 ? [{ what: 'rod-and-ring/part-screw', count: screws, hardware: hardwareAt }] : []),
-      ],
-      reckonings: [cut],
-    }
-  },
-)
+export const pullList = rule({
+  id: 'parts',
+  on: rod,
+  needs: { along, hookMap, coverage },
+  gives: { parts, packed, reckonings },
+}).run(({ it, at, mine, mineAt, hardwareAt, hardware }, facts) => {
+  const { left, right } = facts.along
+  const cut = between(`${at}#rod-cut`, 'rod-and-ring/rod-cut', left.rodEnd, right.rodEnd, facts.coverage.corners)
+  // In double brackets, those count where they belong.
+  const own = it.bracketsOf === undefined
+  const supports = own ? facts.along.supports.length : 0
+  const screws = own ? screwsOf(hardware, supports) : 0
+  const list: readonly Part[] = [
+    { what: 'rod-and-ring/part-rod', count: 1, length: cut.value, hardware: hardwareAt, of: cut.name },
+    ...(own ? [{ what: 'rod-and-ring/part-bracket', count: 2, hardware: hardwareAt }] : []),
+    ...(supports > 0 ? [{ what: 'rod-and-ring/part-support', count: supports, hardware: hardwareAt }] : []),
+    { what: 'rod-and-ring/part-finial', count: 2, hardware: hardwareAt },
+    {
+      what: 'rod-and-ring/part-ring',
+      count: facts.hookMap.bearers.value,
+      hardware: hardwareAt,
+      of: facts.hookMap.bearers.name,
+      ...(mine?.rings === undefined ? {} : { spares: Math.max(0, mine.rings - facts.hookMap.bearers.value) }),
+    },
+    {
+      what: 'rod-and-ring/part-hook',
+      count: facts.hookMap.places.length,
+      hardware: hardwareAt,
+      ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
+    },
+    ...(screws > 0 ? [{ what: 'rod-and-ring/part-screw', count: screws, hardware: hardwareAt }] : []),
+  ]
+  const { value, name } = facts.hookMap.bearers
+  // Rings are counted where the order says how many were packed, and judged there.
+  const counting: readonly Packed[] = list.map((part) => {
+    if (part.what === 'rod-and-ring/part-rod') return packedRod(part, it.rod?.splices?.length ?? 0)
+    if (part.what !== 'rod-and-ring/part-ring') return packedPart(part)
+    return { ...packedPart(part), needed: { value, from: name }, counted: [{ at: below(mineAt, 'rings'), needed: value }] }
+  })
+  return { parts: list, packed: counting, reckonings: [cut] }
+})
 
 /** What the customer is told about the rod. */
 export const hangsHere = rule({ id: 'hangs-here', on: rod, needs: { hookMap, topOfRod, hangLine }, gives: { entries } }).run(

@@ -97,9 +97,13 @@ export const held = rule({ id: 'held', on: traverseRod, needs: {}, gives: { held
 const destination = (place: CarrierPlace): Pick<HookPlace, 'to' | 'number'> =>
   'number' in place ? { to: `traverse/to-${place.to}`, number: place.number } : { to: `traverse/to-${place.to}` }
 
-/** The carriers of one side that were packed against those that its panels need; more are no fault. */
-function ofSide(at: Place, side: Side, list: Carriers, packed: Known<number>, comesOut: boolean) {
-  const own = list.filter(({ outer }) => outer === side).map(({ needed }) => plus('drapery/carriers-needed', needed))
+const carrier = 'traverse/part-carrier'
+
+/** The carriers of one side, or of both counted together, against those that the panels need; more are no fault. */
+function ofSide(at: Place, side: Side | 'both', list: Carriers, packed: Known<number>, comesOut: boolean) {
+  const own = list
+    .filter(({ outer }) => side === 'both' || outer === side)
+    .map(({ needed }) => plus('drapery/carriers-needed', needed))
   const needed = count(`${at}#carriers-${side}`, 'drapery/carriers-needed', ...own)
   const over = count(
     `${at}#carriers-over-${side}`,
@@ -125,7 +129,12 @@ export const carrierCount = rule({
   needs: { carriers: carriersFact },
   gives: { checks, reckonings },
   codes: ['traverse/carriers-enough'],
-}).run(({ mine, mineAt, at, hardware }, facts) => {
+}).run(({ it, mine, mineAt, at, hardware }, facts) => {
+  const came = perhaps(member(at, ['found', 'came', carrier], it.found?.came?.[carrier]))
+  if (came) {
+    const all = ofSide(at, 'both', facts.carriers, came, hardware.carrier.comesOut === true)
+    return { checks: [all.check], reckonings: [all.needed, all.over] }
+  }
   const sides = (['left', 'right'] as const).filter((side) => facts.carriers.some(({ outer }) => outer === side))
   const members = sides.map((side) => member(mineAt, ['carriers', side], mine?.carriers?.[side]))
   const empty = members.filter(({ value }) => value === undefined)

@@ -31,10 +31,10 @@ export const es: Words & Readonly<Record<TraverseCode, { readonly says: string; 
   'traverse/to-only': one('soporte de extremo'),
   'traverse/to-wall': one('pared'),
   'traverse/carriers-enough': one(
-    '{side, select, left {A la izquierda} other {A la derecha}}: {packed, plural, one {# carro} other {# carros}} para {needed} necesarios; sobran {over}{over, plural, =0 {} other {: {out, select, yes {sáquelos por el extremo del riel} other {déjelos detrás del último gancho}}}}.',
+    '{side, select, left {A la izquierda} right {A la derecha} other {En total}}: {packed, plural, one {# carro} other {# carros}} para {needed} necesarios; sobran {over}{over, plural, =0 {} other {: {out, select, yes {sáquelos por el extremo del riel} other {déjelos detrás del último gancho}}}}.',
   ),
   'traverse/carriers-enough.fail': one(
-    '{side, select, left {A la izquierda} other {A la derecha}}: {over, plural, one {falta # carro} other {faltan # carros}}: hay {packed} en el riel y hacen falta {needed}.',
+    '{side, select, left {A la izquierda} right {A la derecha} other {En total}}: {over, plural, one {falta # carro} other {faltan # carros}}: hay {packed} en el riel y hacen falta {needed}.',
     'Consiga {over, plural, one {el que falta} other {los que faltan}} antes de colgar el paño: un gancho sin carro rasga la cabecilla.',
   ),
   'traverse/carriers-enough.unknown': one('Aún no se sabe si los carros alcanzan.', 'Cuéntelos en el riel, a cada lado.'),

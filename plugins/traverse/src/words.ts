@@ -31,10 +31,10 @@ const en = {
   'traverse/to-only': one('end bracket'),
   'traverse/to-wall': one('wall'),
   'traverse/carriers-enough': one(
-    '{side, select, left {Left} other {Right}}: {packed, plural, one {# carrier} other {# carriers}} for {needed} needed; {over} to spare{over, plural, =0 {} other {: {out, select, yes {take them out at the end of the rod} other {park them behind the last hook}}}}.',
+    '{side, select, left {Left} right {Right} other {Together}}: {packed, plural, one {# carrier} other {# carriers}} for {needed} needed; {over} to spare{over, plural, =0 {} other {: {out, select, yes {take them out at the end of the rod} other {park them behind the last hook}}}}.',
   ),
   'traverse/carriers-enough.fail': one(
-    '{side, select, left {Left} other {Right}}: {over, plural, one {# carrier is} other {# carriers are}} missing: {packed} in the rod, {needed} needed.',
+    '{side, select, left {Left} right {Right} other {Together}}: {over, plural, one {# carrier is} other {# carriers are}} missing: {packed} in the rod, {needed} needed.',
     'Get {over, plural, one {it} other {them}} before the panel is hung: a hook without a carrier tears the heading.',
   ),
   'traverse/carriers-enough.unknown': one(

@@ -1,12 +1,18 @@
-import { filled, long, member, screwsOf } from '@evenhem/drapery'
+import { below, filled, long, member, packedPart, packedRod, screwsOf } from '@evenhem/drapery'
 import { between } from '@evenhem/drapery/arithmetic'
-import { coverage, hangLine, hookMap, rod, topOfRod } from '@evenhem/drapery/facts'
+import { coverage, hangLine, hookMap, type Packed, packed, rod, topOfRod } from '@evenhem/drapery/facts'
 import type { Length } from '@evenhem/length'
-import { type Entry, entries, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
-import { carriers } from './facts.ts'
+import { type Entry, entries, type Part, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
+import { type Carriers, carriers } from './facts.ts'
 import { traverseRod } from './kind.ts'
 
 const sides = ['left', 'right'] as const
+/** How many carriers each side needs, of the sides that need any. */
+const neededBySide = (all: Carriers) =>
+  sides.flatMap((side) => {
+    const own = all.filter(({ outer }) => outer === side)
+    return own.length === 0 ? [] : [{ side, needed: own.reduce((sum, { needed }) => sum + needed.value, 0) }]
+  })
 
 /** Carriers are counted, the rod is set and hooked in, the arms pass one another; folds go where the carriers leave room. */
 export const work = rule({
@@ -15,9 +21,8 @@ export const work = rule({
   needs: { hookMap, carriers, rod, coverage },
   gives: { steps, reckonings },
 }).run(({ it, at, mineAt, hardware }, facts) => {
-  const used = sides.filter((side) => facts.carriers.some(({ outer }) => outer === side))
-  const of = (side: 'left' | 'right') =>
-    facts.carriers.filter(({ outer }) => outer === side).reduce((all, { needed }) => all + needed.value, 0)
+  const bySide = neededBySide(facts.carriers)
+  const of = (side: 'left' | 'right') => bySide.find((each) => each.side === side)?.needed ?? 0
   const length = between(
     `${at}#rod-from-end-to-end`,
     'traverse/rod-end-to-end',
@@ -32,10 +37,10 @@ export const work = rule({
       stage: 'check-in',
       code: 'traverse/count-carriers',
       values: { needed: { count: facts.hookMap.bearers.value }, left: { count: of('left') }, right: { count: of('right') } },
-      captures: used.map((side) => ({
-        at: member(mineAt, ['carriers', side], undefined).from,
+      captures: bySide.map(({ side, needed }) => ({
+        at: below(mineAt, 'carriers', side),
         as: 'count' as const,
-        expected: { count: of(side) },
+        expected: { count: needed },
       })),
     },
     {
@@ -71,8 +76,8 @@ export const pullList = rule({
   id: 'parts',
   on: traverseRod,
   needs: { rod, carriers, hookMap, coverage },
-  gives: { parts, reckonings },
-}).run(({ it, at, mine, hardware, hardwareAt }, facts) => {
+  gives: { parts, packed, reckonings },
+}).run(({ it, at, mine, mineAt, hardware, hardwareAt }, facts) => {
   const length = between(`${at}#rod-length`, 'traverse/rod-end-to-end', facts.rod.left, facts.rod.right, facts.coverage.corners)
   const supports = facts.rod.held.length - 2
   /** In double brackets, those count where they belong. */
@@ -83,30 +88,35 @@ export const pullList = rule({
   const screws = it.mount === 'ceiling' ? (2 + supports) * (hardware.ceiling?.holes?.length ?? 0) : screwsOf(hardware, supports)
   const some = (what: string, count: number) =>
     count > 0 ? [{ what: `traverse/part-${what}`, count, hardware: hardwareAt }] : []
-  return {
-    parts: [
-      { what: 'traverse/part-rod', count: 1, length: length.value, hardware: hardwareAt, of: length.name },
-      ...some('bracket', own ? 2 : 0),
-      ...some('support', own ? supports : 0),
-      ...some('finial', hardware.finial ? 2 : 0),
-      ...some('master', masters),
-      {
-        what: 'traverse/part-carrier',
-        count: bearers.value,
-        hardware: hardwareAt,
-        of: bearers.name,
-        ...(packed > 0 ? { spares: Math.max(0, packed - bearers.value) } : {}),
-      },
-      {
-        what: 'traverse/part-hook',
-        count: places.length,
-        hardware: hardwareAt,
-        ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
-      },
-      ...some('screw', own ? screws : 0),
-    ],
-    reckonings: [length],
-  }
+  const list: readonly Part[] = [
+    { what: 'traverse/part-rod', count: 1, length: length.value, hardware: hardwareAt, of: length.name },
+    ...some('bracket', own ? 2 : 0),
+    ...some('support', own ? supports : 0),
+    ...some('finial', hardware.finial ? 2 : 0),
+    ...some('master', masters),
+    {
+      what: 'traverse/part-carrier',
+      count: bearers.value,
+      hardware: hardwareAt,
+      of: bearers.name,
+      ...(packed > 0 ? { spares: Math.max(0, packed - bearers.value) } : {}),
+    },
+    {
+      what: 'traverse/part-hook',
+      count: places.length,
+      hardware: hardwareAt,
+      ...(it.hooks?.spares === undefined ? {} : { spares: it.hooks.spares }),
+    },
+    ...some('screw', own ? screws : 0),
+  ]
+  // Carriers are counted side by side where the order says how many are in the rod, and judged there.
+  const counted = neededBySide(facts.carriers).map(({ side, needed }) => ({ at: below(mineAt, 'carriers', side), needed }))
+  const counting = list.map((part): Packed => {
+    if (part.what === 'traverse/part-rod') return packedRod(part, it.rod?.splices?.length ?? 0)
+    if (part.what !== 'traverse/part-carrier') return packedPart(part)
+    return { ...packedPart(part), needed: { value: bearers.value, from: bearers.name }, counted }
+  })
+  return { parts: list, packed: counting, reckonings: [length] }
 })
 
 /** What the customer is told about the rod. */

@@ -1,19 +1,32 @@
 import { below, type Fabric, type Place, type Treatment, type Window } from '@evenhem/job'
-import type { Known, Length, LengthReckoning } from '@evenhem/length'
+import { type Known, type Length, type LengthReckoning, number } from '@evenhem/length'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
 import { pastCasing } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, frame, type HangLine, type Hole, hangLine, holes, hookMap, type MakeUp, makeUp, topOfRod } from '../facts.ts'
+import {
+  coverage,
+  frame,
+  type HangLine,
+  type Hole,
+  hangLine,
+  holes,
+  hookMap,
+  type MakeUp,
+  makeUp,
+  packed,
+  topOfRod,
+} from '../facts.ts'
 import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
 import { lengthAllowed } from './check-in.ts'
+import { countsOf } from './inventory.ts'
 import { isCorded } from './operation.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
 const ladder = 'drapery/caution-ladder'
 
 /** Unpack on a clean cover and count, then lay the tape on the panels and the window, before anything is marked. */
-export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: { steps } }).run(
-  ({ it, ordered, at, job, window }) => {
+export const arrival = rule({ id: 'arrival', on: 'treatment', needs: { packed: { maybe: packed } }, gives: { steps } }).run(
+  ({ it, ordered, at, job, window }, facts) => {
     const lengthOff = ruleOf(job, 'lengthOff')
     const casings = coveredBy(it, window, windowOf(at)).map(
       ({ openingAt }): Capture => ({ at: below(openingAt, 'casing', 'width'), as: 'length' }),
@@ -40,6 +53,7 @@ export const arrival = rule({ id: 'arrival', on: 'treatment', needs: {}, gives: 
         values: { count: { count: it.panels.length }, bags: it.panels.map((panel) => panel.bag ?? panel.id).join(', ') },
         cautions: ['drapery/caution-lift'],
         tools: ['drapery/clean-cover'],
+        captures: countsOf(at, facts.packed ?? []),
       },
       {
         id: 'measure-panels',
@@ -204,7 +218,8 @@ export const hanging = rule({ id: 'hanging', on: 'treatment', needs: { hookMap, 
 )
 
 /** The panels for the pull list. */
-export const panelParts = rule({ id: 'panel-parts', on: 'treatment', needs: {}, gives: { parts } }).run(({ it, at }) => ({
+export const panelParts = rule({ id: 'panel-parts', on: 'treatment', needs: {}, gives: { parts, packed } }).run(({ it, at }) => ({
+  packed: [{ what: 'drapery/panel', needed: number(it.panels.length) }],
   parts: it.panels.map((panel) => ({
     what: 'drapery/panel',
     count: 1,
