@@ -14,7 +14,6 @@ import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { came, surplusRule } from './rules/inventory.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
-
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'

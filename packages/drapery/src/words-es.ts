@@ -2,7 +2,6 @@ import type { Words } from '@evenhem/plugin'
 import type { DraperyCode } from './words.ts'
 import { checkInWordsEs } from './words-check-in-es.ts'
 import { layerWordsEs } from './words-layers-es.ts'
-
 import { operationWordsEs } from './words-operation-es.ts'
 import { rodWordsEs } from './words-rods-es.ts'
 import { takeoffWordsEs } from './words-takeoff-es.ts'
