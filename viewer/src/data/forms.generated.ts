@@ -249,6 +249,7 @@ export const forms: readonly (readonly [place: string, takes: string, ...more: r
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/follows","choice",["level","head","ceiling","floor","between"]],
   ["/rooms/*/windows/*/treatments/*/found/done/*/*","tick"],
   ["/rooms/*/windows/*/treatments/*/found/first","text"],
+  ["/rooms/*/windows/*/treatments/*/found/overrides/*","text"],
   ["/rooms/*/windows/*/treatments/*/found/came/*","count",0,100000],
   ["/rooms/*/windows/*/treatments/*/found/decided/*","text"],
   ["/rooms/*/windows/*/treatments/*/found/hemsRead/*/*","length","-4 ft","10 ft"],
