@@ -75,7 +75,8 @@ const bytesOf = (content: CatalogueContent): Uint8Array =>
 
 function hashOf(...contents: readonly Uint8Array[]): string {
   const hash = createHash('sha256')
-  for (const content of contents) hash.update(content)
+  // With its length, so that nothing moves unseen from one file to the next.
+  for (const content of contents) hash.update(`${content.length} `).update(content)
   return hash.digest('base64url')
 }
 

@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process'
 import { chmod, mkdir, mkdtemp, rename, rm, symlink, truncate, unlink, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import type { UnreadCatalogue } from '@evenhem/job/read'
 import { expect, onTestFinished, test } from 'vitest'
 import { cataloguesOf } from '../src/index.ts'
@@ -150,6 +151,19 @@ test('the server sends the merged job, and again when only the catalogue changed
   expect((await built.inject('/job')).json().ordered.fabrics[0].lining).toBe('silk sateen')
   await unlink(join(job, 'yard.json'))
   expect((await built.inject('/job')).json().diagnostics.en[0].code).toBe('job/catalogue-missing')
+})
+
+test('sheet and report of a frozen copy are made of the copy, of a job without one of the catalogue', async () => {
+  for (const [name, drop, top] of [
+    ['shared-catalogue', 2.25, '1/4'],
+    ['shared-catalogue-frozen', 2.125, '1/8'],
+  ] as const) {
+    const job = fileURLToPath(new URL(`../../../schema/examples/${name}`, import.meta.url))
+    const built = await server({ job, viewer: (await folder()).viewer })
+    expect((await built.inject('/job')).json().ordered.hardware[0].ring.eyeDrop).toBe(drop * 25_400_000)
+    const report = (await built.inject('/report')).body.replaceAll(/<[^>]*>/g, ' ')
+    expect(/Top of rod\s+(\d+\s+\d+\/\d+)/.exec(report)?.[1]?.replaceAll(/\s+/g, ' ')).toBe(`91 ${top}`)
+  }
 })
 
 test.each([
