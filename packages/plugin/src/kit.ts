@@ -1,10 +1,14 @@
 import { type Job, valueAt } from '@evenhem/job'
 import type { Ask, Plugin, Verdict } from './contract.ts'
 import { type Call, leftOut, notJson, recorded, without } from './kit/calls.ts'
+import { farAway } from './kit/drawn.ts'
+import { wrongFormat, wrongNames, wrongSchemas } from './kit/format.ts'
 import { type CreatePlanner, type Example, type Plan, plansOf } from './kit/host.ts'
 import { saidIn } from './kit/said.ts'
 import { checkFactsOf } from './kit/schemas.ts'
-import { uneven, valueless, wordless } from './kit/words.ts'
+import { ungiven, unrun } from './kit/unrun.ts'
+import { speechless, uneven, valueless, wordless } from './kit/words.ts'
+import { unopened, wrongWorkings } from './kit/workings.ts'
 
 export interface Conformance {
   /** Registers a test: `test` of vitest, of `node:test`, or of anything else that takes a name and a function. */
@@ -35,10 +39,12 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   }
   const tried = once(() => {
     const calls: Call[] = []
-    const plans = examples.flatMap((example) =>
-      plansWith([recorded(plugin, (call) => calls.push({ ...call, found: example.found })), ...others], [example]),
-    )
-    return { calls, plans, said: saidIn(plans, plugin.id) }
+    const byExample = examples.map((example) => ({
+      found: example.found,
+      plans: plansWith([recorded(plugin, (call) => calls.push({ ...call, found: example.found })), ...others], [example]),
+    }))
+    const plans = byExample.flatMap((each) => each.plans)
+    return { calls, plans, byExample, said: saidIn(plans, plugin.id) }
   })
   /** Of each rule that needs a fact two examples in which it ran. */
   const needing = (fact: string): readonly Example[] => {
@@ -50,21 +56,37 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   }
   const law = (name: string, wrongs: () => readonly string[]) => test(`${plugin.id}: ${name}`, () => nothingWrong(wrongs()))
 
+  law('its names are names', () => wrongNames(plugin))
+  law('its format is a number with an upgrade to each', () => wrongFormat(plugin))
+  law('its schemas are closed, and every member says what it is for', () => wrongSchemas(plugin))
   law('every fact that it needs has a giver', () =>
     createPlanner(all)
       .unmet.filter((each) => each.plugin === plugin.id)
-      .map(({ rule, fact }) => `${rule} needs ${fact}, which nobody gives`),
+      .map(
+        ({ rule, fact }) =>
+          `${rule} needs ${fact}, which nobody gives; give it, need { maybe: … }, or try it with the plugin that does`,
+      ),
   )
   law('every rule runs in some example', () =>
-    plugin.rules.filter((rule) => !tried().calls.some((call) => call.rule === rule)).map((rule) => `${rule.id} never ran`),
+    unrun(
+      plugin,
+      tried().calls,
+      examples.map(({ found }) => found),
+    ),
   )
   law('no rule has a fault: it changes nothing it reads and gives what it declares, as the owners of the facts say', () =>
     faultsOf(tried().plans, plugin.id),
   )
+  law('every fact that it declares is given in some example', () => ungiven(plugin, tried().calls))
+  law('every number has its working, which a person can open', () => [
+    ...wrongWorkings(plugin, tried().byExample),
+    ...unopened(tried().calls, tried().byExample),
+  ])
+  law('what it draws is in millimetres', () => farAway(plugin, tried().plans))
   law('a rule answers the same twice', () =>
     tried()
       .calls.filter(({ rule, subject, facts, answer }) => JSON.stringify(rule.run(subject, facts)) !== JSON.stringify(answer))
-      .map(({ rule }) => `${rule.id} answers differently the second time`),
+      .map(({ rule }) => `${rule.id} answers differently the second time; answer from what it is given alone`),
   )
   law('a rule answers the same after its input went through JSON', () => tried().calls.flatMap(afterJson))
   law('a rule bears that nobody gives what it may do without', () => tried().calls.flatMap(throwsWithout))
@@ -72,6 +94,7 @@ export function conformance(plugin: Plugin, options: Conformance): void {
     neededBy(plugin).flatMap((fact) => notWaiting(plugin, plansWith(without(all, fact), needing(fact)), fact)),
   )
   law('a rule asks only for places that are empty', () => tried().calls.flatMap(askedInVain))
+  law('it speaks English and Spanish', () => speechless(plugin))
   law('every code that it gives has words in all its languages', () =>
     wordless(
       plugin,
@@ -149,7 +172,7 @@ function throwsWithout({ rule, subject, facts }: Call): readonly string[] {
 const askedInVain = ({ rule, answer, found }: Call): readonly string[] =>
   ((answer as Partial<Ask>).ask ?? [])
     .filter((place) => valueAt(found, place) !== undefined)
-    .map((place) => `${rule.id} asks for ${place}, which holds a value`)
+    .map((place) => `${rule.id} asks for ${place}, which holds a value; ask for what is empty`)
 
 /** The facts without which a rule of this plugin waits. */
 const neededBy = (plugin: Plugin): readonly string[] => [
@@ -182,10 +205,13 @@ function unexampled(plugin: Plugin, plans: readonly Plan[], verdicts: NonNullabl
       const wanted = verdicts[code]?.map((verdict) => [verdict]) ?? [['pass'], ['warn', 'fail']]
       return wanted
         .filter((any) => !any.some((verdict) => seen.has(verdict as Verdict)))
-        .map((any) => `"${code}" has no example of ${any.join(' or ')}`)
+        .map((any) => `"${code}" has no example of ${any.join(' or ')}; add a job in which it is so`)
     })
   return [
-    ...new Set([...undeclared.map((check) => `${check.by} gives "${check.code}", which is not among its codes`), ...lacking]),
+    ...new Set([
+      ...undeclared.map((check) => `${check.by} gives "${check.code}", which is not among its codes; add it`),
+      ...lacking,
+    ]),
   ]
 }
 

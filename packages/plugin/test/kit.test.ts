@@ -1,7 +1,19 @@
 import type { Job, Treatment } from '@evenhem/job'
 import { createPlanner } from '@evenhem/planner'
 import { expect, test } from 'vitest'
-import { type Check, checks, type Fact, layers, type Plugin, parts, type Rule, reckonings, rule, steps } from '../src/index.ts'
+import {
+  type Check,
+  checks,
+  type Fact,
+  type Kind,
+  layers,
+  type Plugin,
+  parts,
+  type Rule,
+  reckonings,
+  rule,
+  steps,
+} from '../src/index.ts'
 import { type Conformance, changed, conformance } from '../src/kit.ts'
 
 const fact = (id: string, more: Partial<Fact> = {}) =>
@@ -63,8 +75,10 @@ test('a plugin that keeps the laws passes', () => {
 test('a need that nobody gives is found', () => {
   const misspelt = extra(() => ({}), { needs: { width: fact('widht') } })
   expect(broken(withRules(misspelt))).toEqual({
-    'every fact that it needs has a giver': 'extra needs good/widht@1, which nobody gives',
-    'every rule runs in some example': 'extra never ran',
+    'every fact that it needs has a giver':
+      'extra needs good/widht@1, which nobody gives; give it, need { maybe: … }, or try it with the plugin that does',
+    'every rule runs in some example':
+      'extra never ran: it needs good/widht@1; add a job in which the rules that give it have all that they ask for',
   })
 })
 
@@ -83,7 +97,7 @@ test('a rule that changes what it reads is found', () => {
 
 test('a fact that its schema refuses is found, also when the giver declares another schema', () => {
   expect(broken(withRules(extra(() => ({ spare: 1.5 }))))[faults]).toMatch(
-    /^Unexpected value of good\/spare@1 from good\/extra: {2}must be integer/,
+    /^Unexpected value of good\/spare@1 from good\/extra: must be integer/,
   )
   const stranger: Plugin = {
     ...good,
@@ -108,7 +122,7 @@ test('what the host collects has a schema too', () => {
 test('a rule with a memory is found', () => {
   let n = 0
   expect(broken(withRules(extra(() => ({ spare: n++ }))))['a rule answers the same twice']).toBe(
-    'extra answers differently the second time',
+    'extra answers differently the second time; answer from what it is given alone',
   )
 })
 
@@ -138,7 +152,7 @@ test('a rule that can’t do without what it may do without is found', () => {
 
 test('a place that holds a value and is asked for is found', () => {
   expect(broken(withRules(extra(() => ({ ask: [clearance] }))))['a rule asks only for places that are empty']).toBe(
-    `extra asks for ${clearance}, which holds a value`,
+    `extra asks for ${clearance}, which holds a value; ask for what is empty`,
   )
 })
 
@@ -194,7 +208,7 @@ test('codes without words are found: of checks, steps, cautions, parts, reckonin
 test('a sentence that lacks a value, or counts by what is no number, is found', () => {
   const texts = { en: { 'good/wide': { says: '{width} of {height}', help: '{width, plural, other {#}}' } } }
   expect(broken({ ...good, words: texts })['every sentence gets the values that it needs']).toBe(
-    '"good/wide" of good/judges: says in "en" needs {height}',
+    '"good/wide" of good/judges: says in "en" needs {height}; give it among its values, or say another code there',
   )
   const lengthy = extra(check({ values: { width: { length: 1 as never }, height: 'high' } }), {
     gives: { checks },
@@ -208,7 +222,7 @@ test('a sentence that lacks a value, or counts by what is no number, is found', 
 test('languages that differ are found', () => {
   const uneven = { en: { ...words.en, 'good/more': { says: 'More.' } }, es: { 'good/wide': { says: 'Mide {ancho}.' } } }
   expect(broken({ ...good, words: uneven })['its languages have the same codes with the same arguments']).toBe(
-    '"good/more" has no words in "es"\n- "good/wide": says in "es" has {ancho}, in "en" {width}',
+    '"good/more" has no words in "es"; add them to words.es\n- "good/wide": says in "es" has {ancho}, in "en" {width}',
   )
 })
 
@@ -222,19 +236,22 @@ test('a sentence that can’t be read is found', () => {
 
 const exampled = 'every check has an example that passes and one that does not'
 test('a check without examples is found, one that can only warn may say so', () => {
-  expect(broken(good, { jobs: [job, changed(job, clearance)] })[exampled]).toBe('"good/wide" has no example of warn or fail')
+  expect(broken(good, { jobs: [job, changed(job, clearance)] })[exampled]).toBe(
+    '"good/wide" has no example of warn or fail; add a job in which it is so',
+  )
   expect(broken(good, { jobs: [job, changed(job, clearance)], verdicts: { 'good/wide': ['pass'] } })).toEqual({})
 })
 
 test('a check that is not among the codes of its rule is found', () => {
   expect(broken(withRules(extra(check({}), { gives: { checks } })))[exampled]).toBe(
-    'good/extra gives "good/wide", which is not among its codes',
+    'good/extra gives "good/wide", which is not among its codes; add it',
   )
 })
 
 test('a rule that no example runs is found', () => {
   expect(broken(withRules(extra(() => ({}), { on: { kind: 'pole', schema: {} } })))).toEqual({
-    'every rule runs in some example': 'extra never ran',
+    'its names are names': 'extra is on the kind "pole", which the plugin does not list; add it to `kinds`',
+    'every rule runs in some example': 'extra never ran: no job has hardware of the kind "pole"; add one',
   })
 })
 
@@ -250,6 +267,93 @@ test('a rule that throws where its neighbours are not is found', () => {
   const more: Plugin = { ...good, id: 'more', rules: [], words: {} }
   expect(broken(withRules(leans), { with: [more, neighbour] })['it stands alone']).toMatch(
     /^Unexpected error in good\/leans: alone/,
+  )
+})
+
+test('a name that no job file could hold, and a code that is none, are found', () => {
+  const found = broken({ ...good, id: 'Good rod', rules: [{ ...judges, codes: ['wide'] }] })['Good rod: its names are names']
+  expect(found).toBe(
+    'Unexpected id "Good rod", expected small letters, digits and hyphens; rename it\n- Unexpected code "wide" of judges, expected one like "Good rod/long-enough"; rename it',
+  )
+})
+
+const numbered = 'its format is a number with an upgrade to each'
+test('a format that no job can name, or that no upgrade leads to, is found', () => {
+  expect(broken({ ...good, format: 1.5 })[numbered]).toBe(
+    'Unexpected format 1.5, expected a whole number from 1 up; begin with 1',
+  )
+  expect(broken({ ...good, format: 2 })[numbered]).toBe(
+    'Unexpected format 2 without an upgrade to 2; add { to: 2, because, up } to `upgrades`',
+  )
+  expect(broken({ ...good, upgrades: [{ to: 2, because: 'x', up: (item) => item }] })[numbered]).toMatch(
+    /^Unexpected upgrade to 2/,
+  )
+})
+
+test('a schema that is open, silent about a member or leads nowhere is found', () => {
+  const inner = {
+    type: 'object',
+    description: 'Size.',
+    properties: { high: { $ref: 'https://evenhem.example/job/1/lenght.schema.json' } },
+  }
+  const pole: Kind = {
+    kind: 'pole',
+    schema: { properties: { size: inner }, unevaluatedProperties: false },
+    part: { type: 'object' },
+  }
+  const found = broken({ ...good, kinds: [pole] })['its schemas are closed, and every member says what it is for']
+  expect(found?.split('\n- ').map((line) => line.slice(0, 70))).toEqual([
+    'The schema of the kind "pole" does not begin with "$ref": "https://eve',
+    'The schema of the kind "pole" at "size" is open; close it with "uneval',
+    'The schema of the kind "pole" at "size" does not say what "high" is fo',
+    'The schema of the kind "pole" at "size" at "high" refers to https://ev',
+    'The schema of the part of the kind "pole" is open; close it with "unev',
+  ])
+})
+
+test('a plugin that speaks one language is found', () => {
+  expect(broken({ ...good, words: { en: words.en } })).toEqual({
+    'it speaks English and Spanish': 'It has no words in "es"; add words.es with the same codes',
+  })
+})
+
+test('a fact that is declared and never given is found', () => {
+  expect(broken(withRules(extra(() => ({}))))['every fact that it declares is given in some example']).toBe(
+    'extra declares good/spare@1 and never gives it; add a job in which it does, or leave it out of `gives`',
+  )
+})
+
+const opened = 'every number has its working, which a person can open'
+test('a number whose working does not hold is found', () => {
+  const sum = (value: number, from: string) => ({
+    ...{ name: '#twice', what: 'good/wide', value, unit: 'count', how: 'sum' },
+    terms: [{ what: 'good/wide', sign: 1, value: 3, from }],
+  })
+  const says = (value: number, from: string) =>
+    broken(withRules(extra(() => ({ reckonings: [sum(value, from)] }), { gives: { reckonings } })), { jobs: jobs.slice(0, 2) })[
+      opened
+    ]
+  expect(says(4, 'number:3')).toMatch(/^Unexpected value 4 of #twice, expected 3 \(sum of 3\)/)
+  expect(says(3, clearance)).toBe(
+    `Unexpected term good/wide 3 of #twice, expected 9 as at ${clearance}; read it there, or name where it is from`,
+  )
+  expect(says(3, '/nowhere')).toMatch(
+    /^Unexpected term good\/wide of #twice from \/nowhere, where nothing stands; name the place/,
+  )
+})
+
+test('a number inside a fact that nobody can open is found', () => {
+  const hidden = { name: '#hidden', what: 'good/wide', value: 1, unit: 'count', how: 'sum', terms: [] }
+  expect(broken(withRules(extra(() => ({ spare: hidden }), { gives: { spare: fact('spare', { schema: {} }) } })))[opened]).toBe(
+    'extra gives a fact that holds #hidden, which is not among the reckonings; give it there too',
+  )
+})
+
+test('a drawing in nanometres is found', () => {
+  const bar = { kind: 'rect', role: 'rod', at: [0, 0], width: 2_000_000_000, height: 25_000_000 }
+  const drawing = extra(() => ({ layers: [{ view: 'elevation', depth: 1, marks: [bar] }] }), { gives: { layers } })
+  expect(broken(withRules(drawing))['what it draws is in millimetres']).toBe(
+    'good/extra draws at 2000000000 in the view "elevation", expected millimetres; make them with `mm` of @evenhem/drapery',
   )
 })
 

@@ -1,4 +1,4 @@
-import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js'
+import { Ajv2020, type ErrorObject, type ValidateFunction } from 'ajv/dist/2020.js'
 import type { Fact, JsonSchema, Plugin } from '../contract.ts'
 import type { CheckFact } from './host.ts'
 
@@ -13,8 +13,16 @@ export function checkFactsOf(plugins: readonly Plugin[]): CheckFact {
     const schema = owned.get(fact.id) ?? fact.schema
     const validate = compiled.get(schema) ?? ajv.compile(schema)
     compiled.set(schema, validate)
-    return validate(value) ? undefined : ajv.errorsText(validate.errors, { dataVar: '', separator: '; ' })
+    return validate(value) ? undefined : (validate.errors ?? []).filter(isSaid).map(shown).join('; ')
   }
+}
+
+/** That a branch did not hold says nothing beside what was wrong in it. */
+const isSaid = ({ keyword }: ErrorObject): boolean => keyword !== 'if'
+function shown({ instancePath, message, keyword, params }: ErrorObject): string {
+  const what = `${instancePath && `${instancePath} `}${message}`
+  if (keyword === 'additionalProperties') return `${what}: ${params.additionalProperty}`
+  return keyword === 'enum' ? `${what}: ${params.allowedValues.join(', ')}` : what
 }
 
 const factsOf = (rule: Plugin['rules'][number]): readonly Fact[] => [

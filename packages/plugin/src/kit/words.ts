@@ -32,9 +32,15 @@ export function wordless(
   return languages.flatMap((language) =>
     [...wanted]
       .filter(([code]) => !wordsFor(plugin, others, language, code))
-      .map(([code, by]) => `"${code}" of ${by} has no words in "${language}"`),
+      .map(([code, by]) => `"${code}" of ${by} has no words in "${language}"; add them to words.${language}`),
   )
 }
+/** The languages that a sheet can be switched to and the plugin has no words in. */
+export const speechless = ({ words }: Plugin): readonly string[] =>
+  ['en', 'es']
+    .filter((language) => !words[language])
+    .map((language) => `It has no words in "${language}"; add words.${language} with the same codes`)
+
 function wordsFor(plugin: Plugin, others: readonly Plugin[], language: string, code: string): Words[string] | undefined {
   if (code.startsWith(`${plugin.id}/`)) return plugin.words[language]?.[code]
   return others.map(({ words }) => words[language]?.[code] ?? words.en?.[code]).find((each) => each !== undefined)
@@ -47,7 +53,10 @@ export function valueless(plugin: Plugin, said: readonly Said[]): readonly strin
     .flatMap(({ code, values, by }) =>
       Object.entries(plugin.words).flatMap(([language, words]) =>
         (words[code] ? partsOf(words[code]) : []).flatMap(([part, text]) =>
-          [...missing(usesOf(text), values)].map((name) => `"${code}" of ${by}: ${part} in "${language}" needs {${name}}`),
+          [...missing(usesOf(text), values)].map(
+            (name) =>
+              `"${code}" of ${by}: ${part} in "${language}" needs {${name}}; give it among its values, or say another code there`,
+          ),
         ),
       ),
     )
@@ -68,7 +77,9 @@ export function uneven(plugin: Plugin): readonly string[] {
   const codes = [...new Set(Object.values(plugin.words).flatMap((words) => Object.keys(words)))].sort()
   return codes.flatMap((code) => {
     const texts = Object.entries(plugin.words).map(([language, words]) => [language, words[code]] as const)
-    const absent = texts.filter(([, words]) => !words).map(([language]) => `"${code}" has no words in "${language}"`)
+    const absent = texts
+      .filter(([, words]) => !words)
+      .map(([language]) => `"${code}" has no words in "${language}"; add them to words.${language}`)
     return [...absent, ...unevenParts(code, texts)]
   })
 }
