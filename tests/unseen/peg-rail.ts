@@ -111,28 +111,39 @@ const shown = rule({
   }),
 )
 
-const one = (says: string) => ({ says })
-const en = {
-  'peg-rail/peg-drop': one('peg drop'),
-  'peg-rail/screw': one('screw of the rail'),
-  'peg-rail/wall': one('wall'),
-  'peg-rail/peg': one('peg'),
-  'peg-rail/pegs-needed': one('pegs needed'),
-  'peg-rail/pegs-there': one('pegs of the rail'),
-  'peg-rail/pegs-over': one('pegs over'),
-  'peg-rail/rail': one('rail with pegs'),
-  'peg-rail/enough': one('{pegs} pegs for {needed} hooks.'),
-  'peg-rail/enough.fail': {
-    says: 'The rail has {pegs} pegs, {needed} hooks need one each.',
-    help: 'Take a rail with more pegs.',
-  },
-  'peg-rail/enough.unknown': one('Not known yet whether the pegs are enough.'),
-  'peg-rail/fix': one('Fix the rail.'),
-  'peg-rail/fix.why': one('Its pegs point up.'),
-  'peg-rail/fix.done': one('Rail is fixed'),
-  'peg-rail/entry': one('Rail: {rail}, {high} high'),
+// In English and in Spanish, then the help in both.
+const texts: Readonly<Record<string, readonly string[]>> = {
+  'peg-rail/peg-drop': ['peg drop', 'caída de la clavija'],
+  'peg-rail/screw': ['screw of the rail', 'tornillo del listón'],
+  'peg-rail/wall': ['wall', 'pared'],
+  'peg-rail/peg': ['peg', 'clavija'],
+  'peg-rail/pegs-needed': ['pegs needed', 'clavijas que hacen falta'],
+  'peg-rail/pegs-there': ['pegs of the rail', 'clavijas del listón'],
+  'peg-rail/pegs-over': ['pegs over', 'clavijas de sobra'],
+  'peg-rail/rail': ['rail with pegs', 'listón de clavijas'],
+  'peg-rail/enough': ['{pegs} pegs for {needed} hooks.', '{pegs} clavijas para {needed} ganchos.'],
+  'peg-rail/enough.fail': [
+    'The rail has {pegs} pegs, {needed} hooks need one each.',
+    'El listón tiene {pegs} clavijas; {needed} ganchos necesitan una cada uno.',
+    'Take a rail with more pegs.',
+    'Tome un listón con más clavijas.',
+  ],
+  'peg-rail/enough.unknown': ['Not known yet whether the pegs are enough.', 'Aún no se sabe si bastan las clavijas.'],
+  'peg-rail/fix': ['Fix the rail.', 'Fije el listón.'],
+  'peg-rail/fix.done': ['Rail is fixed', 'El listón está fijo'],
+  'peg-rail/fix.why': ['Its pegs point up.', 'Sus clavijas miran hacia arriba.'],
+  'peg-rail/entry': ['Rail: {rail}, {high} high', 'Listón: {rail}, de {high} de alto'],
 }
+const wordsOf = (n: 0 | 1) => Object.fromEntries(Object.entries(texts).map(([code, each]) => [code, { says: each[n] ?? '', help: each[n + 2] }]))
 
-const rules = [bearing, top, screws, map, enough, shown]
 /** The stranger's plugin. */
-export const pegRail: Plugin = { contract: 1, id: 'peg-rail', format: 1, kinds: [rail], additions: [], upgrades: [], rules, words: { en } }
+export const pegRail: Plugin = {
+  contract: 1,
+  id: 'peg-rail',
+  format: 1,
+  kinds: [rail],
+  additions: [],
+  upgrades: [],
+  rules: [bearing, top, screws, map, enough, shown],
+  words: { en: wordsOf(0), es: wordsOf(1) },
+}

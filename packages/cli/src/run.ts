@@ -1,3 +1,4 @@
+import { Refusal } from '@evenhem/planner'
 import { hint, sortOut } from './arguments.ts'
 import { check } from './check.ts'
 import { type Asked, type Command, type ExitCode, type Session, type Streams, Trouble } from './command.ts'
@@ -23,10 +24,15 @@ export async function run(words: readonly string[], streams: Streams): Promise<E
   return orTrouble(session, () => runCommand(words, session))
 }
 
-async function orTrouble({ err, voice }: Session, work: () => Promise<ExitCode>): Promise<ExitCode> {
+/** Says what stands in the way of some work, and that it does: plugins that do not fit, too, which their maker is to read. */
+export async function orTrouble({ err, voice }: Session, work: () => Promise<ExitCode>): Promise<ExitCode> {
   try {
     return await work()
   } catch (error) {
+    if (error instanceof Refusal) {
+      err([voice('plugins-refused'), ...error.faults.map(({ message }) => `  ${message}`), ''].map(plain).join('\n'))
+      return 2
+    }
     if (!(error instanceof Trouble)) throw error
     err(`${plain(voice(error.code, error.values))}\n`)
     return 2

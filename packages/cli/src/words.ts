@@ -75,6 +75,7 @@ evenhem <command> --help tells more.`,
   'no-windows': 'Unexpected window {name}, expected none: this job has no window; add one under a room',
   'several-windows': 'Unexpected window {name}, expected a name that only one has; write {names}',
   'cannot-write': 'Unexpected --out {file}, expected a file that can be written; the system says {error}',
+  'plugins-refused': 'Unexpected plugins, expected ones that fit together; mend them, or leave one out of plugins/index.ts:',
   'not-built': 'Unexpected: the sheet is not built, expected it in viewer/dist; run npm run build',
   'bad-port': 'Unexpected --port {got}, expected a whole number from 0 to 65535; left out, it is {usual}',
   'port-taken':

@@ -32,7 +32,10 @@ function wrongAsk(node: Node, { ask, ...others }: Members): Wrong | undefined {
     }
   if (Array.isArray(ask) && ask.length > 0 && ask.every((place) => typeof place === 'string' && place.startsWith('/')))
     return undefined
-  return { what: 'malformed', message: `Unexpected ask ${shown(ask)} from ${node.name}, expected a list of absolute places` }
+  return {
+    what: 'malformed',
+    message: `Unexpected ask ${shown(ask)} from ${node.name}, expected a list of absolute places; make them with below(at, …)`,
+  }
 }
 
 function wrongFact(node: Node, key: string, value: unknown, checkFact?: CheckFact): Wrong | undefined {
@@ -60,42 +63,52 @@ function refused(node: Node, fact: Fact, value: unknown, checkFact?: CheckFact):
     : { what: 'refused', message: `Unexpected value of ${fact.id} from ${node.name}: ${message}` }
 }
 
-/** What the host itself relies on in what it collects. */
-const relied: Readonly<Record<Collected, Readonly<Record<string, (value: unknown) => boolean>>>> = {
-  checks: {
-    code: isText,
-    at: isText,
-    verdict: isOneOf('pass', 'warn', 'fail', 'unknown'),
-    values: isObject,
-    stops: isAbsentOr(isOneOf(...stages)),
-  },
-  steps: { id: isText, code: isText, stage: isOneOf(...stages), after: isAbsentOr(Array.isArray) },
-  parts: { what: isText, count: Number.isFinite },
-  layers: { view: isText, depth: Number.isFinite, marks: Array.isArray },
-  reckonings: { name: isText, what: isText, value: Number.isFinite, terms: Array.isArray },
-  entries: { section: isText, code: isText, values: isObject },
+/** What a member must be, and how that is said. */
+interface Expected {
+  readonly is: (value: unknown) => boolean
+  readonly said: string
 }
-function wrongItem(node: Node, list: Collected, item: unknown): Wrong | undefined {
+const text: Expected = { is: (value) => typeof value === 'string', said: 'a text' }
+const list: Expected = { is: Array.isArray, said: 'a list' }
+const object: Expected = { is: isObject, said: 'an object' }
+const number: Expected = { is: Number.isFinite, said: 'a number' }
+const oneOf = (...options: readonly string[]): Expected => ({
+  is: (value) => options.some((option) => option === value),
+  said: `one of ${options.join(', ')}`,
+})
+const orAbsent = ({ is, said }: Expected): Expected => ({ is: (value) => value === undefined || is(value), said })
+
+/** What the host itself relies on in what it collects. */
+const relied: Readonly<Record<Collected, Readonly<Record<string, Expected>>>> = {
+  checks: {
+    code: text,
+    at: text,
+    verdict: oneOf('pass', 'warn', 'fail', 'unknown'),
+    values: object,
+    stops: orAbsent(oneOf(...stages)),
+  },
+  steps: { id: text, code: text, stage: oneOf(...stages), after: orAbsent(list) },
+  parts: { what: text, count: number },
+  layers: { view: text, depth: number, marks: list },
+  reckonings: { name: text, what: text, value: number, terms: list },
+  entries: { section: text, code: text, values: object },
+}
+function wrongItem(node: Node, kept: Collected, item: unknown): Wrong | undefined {
   if (!isObject(item))
-    return { what: 'malformed', message: `Unexpected ${shown(item)} among ${list} from ${node.name}, expected an object` }
-  for (const member in relied[list]) {
-    if (!relied[list][member]?.(item[member]))
-      return { what: 'malformed', message: `Unexpected "${member}": ${shown(item[member])} among ${list} from ${node.name}` }
+    return { what: 'malformed', message: `Unexpected ${shown(item)} among ${kept} from ${node.name}, expected an object` }
+  for (const member in relied[kept]) {
+    const expected = relied[kept][member]
+    if (expected && !expected.is(item[member]))
+      return {
+        what: 'malformed',
+        message: `Unexpected "${member}": ${shown(item[member])} among ${kept} from ${node.name}, expected ${expected.said}`,
+      }
   }
   return undefined
 }
 
 function isObject(value: unknown): value is Members {
   return typeof value === 'object' && value !== null && !Array.isArray(value)
-}
-function isText(value: unknown): boolean {
-  return typeof value === 'string'
-}
-function isOneOf(...options: readonly unknown[]) {
-  return (value: unknown): boolean => options.includes(value)
-}
-function isAbsentOr(is: (value: unknown) => boolean) {
-  return (value: unknown): boolean => value === undefined || is(value)
 }
 const shown = (value: unknown): string => {
   try {

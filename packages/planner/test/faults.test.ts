@@ -95,7 +95,7 @@ test('an answer that is no object is a fault', () => {
 test('an ask without places, or beside facts, is a fault', () => {
   expect(faultOf(wrong(() => ({ ask: [] })))).toEqual([
     'malformed',
-    'Unexpected ask [] from p/bad, expected a list of absolute places',
+    'Unexpected ask [] from p/bad, expected a list of absolute places; make them with below(at, …)',
   ])
   expect(faultOf(wrong(() => ({ ask: ['clearance'] })))[0]).toBe('malformed')
   expect(faultOf(wrong(() => ({ ask: ['/job'], width: 1 })))).toEqual([
@@ -115,15 +115,19 @@ test('what the host collects must have what the host relies on', () => {
   const given = (gives: Rule['gives'], value: unknown) => faultOf(wrong(() => ({ given: [value] }), gives))[1]
   expect(given({ given: checks }, null)).toBe('Unexpected null among checks from p/bad, expected an object')
   expect(given({ given: checks }, { code: 'p/x', at: over, verdict: 'good', values: {} })).toBe(
-    'Unexpected "verdict": "good" among checks from p/bad',
+    'Unexpected "verdict": "good" among checks from p/bad, expected one of pass, warn, fail, unknown',
   )
   expect(given({ given: steps }, { id: 'x', code: 'p/x', stage: 'later' })).toBe(
-    'Unexpected "stage": "later" among steps from p/bad',
+    'Unexpected "stage": "later" among steps from p/bad, expected one of unpack, check-in, mark, drill, mount, hang, true-up, dress, finish, hand-over',
   )
-  expect(given({ given: parts }, { what: 'p/x', count: Number.NaN })).toBe('Unexpected "count": null among parts from p/bad')
-  expect(given({ given: layers }, { view: 'plan', depth: 1 })).toBe('Unexpected "marks": undefined among layers from p/bad')
+  expect(given({ given: parts }, { what: 'p/x', count: Number.NaN })).toBe(
+    'Unexpected "count": null among parts from p/bad, expected a number',
+  )
+  expect(given({ given: layers }, { view: 'plan', depth: 1 })).toBe(
+    'Unexpected "marks": undefined among layers from p/bad, expected a list',
+  )
   expect(given({ given: reckonings }, { name: 'x', what: 'p/x', value: 1, terms: {} })).toBe(
-    'Unexpected "terms": {} among reckonings from p/bad',
+    'Unexpected "terms": {} among reckonings from p/bad, expected a list',
   )
 })
 

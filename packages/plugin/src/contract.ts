@@ -31,6 +31,7 @@ export type Need = Fact | { readonly maybe: Fact } | { readonly each: Fact }
 /** A sort of hardware. Rules `on` it run for every treatment that hangs on an entry of this kind. `part` is this plugin's own part of a treatment, under `with`. */
 export interface Kind<H = unknown, P = unknown> {
   readonly kind: string
+  /** Of an entry under `hardware`: begins with the `$ref` to the format's hardware, is closed, describes every member. */
   readonly schema: JsonSchema
   readonly part?: JsonSchema
   readonly [value]?: [H, P]
@@ -88,7 +89,7 @@ interface About<O, N, G> {
   readonly on: O
   readonly needs: N
   readonly gives: G
-  /** Codes of the checks it can give: each is shown as `unknown` while the rule waits or asks. */
+  /** Codes of the checks it can give: each is shown as `unknown` while the rule waits or asks, with the words of `code.unknown` where there are some. */
   readonly codes?: readonly string[]
 }
 export interface Rule extends About<On, Needs, Gives> {
@@ -108,16 +109,18 @@ export const rule = <const O extends On, const N extends Needs, const G extends 
 
 export interface Plugin {
   readonly contract: 1
+  /** Small letters, digits and hyphens. Codes and facts of its own begin with it. */
   readonly id: string
-  /** The number under `uses` in a job file. */
+  /** The number under `uses` in a job file: 1 at first, one more whenever a member changes its meaning, with an upgrade to each. */
   readonly format: number
   readonly kinds: readonly Kind[]
   readonly additions: readonly Addition[]
   readonly upgrades: readonly Upgrade[]
   readonly rules: readonly Rule[]
+  /** By language: `en` and `es`, each with the same codes. */
   readonly words: Readonly<Record<string, Words>>
 }
-/** Runs on the value read, never on the text. */
+/** Makes an item of the format before into one of format `to`. Runs on the value read, never on the text. */
 export interface Upgrade {
   readonly to: number
   readonly because: string
