@@ -3,7 +3,7 @@ import { once } from 'node:events'
 import { mkdir, readFile, rename, rm, symlink, unlink, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
-import { expect, test } from 'vitest'
+import { expect, onTestFinished, test } from 'vitest'
 import { command, example, folder, line, root, smallJob } from './line.ts'
 
 const catalogue = await readFile(example('catalogue.json'), 'utf8')
@@ -82,6 +82,7 @@ const jobWith = (file: string) =>
 /** A check that watches: does something, and returns what is said next, up to the counts. */
 async function watching(job: string) {
   const child = spawn(process.execPath, [command, 'check', job, '--watch'], { cwd: root })
+  onTestFinished(() => void child.kill())
   const said = { out: '', err: '' }
   child.stderr.on('data', (text) => {
     said.err += text
