@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
-import { inch, inches, type Known, type Length } from '@evenhem/length'
+import { inch, inches, type Known, type Length, tapes } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
+import { createSay, wordsOf } from '@evenhem/planner/say'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 import { exampleOf } from '../../../tests/tools/examples.ts'
@@ -9,15 +10,18 @@ import { cordLimits } from '../src/cord-limits.ts'
 
 const text = readFileSync(new URL('../../../schema/examples/how-it-is-drawn/job.json', import.meta.url), 'utf8')
 const planner = createPlanner(plugins)
-/** What a check says of a window when the job is in this country. */
-function said(code: string, window: string, country = 'US', change = (job: string): string => job) {
+/** The checks of a window with this code when the job is in this country. */
+function checksOf(code: string, window: string, country = 'US', change = (job: string): string => job) {
   const { ordered, found, places } = exampleOf('drawn', change(text.replace('"country": "US"', `"country": "${country}"`)))
   const place = places.find((each) => each.endsWith(`/${window}`)) ?? ''
-  const plan = planner.window(ordered, found, place)
-  return plan.checks
-    .filter((check) => check.code === code)
-    .map(({ verdict, values, stops }) => [verdict, values.what ?? values.how, stops])
+  return planner.window(ordered, found, place).checks.filter((check) => check.code === code)
 }
+/** What they say. */
+const said = (...of: Parameters<typeof checksOf>) =>
+  checksOf(...of).map(({ verdict, values, stops }) => [verdict, values.what ?? values.how, stops])
+/** The same job with other obstacles, or none that anybody looked for, on the walls of each window. */
+const withObstacles = (change: (obstacles: readonly object[]) => readonly object[] | undefined) => (job: string) =>
+  JSON.stringify(JSON.parse(job), (name, value) => (name === 'obstacles' ? change(value) : value))
 
 test('a loop stops the hand-over until its device is recorded as fixed and proven', () => {
   expect(said('drapery/cord-device', 'loop-proven')).toEqual([['pass', undefined, undefined]])
@@ -68,6 +72,36 @@ test('a motor’s lead goes across and down the wall to its outlet', () => {
   expect(said('drapery/power', 'motor-outlet', 'US', lead('74 1/4'))).toEqual([['pass', 'outlet', undefined]])
   expect(said('drapery/power', 'motor-outlet', 'US', lead('74 3/16'))).toEqual([['fail', 'outlet', 'drill']])
   expect(said('drapery/power', 'motor-unsaid')).toEqual([['unknown', 'unsaid', undefined]])
+})
+// The same rod, told from the ceiling and not from the floor: its top is where the panels put it, 89 1/4, whatever the order says of it.
+test('an outlet is found where the order says the rod’s height in another way, or not at all', () => {
+  const lead = (length: string) => (job: string) =>
+    job.replaceAll('"top": "89 1/4"', '"belowCeiling": "8"').replace('"lead": "8 ft"', `"lead": "${length}"`)
+  expect(said('drapery/power', 'motor-outlet', 'US', lead('74 1/4'))).toEqual([['pass', 'outlet', undefined]])
+  expect(said('drapery/power', 'motor-outlet', 'US', lead('74 3/16'))).toEqual([['fail', 'outlet', 'drill']])
+})
+// An outlet at the ceiling: from 89 1/4 up to 95 it is 5 3/4, and 3 across: 8 3/4.
+test('a lead goes up to an outlet above the rod', () => {
+  const raised = withObstacles((all) => all.map((one) => ({ ...one, bottom: '95' })))
+  const high = (length: string) => (job: string) => raised(job.replace('"lead": "8 ft"', `"lead": "${length}"`))
+  expect(said('drapery/power', 'motor-outlet', 'US', high('8 3/4'))[0]?.[0]).toBe('pass')
+  expect(said('drapery/power', 'motor-outlet', 'US', high('8 11/16'))[0]?.[0]).toBe('fail')
+})
+test('a wall on which nobody looked for an outlet is no wall without one', () => {
+  const none = withObstacles(() => [])
+  const nobody = withObstacles(() => undefined)
+  expect(said('drapery/power', 'motor-outlet', 'US', none)).toEqual([['fail', 'nowhere', 'drill']])
+  expect(said('drapery/power', 'motor-outlet', 'US', nobody)).toEqual([['unknown', 'unsaid', undefined]])
+})
+test.each(['en', 'es'])('a motor says what powers it, or that nothing does (%s)', (language) => {
+  const { say } = createSay({ words: wordsOf(plugins), language, tape: tapes.sixteenths })
+  const sentence = (power: string) => {
+    const [check] = checksOf('drapery/power', 'motor-outlet', 'US', (job) =>
+      job.replace('"power": "outlet"', `"power": "${power}"`),
+    )
+    return say(check?.says ?? 'drapery/power', check?.values)
+  }
+  for (const power of ['battery', 'hard-wired', 'none', 'outlet']) expect(sentence(power)).toMatch(/ motor|outlet|enchufe|toma/)
 })
 test('a new cord is twice the rod and the drop, and 6 in (cord-01: 84 and 72 make 318)', () => {
   const at = (value: number): Known<Length> => ({ value: inches(value), from: '/test' })

@@ -8,6 +8,8 @@ import { check, filled, long, magnitude, member, openingOf, perhaps, wallUnder, 
 
 /** The free wall on both sides, asked for at once and not only when all before it is filled. */
 export const wallWanted = rule({ id: 'wall-wanted', on: 'treatment', needs: {}, gives: {} }).run(({ at, window }) => {
+  // Around corners it is the walls where the hardware ends, which the rule below asks for.
+  if (window.walls.length > 1) return {}
   const { wall, wallAt } = openingOf(window, windowOf(at))
   const side = (name: 'left' | 'right') => member(wallAt, ['space', name], wall.space?.[name])
   return filled({ left: side('left'), right: side('right') }, () => ({}))

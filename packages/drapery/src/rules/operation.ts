@@ -2,7 +2,7 @@ import { below, type Place, type Treatment } from '@evenhem/job'
 import type { Known, Length } from '@evenhem/length'
 import { type Check, checks, type Entry, entries, rule, type Step, steps, type Values } from '@evenhem/plugin'
 import { type CordLimit, type CordLimits, limitsOf, reachOf } from '../cord-limits.ts'
-import { rod } from '../facts.ts'
+import { rod, topOfRod } from '../facts.ts'
 import { check, long, member, perhaps } from '../given.ts'
 
 type Operation = NonNullable<Treatment['operation']>
@@ -126,31 +126,34 @@ export const reach = rule({ id: 'reach', on: 'treatment', needs: {}, gives: { ch
 export const power = rule({
   id: 'power',
   on: 'treatment',
-  needs: { rod: { maybe: rod } },
+  needs: { rod: { maybe: rod }, topOfRod: { maybe: topOfRod } },
   gives: { checks },
   codes: ['drapery/power'],
 }).run(({ it, at, window }, facts) => {
   const { by, motor, side = 'left' } = it.operation ?? {}
   if (by !== 'motor') return {}
   const place = below(at, 'operation', 'motor')
-  const say = (verdict: Check['verdict'], how: string, values: Values = {}) => ({
+  const none = { length: 0 as Length }
+  const say = (verdict: Check['verdict'], how: string, values: Values = { way: none, lead: none }) => ({
     checks: [check('drapery/power', verdict, place, { how, ...values }, 'drill')],
   })
   if (motor?.power === 'battery') return say('pass', 'battery')
   if (motor?.power === 'hard-wired') return say('pass', 'wired')
   if (motor?.power === 'none') return say('fail', 'none')
   if (!motor?.power) return say('unknown', 'unsaid')
-  const outlets = window.walls.flatMap((wall) => wall.obstacles ?? []).filter(({ kind }) => kind === 'outlet')
-  const end = facts.rod?.[side]
-  if (!end || motor.lead === undefined) return say('unknown', 'unsaid')
+  const looked = window.walls.filter(({ obstacles }) => obstacles !== undefined)
+  const outlets = looked.flatMap(({ obstacles = [] }) => obstacles.filter(({ kind }) => kind === 'outlet'))
+  const [end, top] = [facts.rod?.[side], facts.topOfRod]
+  if (outlets.length === 0) return looked.length > 0 ? say('fail', 'nowhere') : say('unknown', 'unsaid')
+  if (!end || !top || motor.lead === undefined) return say('unknown', 'unsaid')
   const ways = outlets.flatMap((outlet) => {
-    if (outlet.left === undefined || outlet.bottom === undefined || it.rod?.top === undefined) return []
+    if (outlet.left === undefined || outlet.bottom === undefined) return []
     const across = Math.max(outlet.left - end.value, 0, end.value - outlet.left - (outlet.width ?? 0))
-    const down = Math.max(0, it.rod.top - outlet.bottom - (outlet.height ?? 0))
-    // A cable is led along the wall: across and down.
-    return [across + down]
+    const upright = Math.max(outlet.bottom - top.value, 0, top.value - outlet.bottom - (outlet.height ?? 0))
+    // A cable is led along the wall: across, and down or up.
+    return [across + upright]
   })
-  if (ways.length === 0) return say('fail', 'nowhere')
+  if (ways.length === 0) return say('unknown', 'unsaid')
   const nearest = Math.min(...ways) as Length
   return say(nearest <= motor.lead ? 'pass' : 'fail', 'outlet', { way: { length: nearest }, lead: { length: motor.lead } })
 })
