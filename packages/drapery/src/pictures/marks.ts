@@ -181,10 +181,14 @@ export const marksPicture = rule({
   const groups = columnsOf(facts.holes)
   const details = groups.map((group) => detailOf(at, group)).filter((each) => each !== undefined)
   const checks = groups.map((group) => crossChecks(at, group, facts.frame.top, facts.ceiling))
+  // Supports right of the middle are written on the right, so that neither column is crowded before the other.
+  const ends = facts.holes.filter(({ side }) => side !== 'middle').map(({ x }) => x.value)
+  const middle = (Math.min(...ends) + Math.max(...ends)) / 2
+  const sideOf = ({ x }: Hole) => (x.value > middle ? ({ side: 'right' } as const) : {})
   const heightOf = (hole: Hole): Mark => ({
     kind: 'height',
     role: 'mark',
-    ...(hole.side === 'middle' ? { owner: supportWord(hole, facts.holes) } : { side: hole.side }),
+    ...(hole.side === 'middle' ? { owner: supportWord(hole, facts.holes), ...sideOf(hole) } : { side: hole.side }),
     at: [mm(hole.x.value), mm(hole.height.value)],
     base: mm(hole.height.value - hole.fromFloor.value),
     figure: figure(hole.fromFloor, hole.what),

@@ -17,6 +17,10 @@ const bracketAt = (x: number, out: number): readonly Mark[] => [
   box('bracket', outFromWall(x - arm, 0), outFromWall(x + arm, out)),
   box('bracket', outFromWall(x - plate.half, 0), outFromWall(x + plate.half, plate.thick)),
 ]
+/** What is screwed to the ceiling over the line of the hooks: nothing of it reaches the wall. */
+const overheadAt = (x: number, out: number): readonly Mark[] => [
+  box('bracket', outFromWall(x - plate.half, out - plate.half), outFromWall(x + plate.half, out + plate.half)),
+]
 const angleAt = (x: number): Mark => box('bracket', outFromWall(x - angle.half, 0), outFromWall(x + angle.half, angle.out))
 
 const places = (all: readonly Hole[], on: Hole['on']): readonly number[] => [
@@ -104,7 +108,9 @@ export const hardwareSection = rule({
     })
   }
   const supports = places(all, 'support')
-  const marks = [...[...brackets, ...supports].flatMap((x) => bracketAt(x, bears(x))), ...places(all, 'return').map(angleAt), rod]
+  const isOverhead = all.some((hole) => hole.fromWall)
+  const held = [...brackets, ...supports].flatMap((x) => (isOverhead ? overheadAt : bracketAt)(x, bears(x)))
+  const marks = [...held, ...places(all, 'return').map(angleAt), rod]
   return {
     layers: [
       { view: 'plan', depth: 40, marks: [{ kind: 'group', id: 'hardware', words: 'drapery/section-hardware', marks }] },

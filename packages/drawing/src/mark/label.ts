@@ -69,10 +69,12 @@ export function tagSvg(tag: Tag, at: At): string {
 }
 
 /** The box of what is to be pencilled, with its cross before the number. */
-function frameSvg({ frame, tag, at }: Label): string {
+function frameSvg({ frame, tag, at, captions }: Label): string {
   if (!frame) return ''
-  const arm = 0.15 * frame.height
-  const [x, y]: At = [frame.x + 2 * arm, middleOf(frame)[1]]
+  // Beside a caption of two rows there is no room for it: then it stands before the number.
+  const isLow = captions.length > 1
+  const arm = 0.15 * (isLow ? 1.5 * tag.block.height : frame.height)
+  const [x, y]: At = [frame.x + 2 * arm, middleOf(isLow ? moved(tag.block, at) : frame)[1]]
   const fits = x + arm < at[0] + tag.block.x
   return (
     rectOf(frame, { class: 'frame-box', rx: 0.09 * frame.height }) +
