@@ -4,6 +4,7 @@ import type { Words } from '@evenhem/plugin'
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
 export const layerWords = {
+  'drapery/along-the-walls': one('end to end along the walls'),
   'drapery/hem-above': one('hem above the one in front'),
   'drapery/hem-in-front': one('hem in front'),
   'drapery/layer-hems': one(

@@ -2,6 +2,7 @@ import { ownersOf } from '@evenhem/drawing'
 import { type Job, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Entry, Verdict } from '@evenhem/plugin'
+import { ceilingMarksOf } from './ceiling-marks.ts'
 import { type Closing, closingOf } from './closing.ts'
 import { aboutOf } from './contacts.ts'
 import { type Drawing, drawingOf } from './drawing.ts'
@@ -42,6 +43,8 @@ export interface WindowPage {
   /** Facts, each with its name. */
   readonly facts: readonly Section<Line>[]
   readonly marks?: WallMarks
+  /** What is pencilled on the ceiling. */
+  readonly ceiling?: WallMarks
   /** Sentences about care and safe use. On paper they stand at the end, once for all windows. */
   readonly notes: readonly Section<Said>[]
   readonly open: Points
@@ -146,6 +149,7 @@ function pageOf(
   const open = openPoints(plan, found, voice)
   const stands = standsOf(plan, voice)
   const marks = wallMarksOf(plan, stands.standing, voice)
+  const ceiling = ceilingMarksOf(plan, stands.standing, voice)
   const passed = passedPoints(plan, voice)
   const section = <T>(code: Entry['section'], made: (sentence: Said) => T): Section<T> => ({
     title: voice.text(`report/${code}`),
@@ -164,6 +168,7 @@ function pageOf(
       .flatMap((code) => byLayer(plan, code, voice))
       .filter(({ of }) => of.length > 0),
     ...(marks ? { marks } : {}),
+    ...(ceiling ? { ceiling } : {}),
     notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),
     open: {
       title: voice.text('report/still-open'),

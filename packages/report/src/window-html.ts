@@ -68,7 +68,7 @@ ${heading(rank, window.title, 'title')}
 ${window.lead.length > 0 ? html`<p class="lead">${window.lead.map((sentence, n) => html`${n > 0 ? ' ' : ''}${said(sentence)}`)}</p>` : undefined}
 ${standing(window.stands)}<div class="plate">${drawing ? drawn(drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
 <div class="facts">${window.facts.map((each) => facts(each, below))}</div></div>
-${window.marks ? wallMarks(window.marks, below) : undefined}${open}
+${[window.marks, window.ceiling].map((marks) => (marks ? wallMarks(marks, below) : undefined))}${open}
 ${window.checked.of.length > 0 ? passed(window.checked, words, below) : undefined}
 </article>
 `

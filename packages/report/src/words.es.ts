@@ -42,6 +42,9 @@ export const es: Readonly<Record<ReportCode, { readonly says: string }>> = {
   'report/installation': one('Instalación'),
   'report/marks': one('Marcas en la pared, sobre el piso'),
   'report/mark': one('{mark}, {side}'),
+  'report/ceiling-marks': one('Marcas en el techo, desde la pared y a lo largo de ella'),
+  'report/ceiling-mark': one('{out} de la pared, {along} {from}'),
+  'report/from-left-casing': one('del borde izquierdo del marco'),
   'report/marks-stopped': one('No se marca nada en la pared mientras esta ventana esté detenida.'),
   'report/stands-fail': one('Esta ventana está detenida: el trabajo no sigue aquí hasta resolver lo pendiente.'),
   'report/stands-measure': one(

@@ -236,6 +236,19 @@ const told = orderOf(
 )
 const untold = orderOf(JSON.stringify({ ...written, job: { number: '1', name: 'Bare', country: 'US' } }), silent)
 
+// Hooks bear 3 1/2 out, the holes are 1/2 before and behind them: 4 and 3. The track covers −12 to 72 of a casing of 60 and its end brackets stand 3 inside.
+test('holes in a ceiling are told out from the wall and along it', () => {
+  const { windows } = outlined(example('about-the-traverse-rod'))
+  const [ceiling] = windows.flatMap((page) => page.ceiling ?? [])
+  expect(ceiling?.of.map(({ name, says }) => `${text(name)}: ${text(says[0])}`)).toEqual([
+    'Front hole, left: 4 out, 9 from the casing',
+    'Back hole, left: 3 out, 9 from the casing',
+    'Front hole, right: 4 out, 9 from the casing',
+    'Back hole, right: 3 out, 9 from the casing',
+    'Front hole, support: 4 out, 30 from the casing’s left edge',
+    'Back hole, support: 3 out, 30 from the casing’s left edge',
+  ])
+})
 test('every sentence of the report is said somewhere', () => {
   const codes = Object.keys(words.en)
   const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${words.en[code]?.says}` }])) }
@@ -257,6 +270,7 @@ test('every sentence of the report is said somewhere', () => {
     said('tern-hollow', { tape: tapes.feetAndEighths, ...read() }),
     said('tern-hollow', { tape: tapes.centimetresToTheMillimetre, ...read('2026-11-30') }),
     said('tern-hollow', failing),
+    saidOf(example('about-the-traverse-rod')),
     said('tern-hollow', undrawn),
     saidOf(house(['tern-hollow', 'tern-hollow'])),
     saidOf(house(['panels-do-not-meet', 'not-measured-yet', 'returns-not-said', 'panels-came-wrong'])),

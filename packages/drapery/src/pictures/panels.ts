@@ -144,9 +144,11 @@ export const coveragePicture = rule({
   needs: { coverage, hangLine },
   gives: { layers, reckonings },
 }).run(({ at }, facts) => {
-  const { left, right, meets } = facts.coverage
+  const { left, right, meets, corners = [] } = facts.coverage
   const y = mm(facts.hangLine.top.value)
-  const width = sum(`${at}#covers`, 'drapery/covers', plus('drapery/cover-right', right), {
+  // Around corners the picture is unfolded along the walls, and the drapery on its rod is shorter or longer than they are.
+  const what = corners.length > 0 ? 'drapery/along-the-walls' : 'drapery/covers'
+  const width = sum(`${at}#covers`, what, plus('drapery/cover-right', right), {
     what: 'drapery/cover-left',
     sign: -1,
     value: left.value,
