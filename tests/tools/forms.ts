@@ -24,7 +24,10 @@ export function forms(schema: Schema, at = '', of: Schema = schema): readonly Fo
   const to = of.$ref ? { ...(schema.$defs?.[of.$ref.split('/').at(-1) ?? ''] ?? {}), ...{ $ref: undefined } } : of
   const leaf = of.$ref ? formOf(to as Schema & Record<string, unknown>) : undefined
   if (leaf) return [[at, ...(leaf as readonly unknown[])] as unknown as Form]
-  const below = typeof to.additionalProperties === 'object' && !at.endsWith('/with') && at !== '/found' ? [['*', to.additionalProperties] as const] : []
+  const below =
+    typeof to.additionalProperties === 'object' && !at.endsWith('/with') && at !== '/found'
+      ? [['*', to.additionalProperties] as const]
+      : []
   const members = [...Object.entries(to.properties ?? {}), ...below, ...(to.items ? [['*', to.items] as const] : [])]
   return members.flatMap(([name, item]) => (name === '$schema' ? [] : forms(schema, `${at}/${name}`, item)))
 }

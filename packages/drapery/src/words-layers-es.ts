@@ -7,7 +7,7 @@ const one = (says: string, help?: string) => (help === undefined ? { says } : { 
 export const layerWordsEs: Words & Readonly<Record<keyof typeof layerWords, { readonly says: string; readonly help?: string }>> =
   {
     'drapery/along-the-walls': one('de extremo a extremo por las paredes'),
-  'drapery/hem-above': one('dobladillo sobre el de delante'),
+    'drapery/hem-above': one('dobladillo sobre el de delante'),
     'drapery/hem-in-front': one('dobladillo de delante'),
     'drapery/layer-hems': one(
       'El dobladillo de esta capa queda {way, select, level {a la misma altura que} lower {{above} más bajo que} other {{above} más alto que}} el de delante.',

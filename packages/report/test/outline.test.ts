@@ -243,10 +243,10 @@ test('holes in a ceiling are told out from the wall and along it', () => {
   expect(ceiling?.of.map(({ name, says }) => `${text(name)}: ${text(says[0])}`)).toEqual([
     'Front hole, left: 4 out, 9 from the casing',
     'Back hole, left: 3 out, 9 from the casing',
-    'Front hole, right: 4 out, 9 from the casing',
-    'Back hole, right: 3 out, 9 from the casing',
     'Front hole, support: 4 out, 30 from the casing’s left edge',
     'Back hole, support: 3 out, 30 from the casing’s left edge',
+    'Front hole, right: 4 out, 9 from the casing',
+    'Back hole, right: 3 out, 9 from the casing',
   ])
 })
 test('every sentence of the report is said somewhere', () => {
