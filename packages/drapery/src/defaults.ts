@@ -101,3 +101,7 @@ export function ruleOf(
     ? { value: defaults[name].value, from: `trade:${name}` }
     : { value: own, from: `/job/workroom/rules/${name}` }
 }
+
+/** How far a finished length may be off: the workroom's or the trade's 1/4 in, over 108 in twice as much (common practice, no source). */
+export const lengthAllowed = (job: Parameters<typeof ruleOf>[0], ordered: Length): Length =>
+  (ruleOf(job, 'lengthOff').value * (ordered > 108 * inch ? 2 : 1)) as Length

@@ -7,7 +7,8 @@ import { hardwareSection } from './pictures/section-hardware.ts'
 import { panelsSection } from './pictures/section-panels.ts'
 import { wallPicture } from './pictures/wall.ts'
 import { coverageCheck, coverageRule, frameRule, overlapCheck } from './rules/along.ts'
-import { asOrdered, hemsAlike, returnFits, returnHeld } from './rules/check-in.ts'
+import { asOrdered } from './rules/as-ordered.ts'
+import { hemsAlike, returnFits, returnHeld } from './rules/check-in.ts'
 import { breaks, ceilingRead, ladder, lift, pinInHeading, pinsAlike, repeatReceived, settling, spaces } from './rules/cloth.ts'
 import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
@@ -31,6 +32,7 @@ import {
   sash,
   stool,
 } from './rules/surroundings.ts'
+import { bagsSwapped } from './rules/swapped.ts'
 import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
@@ -62,6 +64,7 @@ export const drapery: Plugin = {
     panelWidth,
     rodHeight,
     ceilingClears,
+    bagsSwapped,
     hemsAlike,
     asOrdered,
     surplusRule,

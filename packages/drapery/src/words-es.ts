@@ -247,7 +247,7 @@ const checkWords = {
   ),
   'drapery/hems-alike': one('Los dos dobladillos cuelgan parejos: holgura de {left} y de {right}.'),
   'drapery/hems-alike.warn': one(
-    'Los dos dobladillos cuelgan con {apart} de diferencia: holgura de {left} a la izquierda, de {right} a la derecha; permitido {near}.',
+    'Los dos dobladillos cuelgan con {apart} de diferencia: holgura de {left} a la izquierda, de {right} a la derecha; permitido {near}.{cause, select, lengths { Los largos de los paños difieren en {lengths}.} other {}}',
     'Ajuste los ganchos de un paño hasta que los dobladillos queden parejos.',
   ),
   'drapery/hems-alike.fail': one(

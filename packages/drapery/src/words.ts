@@ -250,7 +250,7 @@ const checkWords = {
   ),
   'drapery/hems-alike': one('The two hems hang alike: clearance {left} and {right}.'),
   'drapery/hems-alike.warn': one(
-    'The two hems hang {apart} apart: clearance {left} on the left, {right} on the right; allowed {near}.',
+    'The two hems hang {apart} apart: clearance {left} on the left, {right} on the right; allowed {near}.{cause, select, lengths { The panels are {lengths} apart in length.} other {}}',
     'Set the pins of one panel so that the hems meet.',
   ),
   'drapery/hems-alike.fail': one(

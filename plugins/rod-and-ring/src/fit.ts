@@ -1,6 +1,6 @@
 import { below, check, filled, long, member, perhaps, ruleOf } from '@evenhem/drapery'
 import { between, halvesBeside } from '@evenhem/drapery/arithmetic'
-import { coverage, makeUp } from '@evenhem/drapery/facts'
+import { coverage, makeUp, pinReach } from '@evenhem/drapery/facts'
 import { type Known, type Length, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
@@ -58,6 +58,11 @@ export const supportsPass = rule({
     return { checks: each.map((one) => one.check), reckonings: once }
   })
 })
+
+/** Between which settings pins on rings work. */
+export const reachOfPins = rule({ id: 'pin-reach', on: rod, needs: {}, gives: { pinReach } }).run(({ job }) => ({
+  pinReach: { least: ruleOf(job, 'pinLeast'), most: ruleOf(job, 'pinMost') },
+}))
 
 /** The pin settings against the range in which pins on rings work: the panel that is furthest from it. */
 export const pinRange = rule({

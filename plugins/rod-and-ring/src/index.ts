@@ -1,6 +1,6 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
-import { goesIn, pinRange, supportsPass, wanted } from './fit.ts'
+import { goesIn, pinRange, reachOfPins, supportsPass, wanted } from './fit.ts'
 import { bearing, bracketHoles, plateSizes, supportTops, tops } from './heights.ts'
 import { rod } from './kind.ts'
 import { picture } from './picture.ts'
@@ -30,6 +30,7 @@ export const rodAndRing: Plugin = {
     ringCount,
     wanted,
     supportsPass,
+    reachOfPins,
     pinRange,
     goesIn,
     picture,

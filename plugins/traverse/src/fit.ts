@@ -1,7 +1,7 @@
 import { below, check, filled, long, magnitude, member, perhaps, projectionAt, ruleOf } from '@evenhem/drapery'
 import { between, foldsBack } from '@evenhem/drapery/arithmetic'
-import { bearingDrop, coverage, hookMap, makeUp, projection, rod, stand } from '@evenhem/drapery/facts'
-import { type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
+import { bearingDrop, coverage, hookMap, makeUp, pinReach, projection, rod, stand } from '@evenhem/drapery/facts'
+import { type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { checks, type Place, reckonings, rule } from '@evenhem/plugin'
 import { traverseRod } from './kind.ts'
 
@@ -77,6 +77,23 @@ export const pins = rule({
     }),
     reckonings: each.map(({ above }) => above),
   }
+})
+
+/** How shallow pins may be in front of a rod, so that the heading covers it, and how deep under one, so that it stays below. */
+export const reachOfPins = rule({
+  id: 'pin-reach',
+  on: traverseRod,
+  needs: { bearingDrop },
+  gives: { pinReach, reckonings },
+}).run(({ at, hardware, hardwareAt }, facts) => {
+  if (hardware.carrier.at === 'front') return { pinReach: { least: facts.bearingDrop } }
+  const most = sum(
+    `${at}#pin-most`,
+    'traverse/pin-most',
+    plus('drapery/carrier-drop', facts.bearingDrop),
+    minus('traverse/rod-height', { value: hardware.rod.height, from: below(hardwareAt, 'rod', 'height') }),
+  )
+  return { pinReach: { most: known(most) }, reckonings: [most] }
 })
 
 /** `pin`: how much more than the carrier's drop a pin would be that does it. */

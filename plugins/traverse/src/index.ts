@@ -1,6 +1,6 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
-import { foldRoom, goesIn, isLongEnough, pins, suits, supportsPass } from './fit.ts'
+import { foldRoom, goesIn, isLongEnough, pins, reachOfPins, suits, supportsPass } from './fit.ts'
 import { bearing, fromCeiling, overhead, plateSizes, tops, topsOfPlates, wallHoles } from './heights.ts'
 import { carrierCount, held, map } from './hooks.ts'
 import { traverseRod } from './kind.ts'
@@ -33,6 +33,7 @@ export const traverse: Plugin = {
     carrierCount,
     suits,
     isLongEnough,
+    reachOfPins,
     pins,
     foldRoom,
     goesIn,

@@ -12,6 +12,7 @@ export const es: Words & Readonly<Record<TraverseCode, { readonly says: string; 
   'traverse/ceiling-to-rod': one('del techo a lo alto del riel'),
   'traverse/rod-set': one('riel, ajustado a'),
   'traverse/rod-end-to-end': one('riel, de extremo a extremo'),
+  'traverse/pin-most': one('gancho más hondo'),
   'traverse/heading-above': one('cabecilla sobre el riel'),
   'traverse/carriers': one('carros'),
   'traverse/carriers-packed': one('carros en el riel'),

@@ -12,6 +12,7 @@ const en = {
   'traverse/ceiling-to-rod': one('ceiling to the top of the rod'),
   'traverse/rod-set': one('rod, set to'),
   'traverse/rod-end-to-end': one('rod, end to end'),
+  'traverse/pin-most': one('deepest pin'),
   'traverse/heading-above': one('heading above the rod'),
   'traverse/carriers': one('carriers'),
   'traverse/carriers-packed': one('carriers in the rod'),

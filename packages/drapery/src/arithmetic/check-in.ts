@@ -96,3 +96,44 @@ export const areSwapped = (ordered: readonly [Length, Length], measured: readonl
     near(ordered[1], measured[0])
   )
 }
+
+/** A panel as it came: how far its hooks were meant to bear above the hem, its length as measured, and its shallowest and deepest pin. */
+export interface PanelAsCame {
+  readonly panel: string
+  readonly ordered: Length
+  readonly length: Length
+  readonly least: Length
+  readonly most: Length
+}
+/** Pins by panel, and how much higher than ordered the brackets then are; negative: lower. */
+export interface PinsReset {
+  readonly pins: readonly { readonly panel: string; readonly pin: Length }[]
+  readonly lift: Length
+}
+/**
+ * The pins with which all hems hang as they were ordered. Hooks bear at hem + finished length − pin setting: while the brackets stay, a pin takes up what
+ * its panel is longer or shorter. Where that leads out of its range and the brackets may move, they move as little as brings every pin inside.
+ * Undefined: no pins do it.
+ */
+export function resetPins(panels: readonly PanelAsCame[], mayMove: boolean): PinsReset | undefined {
+  const meant = Math.max(...panels.map(({ ordered }) => ordered))
+  const lowest = Math.max(...panels.map(({ length, most }) => length - most))
+  const highest = Math.min(...panels.map(({ length, least }) => length - least))
+  const line = Math.min(Math.max(meant, lowest), highest)
+  if (lowest > highest || (line !== meant && !mayMove)) return undefined
+  return {
+    pins: panels.map(({ panel, length }) => ({ panel, pin: (length - line) as Length })),
+    lift: (line - meant) as Length,
+  }
+}
+
+/** How much higher than ordered the brackets are when they follow the lengths that came, pins as they are; undefined where the hems would not hang alike. */
+export function followLengths(
+  panels: readonly { readonly ordered: Length; readonly bears: Length }[],
+  near: Length,
+): Length | undefined {
+  const bears = panels.map((panel) => panel.bears)
+  const highest = Math.max(...bears)
+  if (highest - Math.min(...bears) > near) return undefined
+  return (highest - Math.max(...panels.map(({ ordered }) => ordered))) as Length
+}

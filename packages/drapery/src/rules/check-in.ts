@@ -1,42 +1,64 @@
-import { below, type JobHead, type Panel } from '@evenhem/job'
-import { inch, type Length } from '@evenhem/length'
+import type { Length } from '@evenhem/length'
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
-import {
-  type Comparison,
-  compareFinishedLength,
-  compareFirstToLast,
-  comparePin,
-  compareReturn,
-  hemsApart,
-  returnLess,
-} from '../arithmetic/index.ts'
+import { comparePair, hemsApart, returnLess } from '../arithmetic/index.ts'
+import { type Choice, decided, differenceOf } from '../decisions.ts'
 import { ruleOf } from '../defaults.ts'
-import { type HangLine, hangLine, heldAtWall, makeUp, projection } from '../facts.ts'
-import { check, long, magnitude, outerSide, panelAt, projectionAt } from '../given.ts'
+import { type HangLine, hangLine, headRoomLeft, heldAtWall, makeUp, pinReach, projection, swapped } from '../facts.ts'
+import { check, long, magnitude, projectionAt } from '../given.ts'
+import { decideWay, pinsWay } from './ways.ts'
 
 /** The hems of the two panels as they would hang: unlike lengths and unlike pins show here. Pins can take up a little, the workroom the rest. */
 export const hemsAlike = rule({
   id: 'hems-alike',
   on: 'treatment',
-  needs: { hangLine, makeUp },
+  needs: {
+    hangLine,
+    makeUp,
+    swapped: { maybe: swapped },
+    pinReach: { maybe: pinReach },
+    headRoomLeft: { maybe: headRoomLeft },
+  },
   gives: { checks, reckonings },
   codes: ['drapery/hems-alike'],
-}).run(({ at, job }, facts) => {
+}).run((subject, facts) => {
+  const { it, at, job } = subject
   const [left, right] = mostApart(facts.hangLine.panels)
-  if (!left || !right) return {}
+  if (!left || !right || facts.swapped) return {}
   const apart = hemsApart(at, left.clears, right.clears)
   const [near, pins] = [ruleOf(job, 'pairOff'), ruleOf(job, 'pinRange')]
   const off = Math.abs(apart.value)
   const verdict = off <= near.value ? 'pass' : off <= pins.value ? 'warn' : 'fail'
+  const lengthOf = (panel: string) =>
+    facts.makeUp.panels.find((one) => one.panel === panel)?.finishedLength.value ?? (0 as Length)
+  const lengths = comparePair(lengthOf(left.panel), lengthOf(right.panel), near.value)
   const values = {
     left: long(left.clears),
     right: long(right.clears),
     apart: magnitude(apart),
     near: long(near),
     pins: long(pins),
+    cause: lengths.within ? 'pins' : 'lengths',
+    lengths: magnitude({ value: lengths.difference }),
   }
-  return { checks: [check('drapery/hems-alike', verdict, at, values, 'mark')], reckonings: [apart] }
+  const found = check('drapery/hems-alike', verdict, at, values, 'mark')
+  if (verdict === 'pass') return { checks: [found], reckonings: [apart] }
+  const difference = differenceOf(left.clears.value, right.clears.value)
+  const choice = decided(it, 'hems', difference)
+  const ways = [
+    ...pinsWay(subject, facts),
+    ...(verdict === 'warn' ? [decideWay(subject, 'go on', 'hems', difference)] : []),
+    ...(choice ? [] : [decideWay(subject, 'call the workroom', 'hems', difference)]),
+  ]
+  return { checks: [settled({ ...found, about: `hems ${difference}`, ways }, choice)], reckonings: [apart] }
 })
+
+/** Once it was decided: hems that pins could bring together may stay as they are, and the workroom is called about those that stop. */
+function settled(found: Check, choice: Choice | undefined): Check {
+  if (choice === 'call the workroom') return { ...found, verdict: 'fail', says: 'drapery/hems-alike.called', stops: 'mark' }
+  if (choice !== 'go on' || found.verdict !== 'warn') return found
+  const { ways: _, ...rest } = found
+  return { ...rest, verdict: 'pass', says: 'drapery/hems-alike.go-on' }
+}
 
 /** The two of a pair; of more panels the lowest and the highest. */
 function mostApart(panels: HangLine['panels']): HangLine['panels'] {
@@ -44,63 +66,6 @@ function mostApart(panels: HangLine['panels']): HangLine['panels'] {
   const sorted = [...panels].sort((a, b) => a.clears.value - b.clears.value)
   return [sorted[0], sorted.at(-1)].filter((panel) => panel !== undefined)
 }
-
-type Size = 'finishedLength' | 'firstToLast' | 'return' | 'pin'
-const sizes: readonly Size[] = ['finishedLength', 'firstToLast', 'return', 'pin']
-const sizeCodes: Readonly<Record<Size, string>> = {
-  finishedLength: 'drapery/finished-length',
-  firstToLast: 'drapery/first-to-last',
-  return: 'drapery/return-width',
-  pin: 'drapery/pin',
-}
-
-/** How far a finished length may be off: the workroom's or the trade's 1/4 in, over 108 in twice as much (common practice, no source). */
-export const lengthAllowed = (job: JobHead, ordered: Length): Length =>
-  (ruleOf(job, 'lengthOff').value * (ordered > 108 * inch ? 2 : 1)) as Length
-
-function compared(size: Size, ordered: Length, measured: Length, job: JobHead): Comparison {
-  const halfRange = (ruleOf(job, 'pinRange').value / 2) as Length
-  switch (size) {
-    case 'finishedLength':
-      return compareFinishedLength(ordered, measured, lengthAllowed(job, ordered), { deeper: halfRange, shallower: halfRange })
-    case 'firstToLast':
-      return compareFirstToLast(ordered, measured, ruleOf(job, 'widthOff').value, (72 * inch) as Length)
-    case 'return':
-      return compareReturn(ordered, measured, ruleOf(job, 'returnUnder').value, ruleOf(job, 'returnWider').value)
-    case 'pin':
-      return comparePin(ordered, measured, ruleOf(job, 'pinOff').value)
-  }
-}
-
-function checkOf(at: string, outer: 'left' | 'right', size: Size, ordered: Panel, found: Panel, job: JobHead): readonly Check[] {
-  const [was, is] = [ordered[size], found[size]]
-  if (was === undefined || is === undefined || was === is) return []
-  const { within, leads, difference } = compared(size, was, is, job)
-  const values = {
-    panel: { code: `drapery/panel-${outer}` },
-    size: { code: sizeCodes[size] },
-    ordered: { length: was },
-    measured: { length: is },
-    off: magnitude({ value: difference }),
-    way: difference > 0 ? 'over' : 'under',
-  }
-  const verdict = within ? 'pass' : leads === 'reset pins' ? 'warn' : 'fail'
-  return [check('drapery/as-ordered', verdict, below(at, size), values, 'mark')]
-}
-
-/** What the tape said of each panel against the order, and what a difference leads to. */
-export const asOrdered = rule({
-  id: 'as-ordered',
-  on: 'treatment',
-  needs: {},
-  gives: { checks },
-  codes: ['drapery/as-ordered'],
-}).run(({ it, ordered, at, job }) => ({
-  checks: it.panels.flatMap((panel) => {
-    const was = ordered.panels.find((each) => each.id === panel.id)
-    return was ? sizes.flatMap((size) => checkOf(panelAt(at, panel.id), outerSide(it, panel.id), size, was, panel, job)) : []
-  }),
-}))
 
 /** A return that was made is held at the wall by something that the order names. */
 export const returnHeld = rule({

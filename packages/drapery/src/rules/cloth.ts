@@ -3,7 +3,7 @@ import { type Length, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { overFloor, settles } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, hangLine, makeUp, type PanelMakeUp, takeoff, topOfRod } from '../facts.ts'
+import { coverage, hangLine, makeUp, type PanelMakeUp, swapped, takeoff, topOfRod } from '../facts.ts'
 import { check, kilogramsOf, long, magnitude, panelAt } from '../given.ts'
 
 const panelWord = (panel: PanelMakeUp) => ({ code: `drapery/panel-${panel.outer}` })
@@ -52,17 +52,21 @@ export const pinsAlike = rule({
   const far = others.reduce((a, b) => (Math.abs(b.pin.value - first.pin.value) > Math.abs(a.pin.value - first.pin.value) ? b : a))
   const apart = sum(`${at}#pins-apart`, 'drapery/pins-apart', plus('drapery/pin', far.pin), minus('drapery/pin', first.pin))
   const near = ruleOf(job, 'pairOff')
-  const verdict = Math.abs(apart.value) > near.value ? 'warn' : 'pass'
+  const isApart = Math.abs(apart.value) > near.value
+  // A longer panel hangs as high with deeper pins.
+  const taken = isApart && Math.abs(apart.value - (far.finishedLength.value - first.finishedLength.value)) <= near.value
+  const verdict = isApart && !taken ? 'warn' : 'pass'
   const values = { first: long(first.pin), far: long(far.pin), apart: magnitude(apart), near: long(near), panel: panelWord(far) }
   const put = verdict === 'warn' ? { put: [{ at: far.pin.from, value: { length: first.pin.value } }] } : {}
-  return { checks: [{ ...check('drapery/pins-alike', verdict, far.pin.from, values), ...put }], reckonings: [apart] }
+  const says = taken ? { says: 'drapery/pins-alike.taken' } : {}
+  return { checks: [{ ...check('drapery/pins-alike', verdict, far.pin.from, values), ...says, ...put }], reckonings: [apart] }
 })
 
 /** Spaces between pleats that are wide sag, and unlike ones of a pair look unlike; pleat counts may differ. */
 export const spaces = rule({
   id: 'spaces',
   on: 'treatment',
-  needs: { makeUp },
+  needs: { makeUp, swapped: { maybe: swapped } },
   gives: { checks },
   codes: ['drapery/pleat-spaces'],
 }).run(({ it, at, job }, facts) => {
@@ -71,7 +75,8 @@ export const spaces = rule({
     (a, b) => (!a || b.space.value > a.space.value ? b : a),
     undefined,
   )
-  if (!widest) return {}
+  // Panels in each other's bags are named as that.
+  if (!widest || facts.swapped) return {}
   const all = facts.makeUp.panels.map((panel) => panel.space.value)
   const apart = Math.max(...all) - Math.min(...all)
   const isWide = widest.space.value > most.value

@@ -2,7 +2,7 @@ import type { Known, Length } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { coverLess, makeUp as makeUpOf, widthAllowed } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, makeUp } from '../facts.ts'
+import { coverage, makeUp, swapped } from '../facts.ts'
 import { check, filled, long, magnitude, member, outerSide, panelAt, perhaps } from '../given.ts'
 
 /** How each panel is made up. */
@@ -59,11 +59,12 @@ export const makeUpRule = rule({ id: 'make-up', on: 'treatment', needs: {}, give
 export const panelWidth = rule({
   id: 'panel-width',
   on: 'treatment',
-  needs: { coverage, makeUp },
+  needs: { coverage, makeUp, swapped: { maybe: swapped } },
   gives: { checks, reckonings },
   codes: ['drapery/panel-width'],
 }).run(({ it, at, job }, facts) => {
-  if (it.draw === 'stationary') return {}
+  // Panels in each other's bags are named as that.
+  if (it.draw === 'stationary' || facts.swapped) return {}
   const each = it.panels.flatMap((panel) => {
     const place = panelAt(at, panel.id)
     const made = facts.makeUp.panels.find((one) => one.panel === panel.id)

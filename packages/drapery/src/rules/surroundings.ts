@@ -12,6 +12,7 @@ import {
   coverage,
   frame,
   hangLine,
+  headRoomLeft,
   holes,
   plates,
   projection,
@@ -105,7 +106,7 @@ export const headRoomRule = rule({
   id: 'head-room',
   on: 'treatment',
   needs: { topOfRod, ceiling, coverage, projection: { maybe: projection }, above: { maybe: above }, reach: { maybe: reach } },
-  gives: { checks, reckonings },
+  gives: { checks, reckonings, headRoomLeft },
   codes: ['drapery/head-room'],
 }).run(({ it, at, window, job }, facts) => {
   // What is fixed to the ceiling is not lifted into anything under it.
@@ -136,6 +137,7 @@ export const headRoomRule = rule({
     under: limit === crownBottom ? 'crown' : 'ceiling',
   }
   return {
+    headRoomLeft: known(room),
     checks: [check('drapery/head-room', room.value < 0 ? 'fail' : 'pass', at, values, 'mark')],
     reckonings: [...overhead, lifted, ...(finial ? [finial] : []), room],
   }

@@ -2,7 +2,7 @@ import { below, type Fabric, type Place, type Treatment, type Window } from '@ev
 import { type Known, type Length, type LengthReckoning, number } from '@evenhem/length'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
 import { pastCasing } from '../arithmetic/index.ts'
-import { ruleOf } from '../defaults.ts'
+import { lengthAllowed, ruleOf } from '../defaults.ts'
 import {
   coverage,
   frame,
@@ -17,7 +17,6 @@ import {
   topOfRod,
 } from '../facts.ts'
 import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
-import { lengthAllowed } from './check-in.ts'
 import { countsOf } from './inventory.ts'
 import { isCorded } from './operation.ts'
 
