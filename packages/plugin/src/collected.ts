@@ -14,7 +14,7 @@ const collected = <T>(id: `host/${string}@1`, schema: JsonSchema): CollectedFact
 export const checks = collected<Check>('host/checks@1', checkShape)
 export const steps = collected<Step>('host/steps@1', stepShape)
 export const parts = collected<Part>('host/parts@1', partShape)
-/** Drawings, in millimetres. */
+/** Drawings, in millimetres. Drapery draws walls, cloth and marks and, from above, brackets and rod; a kind draws its rod and plates in the elevation. */
 export const layers = collected<Layer>('host/layers@1', layerShape)
 /** Every number that a fact, a check or a drawing shows, with its working. */
 export const reckonings = collected<Reckoning>('host/reckonings@1', reckoningShape)

@@ -67,13 +67,7 @@ export function conformance(plugin: Plugin, options: Conformance): void {
           `${rule} needs ${fact}, which nobody gives; give it, need { maybe: … }, or try it with the plugin that does`,
       ),
   )
-  law('every rule runs in some example', () =>
-    unrun(
-      plugin,
-      tried().calls,
-      examples.map(({ found }) => found),
-    ),
-  )
+  law('every rule runs in some example', () => unrun(plugin, tried().calls, tried().byExample))
   law('no rule has a fault: it changes nothing it reads and gives what it declares, as the owners of the facts say', () =>
     faultsOf(tried().plans, plugin.id),
   )
@@ -170,7 +164,7 @@ function throwsWithout({ rule, subject, facts }: Call): readonly string[] {
 }
 
 const askedInVain = ({ rule, answer, found }: Call): readonly string[] =>
-  ((answer as Partial<Ask>).ask ?? [])
+  ((answer as Partial<Ask> | undefined)?.ask ?? [])
     .filter((place) => valueAt(found, place) !== undefined)
     .map((place) => `${rule.id} asks for ${place}, which holds a value; ask for what is empty`)
 

@@ -78,7 +78,7 @@ test('a need that nobody gives is found', () => {
     'every fact that it needs has a giver':
       'extra needs good/widht@1, which nobody gives; give it, need { maybe: … }, or try it with the plugin that does',
     'every rule runs in some example':
-      'extra never ran: it needs good/widht@1; add a job in which the rules that give it have all that they ask for',
+      'extra never ran to its end: it needs good/widht@1; add a job in which the rules that give it have all that they ask for',
   })
 })
 
@@ -251,8 +251,18 @@ test('a check that is not among the codes of its rule is found', () => {
 test('a rule that no example runs is found', () => {
   expect(broken(withRules(extra(() => ({}), { on: { kind: 'pole', schema: {} } })))).toEqual({
     'its names are names': 'extra is on the kind "pole", which the plugin does not list; add it to `kinds`',
-    'every rule runs in some example': 'extra never ran: no job has hardware of the kind "pole"; add one',
+    'every rule runs in some example': 'extra never ran to its end: no job has hardware of the kind "pole"; add one',
   })
+})
+
+test('a rule that throws everywhere is told with what it threw, one that gives nothing without a throw of ours', () => {
+  const throws = extra(() => {
+    throw new Error('boom')
+  })
+  expect(broken(withRules(throws))['every rule runs in some example']).toBe(
+    'extra never ran to its end: Unexpected error in good/extra: boom; mend that first',
+  )
+  expect(Object.values(broken(withRules(extra(() => undefined as never)))).join()).not.toContain('Cannot read properties')
 })
 
 test('a rule that throws where its neighbours are not is found', () => {

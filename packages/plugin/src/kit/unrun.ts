@@ -1,14 +1,21 @@
 import type { Job } from '@evenhem/job'
 import type { Plugin, Rule } from '../contract.ts'
 import { type Call, leftOut } from './calls.ts'
+import type { Plan } from './host.ts'
+import type { Tried } from './workings.ts'
 
 /** Rules that no example runs, with what they wait for. */
-export const unrun = (plugin: Plugin, calls: readonly Call[], jobs: readonly Job[]): readonly string[] =>
-  plugin.rules
+export function unrun(plugin: Plugin, calls: readonly Call[], tried: readonly Tried[]): readonly string[] {
+  const jobs = tried.map(({ found }) => found)
+  const faults = tried.flatMap(({ plans }) => plans.flatMap((plan) => plan.faults.filter((each) => each.plugin === plugin.id)))
+  return plugin.rules
     .filter((rule) => !calls.some((call) => call.rule === rule))
-    .map((rule) => `${rule.id} never ran: ${remedy(rule, jobs)}`)
+    .map((rule) => `${rule.id} never ran to its end: ${remedy(rule, jobs, faults)}`)
+}
 
-function remedy({ on, needs }: Rule, jobs: readonly Job[]): string {
+function remedy({ id, on, needs }: Rule, jobs: readonly Job[], faults: Plan['faults']): string {
+  const fault = faults.find(({ rule }) => rule === id)
+  if (fault) return `${fault.message}; mend that first`
   if (typeof on !== 'string' && 'kind' in on && !jobs.some(({ hardware = [] }) => hardware.some(({ kind }) => kind === on.kind)))
     return `no job has hardware of the kind "${on.kind}"; add one`
   const waited = Object.values(needs).flatMap((need) => (leftOut(need) === undefined && 'id' in need ? [need.id] : []))

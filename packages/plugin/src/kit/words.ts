@@ -88,7 +88,10 @@ function unevenParts(code: string, texts: readonly (readonly [string, Words[stri
     const read = texts.filter(([, words]) => words).map(([language, words]) => [language, signature(words?.[part])] as const)
     const broken = read
       .filter(([, text]) => text.startsWith('!'))
-      .map(([language, text]) => `"${code}": ${part} in "${language}" can't be read: ${text.slice(1)}`)
+      .map(
+        ([language, text]) =>
+          `"${code}": ${part} in "${language}" can't be read: ${text.slice(1)}; each {name} needs both braces, plural and select an “other”`,
+      )
     const differ = read
       .filter(([, text]) => text !== read[0]?.[1])
       .map(([language, text]) => `"${code}": ${part} in "${language}" has ${text}, in "${read[0]?.[0]}" ${read[0]?.[1]}`)
