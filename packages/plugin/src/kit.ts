@@ -10,6 +10,8 @@ import { ungiven, unrun } from './kit/unrun.ts'
 import { speechless, uneven, valueless, wordless } from './kit/words.ts'
 import { unopened, wrongWorkings } from './kit/workings.ts'
 
+export { changed } from './kit/changed.ts'
+
 export interface Conformance {
   /** Registers a test: `test` of vitest, of `node:test`, or of anything else that takes a name and a function. */
   readonly test: (name: string, run: () => void) => unknown
@@ -54,7 +56,14 @@ export function conformance(plugin: Plugin, options: Conformance): void {
     )
     return examples.filter((example) => found.includes(example.found))
   }
-  const law = (name: string, wrongs: () => readonly string[]) => test(`${plugin.id}: ${name}`, () => nothingWrong(wrongs()))
+  const refusal = once(() => refusalOf(() => createPlanner(all)))
+  const law = (name: string, wrongs: () => readonly string[]) =>
+    test(`${plugin.id}: ${name}`, () => {
+      if (refusal()) throw new Error('Not tried, since the plugins do not fit together; see “its rules fit together”')
+      nothingWrong(wrongs())
+    })
+
+  test(`${plugin.id}: its rules fit together`, () => nothingWrong(refusal() ? [refusal() ?? ''] : []))
 
   law('its names are names', () => wrongNames(plugin))
   law('its format is a number with an upgrade to each', () => wrongFormat(plugin))
@@ -108,25 +117,6 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   law('it stands alone', () =>
     [[plugin], [plugin, ...others.slice(0, 1)]].flatMap((plugins) => faultsOf(plansWith(plugins), plugin.id)),
   )
-}
-
-/** A job with a value at a place, for examples: only the path to it is copied. Items of lists are named by their ids; without a value the member is left out. */
-export function changed<T>(root: T, place: string, value?: unknown): T {
-  return put(
-    root,
-    place
-      .split('/')
-      .slice(1)
-      .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~')),
-    value,
-  ) as T
-}
-function put(root: unknown, [token, ...rest]: readonly string[], value: unknown): unknown {
-  if (token === undefined) return value
-  if (Array.isArray(root)) return root.map((item) => (item.id === token ? put(item, rest, value) : item))
-  const { [token]: old, ...others } = (root ?? {}) as Record<string, unknown>
-  const next = put(old, rest, value)
-  return next === undefined ? others : { ...(root as object), [token]: next }
 }
 
 function exampleOf(job: Conformance['jobs'][number], at: number): Example {
@@ -220,6 +210,15 @@ const differing = (
 function reordered(plugins: readonly Plugin[]): readonly (readonly Plugin[])[] {
   const turned = plugins.map((plugin) => ({ ...plugin, rules: [...plugin.rules].reverse() }))
   return [[...turned].reverse(), [...turned.slice(1), ...turned.slice(0, 1)]]
+}
+
+function refusalOf(make: () => unknown): string | undefined {
+  try {
+    make()
+    return undefined
+  } catch (error) {
+    return (error as Error).message
+  }
 }
 
 function nothingWrong(wrongs: readonly string[]): void {

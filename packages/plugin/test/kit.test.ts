@@ -72,6 +72,15 @@ test('a plugin that keeps the laws passes', () => {
   expect(broken(good)).toEqual({})
 })
 
+test('rules that cannot fit are told once, and nothing else is tried', () => {
+  const found = broken(withRules(extra(() => ({}), { needs: { width }, gives: { width } })))
+  const { 'its rules fit together': told, ...others } = found
+  expect(told).toContain('unexpected second giver of good/width@1')
+  expect(new Set(Object.values(others))).toEqual(
+    new Set(['Not tried, since the plugins do not fit together; see “its rules fit together”']),
+  )
+})
+
 test('a need that nobody gives is found', () => {
   const misspelt = extra(() => ({}), { needs: { width: fact('widht') } })
   expect(broken(withRules(misspelt))).toEqual({
