@@ -1,12 +1,19 @@
 import { eventId, type Wrong, wrong } from './event.ts'
 import type { Line, Row } from './log-file.ts'
 
-/** Two logs have other content under the same id: one of them was changed. Nothing is merged. */
-export class Clash extends Error {
+/** Why two logs are not merged. Nothing was changed. */
+export class Refusal extends Error {
   readonly wrong: Wrong
-  constructor(line: Line) {
-    super(`Unexpected other content of event ${eventId(line.event)}, expected the same in both logs`)
-    this.wrong = wrong('log/clash', { by: line.event.by, n: line.event.n })
+  constructor(of: Wrong, message: string = of.code) {
+    super(message)
+    this.wrong = of
+  }
+}
+/** Two logs have other content under the same id: one of them was changed, or two devices have one name. */
+export class Clash extends Refusal {
+  constructor({ event }: Line) {
+    const message = `Unexpected other content of event ${eventId(event)}, expected the same in both logs`
+    super(wrong('log/clash', { by: event.by, n: event.n }), message)
   }
 }
 

@@ -57,16 +57,22 @@ export async function writeAll(handle: OpenFile, bytes: Uint8Array): Promise<voi
   await handle.sync()
 }
 
-/** Puts a file in the place of another: whoever looks sees the old one or the new one, whole. */
-export async function replaceFile(on: Disk, file: string, folder: string, bytes: Uint8Array): Promise<void> {
+/**
+ * Puts a file in the place of another: whoever looks sees the old one or the new one, whole. `still` is asked before the new one takes its place and
+ * throws when it may not any more.
+ */
+export async function replaceFile(on: Disk, file: string, folder: string, bytes: Uint8Array, still: () => void): Promise<void> {
   const beside = `${file}.new`
   await on.remove(beside).catch(noneThere)
-  const handle = await on.open(beside, 'wx')
   try {
-    await writeAll(handle, bytes)
-  } finally {
-    await handle.close()
+    const handle = await on.open(beside, 'wx')
+    await writeAll(handle, bytes).finally(handle.close)
+    still()
+    await on.rename(beside, file)
+  } catch (error) {
+    // On a full disk half a copy would only be in the way. What went wrong before is what is told.
+    await on.remove(beside).catch(() => undefined)
+    throw error
   }
-  await on.rename(beside, file)
   await syncFolder(on, folder)
 }

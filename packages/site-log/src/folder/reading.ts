@@ -40,10 +40,11 @@ export async function readSiteLog(job: string, on: Disk = disk): Promise<SiteLog
   }
 }
 
+/** What is said of a device's file that is, or would become, bigger than what is read. */
+export const tooBig = (device: string): Wrong => wrong('log/big-file', { name: device + ending, most: largestFile / 1024 / 1024 })
+
 async function readDevice(job: string, device: string, on: Disk): Promise<LogFile | LogWrong> {
   const file = logPath(job, device)
-  const name = device + ending
-  if (((await on.size(file)) ?? 0) > largestFile)
-    return { ...wrong('log/big-file', { name, most: largestFile / 1024 / 1024 }), file: name }
+  if (((await on.size(file)) ?? 0) > largestFile) return { ...tooBig(device), file: device + ending }
   return readLogFile(device, await on.read(file))
 }

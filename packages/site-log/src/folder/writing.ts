@@ -1,33 +1,16 @@
-import { setTimeout } from 'node:timers/promises'
-import { lock } from 'proper-lockfile'
 import { hashOf } from '../chain.ts'
-import { type Wrong, wrong } from '../event.ts'
+import { isWrong, readEvent, type Wrong, wrong } from '../event.ts'
 import { bytesOf, type Last, type Line, lastOf, readLogFile } from '../log-file.ts'
+import { withLines } from '../merge.ts'
 import { type Disk, disk, replaceFile, syncFolder, writeAll } from './disk.ts'
-import { logFolder, logPath } from './reading.ts'
+import { type Held, type Lock, lockFile } from './lock.ts'
+import { largestFile, logFolder, logPath, tooBig } from './reading.ts'
 
-/** What became of lines that were to be added. `last`: what the file ends with now. */
+/** What became of lines that were to be added. `last`: the line of the highest number that the file holds now. */
 export type Added =
   | { readonly is: 'kept'; readonly last: Last | undefined /** How many of them were new. */; readonly added: number }
   /** They do not follow what is there: nothing was added. */
   | { readonly is: 'refused'; readonly last: Last | undefined; readonly wrong: Wrong }
-
-/** Lets nobody else write the file of a device meanwhile, in this process or another. */
-export type Lock = (file: string) => Promise<() => Promise<void>>
-
-// A process that was killed leaves its lock behind; after ten seconds without a sign of life it counts no more.
-const asks = { realpath: false, stale: 10_000 }
-const mostTries = 300
-/** A lock that other processes heed. Waits for one that is taken; throws what the file system throws. */
-export const lockFile: Lock = async (file) => {
-  for (let tries = 1; ; tries++) {
-    const free = await lock(file, asks).catch((error: NodeJS.ErrnoException) => {
-      if (error.code !== 'ELOCKED' || tries === mostTries) throw error
-    })
-    if (free) return free
-    await setTimeout(20 + 60 * Math.random())
-  }
-}
 
 /** The writer of a job's log. */
 export interface LogWriter {
@@ -38,88 +21,85 @@ export interface LogWriter {
   readonly add: (device: string, lines: readonly Line[]) => Promise<Added>
 }
 
-/** The file of a device as it is known to be on the disk. */
+/** The file of a device as this writer knows it to be on the disk. */
 interface Known {
   readonly size: number
-  readonly last: Last | undefined
+  readonly last: Line
 }
+const ending = (line: Line | undefined): Last | undefined => lastOf(line ? [line] : [])
 
-const nothing = new Uint8Array()
-
-/** A writer for a job's folder. One at a time adds to a device's file; a file that somebody else touched is read again. */
+/**
+ * A writer for a job's folder. It adds only behind what it wrote itself and knows to be on the disk. Everything else that it finds in a file, or that
+ * it wrote without success, it writes anew first: whoever wrote that may have been killed before it was on the disk, and after a sync that failed a
+ * later one succeeds without it.
+ */
 export function logWriter(job: string, on: Disk = disk, locked: Lock = lockFile): LogWriter {
   const known = new Map<string, Known>()
-  const doubtful = new Set<string>()
   const queues = new Map<string, Promise<unknown>>()
 
   async function add(device: string, lines: readonly Line[]): Promise<Added> {
-    await makeLogFolder(job, on)
-    const free = await locked(logPath(job, device))
+    const last = known.get(device)?.last
+    const odd = lines.map((line) => oddOf(device, line)).find((each) => each !== undefined)
+    if (odd) return { is: 'refused', last: ending(last), wrong: odd }
+    if (lines.length === 0) return { is: 'kept', last: ending(last), added: 0 }
     try {
-      return await addLocked(device, lines)
-    } finally {
-      await free()
-    }
-  }
-
-  async function addLocked(device: string, lines: readonly Line[]): Promise<Added> {
-    const size = await on.size(logPath(job, device))
-    const before = known.get(device)
-    const isNext = lines[0]?.event.n === (before?.last?.n ?? 0) + 1
-    if (!before || before.size !== size || !isNext) return addRead(device, lines, size === undefined ? nothing : undefined)
-    const odd = follows(before.last, lines)
-    return odd ? { is: 'refused', last: before.last, wrong: odd } : append(device, lines, before)
-  }
-
-  /** The slower way: the file is read, what was torn off is taken away, lines that are there are passed over. */
-  async function addRead(device: string, lines: readonly Line[], empty: Uint8Array | undefined): Promise<Added> {
-    const bytes = empty ?? (await on.read(logPath(job, device)))
-    const there = readLogFile(device, bytes)
-    const last = lastOf(there.lines)
-    const has = new Map(there.lines.map(({ event, text }) => [event.n, text]))
-    const clash = lines.find(({ event, text }) => has.has(event.n) && has.get(event.n) !== text)
-    const more = lines.filter(({ event }) => !has.has(event.n))
-    const odd = clash ? wrong('log/clash', { by: device, n: clash.event.n }) : follows(last, more)
-    if (odd) return { is: 'refused', last, wrong: odd }
-    if (there.whole < bytes.length || doubtful.has(device)) return rewrite(device, bytes.subarray(0, there.whole), more, last)
-    const added = await append(device, more, { size: bytes.length, last })
-    // Whoever wrote what is there may have been killed before it was on the disk, and its name too.
-    await sure(device, async () => {
-      await syncFolder(on, logFolder(job))
-      await syncFolder(on, job)
-    })
-    return added
-  }
-
-  async function append(device: string, lines: readonly Line[], before: Known): Promise<Added> {
-    const bytes = bytesOf(lines.map(({ text }) => text))
-    await sure(device, async () => {
-      const handle = await on.open(logPath(job, device), 'a')
-      await writeAll(handle, bytes).finally(handle.close)
-    })
-    const last = lastOf(lines) ?? before.last
-    known.set(device, { size: before.size + bytes.length, last })
-    return { is: 'kept', last, added: lines.length }
-  }
-
-  async function rewrite(device: string, whole: Uint8Array, lines: readonly Line[], before: Last | undefined): Promise<Added> {
-    const bytes = Buffer.concat([whole, bytesOf(lines.map(({ text }) => text))])
-    await sure(device, () => replaceFile(on, logPath(job, device), logFolder(job), bytes))
-    doubtful.delete(device)
-    const last = lastOf(lines) ?? before
-    known.set(device, { size: bytes.length, last })
-    return { is: 'kept', last, added: lines.length }
-  }
-
-  /** When writing fails nobody knows what is on the disk, and a later success says nothing of it: the file is then written anew. */
-  async function sure(device: string, write: () => Promise<void>): Promise<void> {
-    try {
-      await write()
+      return await addOnDisk(device, lines)
     } catch (error) {
       known.delete(device)
-      doubtful.add(device)
       throw error
     }
+  }
+
+  async function addOnDisk(device: string, lines: readonly Line[]): Promise<Added> {
+    if (!known.has(device)) await makeLogFolder(job, on)
+    const held = await locked(logPath(job, device))
+    try {
+      const added = await addLocked(device, lines, held)
+      held.sure()
+      return added
+    } finally {
+      await held.free()
+    }
+  }
+
+  async function addLocked(device: string, lines: readonly Line[], held: Held): Promise<Added> {
+    const size = await on.size(logPath(job, device))
+    const before = known.get(device)
+    const bytes = bytesOf(lines.map(({ text }) => text))
+    if ((size ?? 0) + bytes.length > largestFile) return { is: 'refused', last: ending(before?.last), wrong: tooBig(device) }
+    const isKnown = before !== undefined && before.size === size
+    if (!isKnown || lines[0]?.event.n !== before.last.event.n + 1) return addAnew(device, lines, size, isKnown, held)
+    const odd = unlike(new Map([[before.last.event.n, before.last]]), lines)
+    return odd ? { is: 'refused', last: ending(before.last), wrong: odd } : append(device, lines, bytes, before)
+  }
+
+  /** The quick way. The folder is synced too: another process may have put its file in the place of ours. */
+  async function append(device: string, lines: readonly Line[], bytes: Uint8Array, before: Known): Promise<Added> {
+    const handle = await on.open(logPath(job, device), 'a')
+    await writeAll(handle, bytes).finally(handle.close)
+    await syncFolder(on, logFolder(job))
+    return kept(device, { size: before.size + bytes.length, last: lines.at(-1) ?? before.last }, lines.length)
+  }
+
+  /** The sure way: lines that are there are passed over, lines that are lacking get their place, what was torn off is left out. */
+  async function addAnew(device: string, lines: readonly Line[], size: number | undefined, isKnown: boolean, held: Held) {
+    const file = logPath(job, device)
+    const there = readLogFile(device, size === undefined ? new Uint8Array() : await on.read(file))
+    const has = new Map(there.lines.map((line) => [line.event.n, line]))
+    const last = highest([...there.lines])
+    const clash = lines.find(({ event, text }) => has.has(event.n) && has.get(event.n)?.text !== text)
+    const more = lines.filter(({ event }) => !has.has(event.n))
+    const odd = clash ? wrong('log/clash', { by: device, n: clash.event.n }) : unlike(has, more)
+    if (odd) return { is: 'refused', last: ending(last), wrong: odd } as const
+    if (isKnown && more.length === 0) return { is: 'kept', last: ending(last), added: 0 } as const
+    const bytes = withLines(there.rows, more)
+    await replaceFile(on, file, logFolder(job), bytes, held.sure)
+    return kept(device, { size: bytes.length, last: highest([...there.lines, ...more]) as Line }, more.length)
+  }
+
+  function kept(device: string, now: Known, added: number): Added {
+    known.set(device, now)
+    return { is: 'kept', last: ending(now.last), added }
   }
 
   return {
@@ -134,21 +114,33 @@ export function logWriter(job: string, on: Disk = disk, locked: Lock = lockFile)
   }
 }
 
-/** Why lines do not follow what is there; undefined when they do. */
-function follows(last: Last | undefined, lines: readonly Line[]): Wrong | undefined {
-  let [n, hash, count] = [last?.n ?? 0, last?.hash, last?.count ?? 0]
-  for (const { event, text } of lines) {
-    if (event.n !== n + 1) return wrong('log/gap', { n: event.n, after: n })
-    if (event.before !== hash) return wrong('log/chain', { n: event.n })
-    if (event.count <= count) return wrong('log/count', { n: event.n, count: event.count, after: count })
-    ;[n, hash, count] = [event.n, hashOf(text), event.count]
+const highest = (lines: readonly Line[]): Line | undefined =>
+  lines.reduce<Line | undefined>((most, line) => (most && most.event.n > line.event.n ? most : line), undefined)
+
+/** Why a line would not be read again from the file of this device. */
+function oddOf(device: string, { text }: Line): Wrong | undefined {
+  const event = readEvent(text)
+  if (isWrong(event)) return event
+  return event.by === device ? undefined : wrong('log/other-device', { by: event.by, device })
+}
+
+/** Why new lines do not stand in one chain with those that a file has; undefined when they do. */
+function unlike(has: ReadonlyMap<number, Line>, more: readonly Line[]): Wrong | undefined {
+  const all = new Map(has)
+  for (const line of more) {
+    const { n, count, before } = line.event
+    const [last, next] = [all.get(n - 1), all.get(n + 1)]
+    if (n > 1 && !last) return wrong('log/gap', { n, after: Math.max(0, ...[...all.keys()].filter((each) => each < n)) })
+    if (before !== (last && hashOf(last.text))) return wrong('log/chain', { n })
+    if (count <= (last?.event.count ?? 0)) return wrong('log/count', { n, count, after: last?.event.count ?? 0 })
+    if (next && next.event.before !== hashOf(line.text)) return wrong('log/chain', { n: n + 1 })
+    all.set(n, line)
   }
   return undefined
 }
 
-/** Makes the folder of a job's log, where it is not there yet. */
+/** Makes the folder of a job's log, where it is not there yet, and is sure that its name is on the disk. */
 export async function makeLogFolder(job: string, on: Disk): Promise<void> {
-  if ((await on.size(logFolder(job))) !== undefined) return
   await on.makeFolder(logFolder(job))
   await syncFolder(on, job)
 }
