@@ -35,7 +35,8 @@ const same = (a: Entry, b: Entry | undefined): boolean => JSON.stringify(a.read)
 /** Folds events into what stands at each place: those that no other event at the same place was put over. */
 export function fold(entries: readonly Entry[]): Site {
   const byPlace = new Map<Place, Entry[]>()
-  for (const entry of new Map(entries.map((each) => [eventId(each.event), each])).values()) {
+  const once = [...new Map(entries.map((each) => [eventId(each.event), each])).values()]
+  for (const entry of once) {
     const { place } = entry.event
     const there = byPlace.get(place)
     if (there) there.push(entry)
@@ -48,8 +49,8 @@ export function fold(entries: readonly Entry[]): Site {
     places,
     readings: Object.fromEntries(latest),
     conflicts: states.filter(isConflict),
-    refused: entries.filter(({ refused }) => refused !== undefined),
-    count: entries.reduce((most, { event }) => Math.max(most, event.count), 0),
+    refused: once.filter(({ refused }) => refused !== undefined).sort((a, b) => inOrder(a.event, b.event)),
+    count: once.reduce((most, { event }) => Math.max(most, event.count), 0),
   }
 }
 /** Whether two values stand at one place that differ. */

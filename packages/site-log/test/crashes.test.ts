@@ -1,101 +1,43 @@
 import { expect, test } from 'vitest'
 import { logWriter } from '../src/folder/index.ts'
+import * as crashes from './crashes.ts'
 import {
-  batchesOf,
-  crashAt,
+  empty,
   everyLeft,
+  folders,
   merge,
   mustEndWell,
   mustStand,
-  type Strike,
+  sendAll,
   strikes,
   Tablet,
+  tablets,
   textsOf,
-  twoFolders,
-  until,
 } from './crashes.ts'
-import { type Call, type Left, type Mishap, SimulatedDisk } from './simulated-disk.ts'
+import type { Call, Mishap, SimulatedDisk } from './simulated-disk.ts'
 
-const isLong = process.env.EVENHEM_LONG === 'all'
-const [one, two] = [batchesOf('tablet-1', 1, 2, 1), batchesOf('tablet-2', 1)]
-const tablets = () => [new Tablet('tablet-1', one), new Tablet('tablet-2', two)]
-const sendAll = (on: SimulatedDisk, all = tablets()) =>
-  all.reduce((before, each) => before.then(() => each.send(on)), Promise.resolve())
-const empty = async () => new SimulatedDisk('/job')
-const lefts = everyLeft(isLong ? 40 : 3)
+const lefts = everyLeft(1)
+const [{ batches: one }] = tablets()
 
 test('a line is on the disk when it is confirmed, and the power may go', async () => {
-  const [on, [tablet]] = [await empty(), tablets() as [Tablet]]
+  const [on, [tablet]] = [await empty(), tablets()]
   await tablet.send(on)
   on.reboot('nothing')
   expect(await textsOf(on, 'tablet-1')).toEqual(tablet.texts(3))
 })
 
-/** One crash, what is left, and what follows. */
-async function crash(strike: Strike, left: Left, then?: { readonly strike: Strike; readonly left: Left }): Promise<void> {
-  const where = JSON.stringify([strike, left, then])
-  const [on, all] = [await empty(), tablets()]
-  on.mishap = crashAt(strike)
-  await until(sendAll(on, all))
-  on.reboot(left)
-  on.mishap = () => undefined
-  for (const tablet of all) await mustStand(on, tablet, where)
-  if (then) {
-    on.mishap = crashAt({ ...then.strike, at: then.strike.at + on.calls.length })
-    await until(sendAll(on, all))
-    on.reboot(then.left)
-    on.mishap = () => undefined
-    for (const tablet of all) await mustStand(on, tablet, where)
-  }
-  await mustEndWell(on, all, where)
-}
-
 test('wherever adding is cut off, what was confirmed is there, and sending again ends well', async () => {
-  const all = await strikes(sendAll, empty)
-  for (const strike of all) for (const left of lefts) await crash(strike, left)
-  expect(all.length).toBeGreaterThan(60)
+  expect(await crashes.crashesOfAdding(lefts)).toBeGreaterThan(400)
 })
-
 test('a crash while what a crash left is mended changes nothing of that', async () => {
-  const all = await strikes(sendAll, empty)
-  const [firsts, seconds] = isLong ? [all, all] : [all.filter((_, i) => i % 7 === 3), all.filter((_, i) => i % 11 === 5)]
-  for (const [i, strike] of firsts.entries())
-    for (const [k, second] of seconds.entries())
-      for (const left of isLong ? everyLeft(2) : [everyLeft(2)[(i + k) % 7] as Left])
-        await crash(strike, left, { strike: second, left: everyLeft(2)[(i + 3 * k) % 7] as Left })
+  expect(await crashes.crashesOfMending(everyLeft(2), 331)).toBeGreaterThan(100)
 })
-
-const both = [
-  { device: 'tablet-1', batches: one },
-  { device: 'tablet-2', batches: [...two, ...batchesOf('tablet-2', 1, 1).slice(1)] },
-]
-const folders = () => twoFolders(...both)
-/** What stood before stands, nothing else came than what the other has, and merging again brings all of it. */
-async function crashMerging(strike: Strike, left: Left): Promise<void> {
-  const where = JSON.stringify([strike, left])
-  const on = await folders()
-  const theirs = on.calls.length
-  on.mishap = crashAt(strike)
-  await until(merge(on))
-  on.reboot(left)
-  on.mishap = () => undefined
-  for (const { device, batches } of both) {
-    const [there, all] = [await textsOf(on, device), batches.flat().map(({ text }) => text)]
-    expect(all.slice(0, there.length), where).toEqual(there)
-    expect(there.length, where).toBeGreaterThan(0)
-  }
-  await merge(on)
-  on.reboot('nothing')
-  for (const { device, batches } of both) {
-    expect(await textsOf(on, device), where).toEqual(batches.flat().map(({ text }) => text))
-    expect(await textsOf(on, device, '/other'), where).toEqual(batches.flat().map(({ text }) => text))
-  }
-  expect(theirs).toBeLessThan(strike.at)
-}
 test('wherever merging is cut off, what stood there stands, and merging again ends well', async () => {
-  const all = await strikes(merge, folders)
-  for (const strike of all) for (const left of lefts) await crashMerging(strike, left)
-  expect(all.length).toBeGreaterThan(30)
+  expect(await crashes.crashesOfMerging(lefts)).toBeGreaterThan(250)
+})
+test('a process lives on while another one that writes the same file is killed', async () => {
+  expect(await crashes.crashesOfOthers(lefts)).toBeGreaterThan(150)
+  expect(await crashes.crashesOfOthersAlike(lefts)).toBeGreaterThan(150)
 })
 
 test('a line that a process wrote and died over is not confirmed by another before it is on the disk', async () => {
@@ -107,30 +49,6 @@ test('a line that a process wrote and died over is not confirmed by another befo
   await expect(first.next(writer)).rejects.toThrow('EIO')
   on.reboot('kill')
   await mustEndWell(on, [first], 'another process')
-})
-
-test('a process lives on while another one that writes the same file is killed', async () => {
-  const from = async (): Promise<readonly [SimulatedDisk, Tablet, ReturnType<typeof logWriter>]> => {
-    const on = await twoFolders({ device: 'tablet-1', batches: one })
-    const tablet = new Tablet('tablet-1', one)
-    const { disk, lock } = on.process()
-    const writer = logWriter('/job', disk, lock)
-    await tablet.next(writer)
-    return [on, tablet, writer]
-  }
-  const all = await strikes(merge, async () => (await from())[0])
-  for (const strike of all)
-    for (const left of lefts.filter((each) => each !== 'kill')) {
-      const [on, tablet, writer] = await from()
-      on.mishap = crashAt(strike)
-      await until(merge(on))
-      on.mishap = () => undefined
-      await tablet.next(writer)
-      tablet.sent = tablet.batches.length
-      on.reboot(left)
-      await mustStand(on, tablet, JSON.stringify([strike, left]))
-      await mustEndWell(on, [tablet], JSON.stringify([strike, left]))
-    }
 })
 
 /** Sends all with one writer while calls fail; a failure is told by the system's code, and trying again is all there is to do. */
@@ -183,7 +101,7 @@ test.each(['write', 'sync', 'open', 'rename', 'read', 'makeFolder', 'size', 'clo
 
 test('a disk that is full after any byte refuses, keeps what it confirmed, and takes the rest when there is room', async () => {
   const size = 2 * one.flat().reduce((sum, { text }) => sum + text.length + 1, 0)
-  for (let room = 0; room <= size; room += isLong ? 1 : 23) {
+  for (let room = 0; room <= size; room += 23) {
     const [on, tablet] = [await empty(), new Tablet('tablet-1', one)]
     on.room = room
     await expect(

@@ -121,3 +121,114 @@ export async function twoFolders(
 export const merge = async (on: SimulatedDisk): Promise<void> => {
   await mergeFolders('/job', '/other', on.disk, on.lock)
 }
+
+const [one, two] = [batchesOf('tablet-1', 1, 2, 1), batchesOf('tablet-2', 1, 1, 1)]
+export const tablets = (): readonly [Tablet, Tablet] => [new Tablet('tablet-1', one), new Tablet('tablet-2', two.slice(0, 1))]
+export const sendAll = async (on: SimulatedDisk, all: readonly Tablet[] = tablets()): Promise<void> => {
+  for (const each of all) await each.send(on)
+}
+export const empty = async (): Promise<SimulatedDisk> => new SimulatedDisk('/job')
+
+/** One crash, what is left, and what follows. */
+async function crash(strike: Strike, left: Left, then?: { readonly strike: Strike; readonly left: Left }): Promise<void> {
+  const where = JSON.stringify([strike, left, then])
+  const [on, all] = [await empty(), tablets()]
+  on.mishap = crashAt(strike)
+  await until(sendAll(on, all))
+  on.reboot(left)
+  on.mishap = () => undefined
+  for (const tablet of all) await mustStand(on, tablet, where)
+  if (then) {
+    on.mishap = crashAt({ ...then.strike, at: then.strike.at + on.calls.length })
+    await until(sendAll(on, all))
+    on.reboot(then.left)
+    on.mishap = () => undefined
+    for (const tablet of all) await mustStand(on, tablet, where)
+  }
+  await mustEndWell(on, all, where)
+}
+
+/** Crashes at every call of adding, each with all that may be left. Answers how many. */
+export async function crashesOfAdding(lefts: readonly Left[]): Promise<number> {
+  const all = await strikes(sendAll, empty)
+  for (const strike of all) for (const left of lefts) await crash(strike, left)
+  return all.length * lefts.length
+}
+/** The same, and a second crash at every call of what mends it: of all these every so manieth. */
+export async function crashesOfMending(lefts: readonly Left[], step: number): Promise<number> {
+  const all = await strikes(sendAll, empty)
+  const runs = all.flatMap((strike) => all.flatMap((second) => lefts.map((left) => ({ strike, left, second }))))
+  const some = runs.filter((_, i) => i % step === 0)
+  for (const [i, { strike, left, second }] of some.entries())
+    await crash(strike, left, { strike: second, left: lefts[(3 * i) % lefts.length] as Left })
+  return some.length
+}
+
+const both = [
+  { device: 'tablet-1', batches: one },
+  { device: 'tablet-2', batches: two },
+]
+export const folders = (): Promise<SimulatedDisk> => twoFolders(...both)
+/** What stood before stands, nothing else came than what the other has, and merging again brings all of it. */
+async function crashMerging(strike: Strike, left: Left): Promise<void> {
+  const where = JSON.stringify([strike, left])
+  const on = await folders()
+  on.mishap = crashAt(strike)
+  await until(merge(on))
+  on.reboot(left)
+  on.mishap = () => undefined
+  for (const { device, batches } of both) {
+    const [there, all] = [await textsOf(on, device), batches.flat().map(({ text }) => text)]
+    if (there.length === 0 || all.slice(0, there.length).join() !== there.join()) throw new Error(`${where}: there is ${there}`)
+  }
+  await merge(on)
+  on.reboot('nothing')
+  for (const { device, batches } of both) {
+    for (const job of ['/job', '/other'])
+      if (
+        (await textsOf(on, device, job)).join() !==
+        batches
+          .flat()
+          .map(({ text }) => text)
+          .join()
+      )
+        throw new Error(`${where}: ${job} ends with something else`)
+  }
+}
+/** Crashes at every call of merging, each with all that may be left. */
+export async function crashesOfMerging(lefts: readonly Left[]): Promise<number> {
+  const all = await strikes(merge, folders)
+  for (const strike of all) for (const left of lefts) await crashMerging(strike, left)
+  return all.length * lefts.length
+}
+
+/** A process that added a line and lives; what the other folder holds besides is for another process to merge. */
+async function living(batches: Batches) {
+  const on = await twoFolders({ device: 'tablet-1', batches })
+  const tablet = new Tablet('tablet-1', one)
+  const { disk, lock } = on.process()
+  const writer = logWriter('/job', disk, lock)
+  await tablet.next(writer)
+  return { on, tablet, writer }
+}
+/** Another process is killed at every call of merging into the same folder, the first one adds, and then the power goes. */
+export async function crashesOfOthers(lefts: readonly Left[], batches: Batches = one): Promise<number> {
+  const all = await strikes(merge, async () => (await living(batches)).on)
+  const gone = lefts.filter((left) => left !== 'kill')
+  for (const strike of all)
+    for (const left of gone) {
+      const where = JSON.stringify([strike, left])
+      const { on, tablet, writer } = await living(batches)
+      on.mishap = crashAt(strike)
+      await until(merge(on))
+      on.mishap = () => undefined
+      await tablet.next(writer)
+      tablet.sent = tablet.batches.length
+      on.reboot(left)
+      await mustStand(on, tablet, where)
+      await mustEndWell(on, [tablet], where)
+    }
+  return all.length * gone.length
+}
+/** The same where the other folder has nothing new: what is put in the place of our file has its very bytes. */
+export const crashesOfOthersAlike = (lefts: readonly Left[]): Promise<number> => crashesOfOthers(lefts, one.slice(0, 1))
