@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest'
-import { logWriter } from '../src/folder/index.ts'
+import { largestFile, logWriter, mergeFolders } from '../src/folder/index.ts'
+import { Clash, type Line } from '../src/index.ts'
 import * as crashes from './crashes.ts'
 import {
   empty,
   everyLeft,
+  fileOf,
   folders,
   merge,
   mustEndWell,
@@ -13,8 +15,9 @@ import {
   Tablet,
   tablets,
   textsOf,
+  twoFolders,
 } from './crashes.ts'
-import type { Call, Mishap, SimulatedDisk } from './simulated-disk.ts'
+import { type Call, type Mishap, SimulatedDisk } from './simulated-disk.ts'
 
 const lefts = everyLeft(1)
 const [{ batches: one }] = tablets()
@@ -134,4 +137,73 @@ test('merging onto a full disk changes nothing, and says so', async () => {
   await merge(on)
   on.reboot('nothing')
   expect(await textsOf(on, 'tablet-1')).toEqual(one.flat().map(({ text }) => text))
+})
+
+/** A folder whose file holds these rows, on the disk. */
+async function holding(...rows: readonly string[]): Promise<SimulatedDisk> {
+  const on = new SimulatedDisk('/job', '/job/log')
+  const file = await on.disk.open('/job/log/tablet-1.jsonl', 'a')
+  await file.write(new TextEncoder().encode(rows.map((row) => `${row}\n`).join('')))
+  on.reboot('everything')
+  return on
+}
+const [first, second, third, fourth] = one.flat() as readonly Line[] as readonly [Line, Line, Line, Line]
+const adding = (on: SimulatedDisk, ...lines: readonly Line[]) => logWriter('/job', on.disk, on.lock).add('tablet-1', lines)
+
+test('a line that was torn to pieces before one that is whole is put where it belongs when it comes again', async () => {
+  const on = await holding(first.text, '\0\0\0\0', third.text)
+  expect(await adding(on, second, third, fourth)).toMatchObject({ is: 'kept', added: 2, last: { n: 4 } })
+  expect(await textsOf(on, 'tablet-1')).toEqual([first, second, third, fourth].map(({ text }) => text))
+  expect((await fileOf(on, 'tablet-1'))?.wrong.map(({ code }) => code)).toEqual(['log/no-json'])
+})
+
+test.each<[string, readonly string[], readonly Line[], string]>([
+  ['a line twice', [first.text], [second, second], 'log/twice'],
+  ['a line behind one that is lacking', [first.text], [third], 'log/gap'],
+  ['another line under its number', [first.text], [{ ...second, event: { ...second.event, n: 1 } }], 'log/clash'],
+  ['a line of another device', [], tablets()[1].batches.flat(), 'log/other-device'],
+  ['a text that is no event', [], [{ ...first, text: '{}' }], 'log/member'],
+  ['a first line for a log that went another way', ['', second.text.replace(/(?<=before":")..../, '0000')], [first], 'log/chain'],
+])('%s is refused, and nothing is added', async (_, rows, lines, code) => {
+  const on = await holding(...rows)
+  expect(await adding(on, ...lines)).toMatchObject({ is: 'refused', wrong: { code } })
+  expect(await textsOf(on, 'tablet-1')).toEqual(rows.filter(Boolean))
+})
+
+test('a file that is too big to be read is neither added to nor merged into', async () => {
+  const on = await holding(first.text)
+  const disk = { ...on.disk, size: async (file: string) => (file.startsWith('/job/log/') ? largestFile + 1 : on.disk.size(file)) }
+  const writer = logWriter('/job', disk, on.lock)
+  expect(await writer.add('tablet-1', [second])).toMatchObject({ is: 'refused', wrong: { code: 'log/big-file' } })
+  const both = await folders()
+  const big = {
+    ...both.disk,
+    size: async (file: string) => (file.startsWith('/job/log/') ? largestFile + 1 : both.disk.size(file)),
+  }
+  await expect(mergeFolders('/job', '/other', big, both.lock)).rejects.toMatchObject({ wrong: { code: 'log/big-file' } })
+  expect((await textsOf(both, 'tablet-1')).length).toBe(1)
+})
+
+test('logs that say two things of one event are not merged, and nothing is changed', async () => {
+  const on = await twoFolders({ device: 'tablet-2', batches: tablets()[1].batches }, { device: 'tablet-1', batches: one })
+  const [before, name] = [await on.disk.list('/job/log'), '/other/log/tablet-1.jsonl']
+  await on.disk.remove(name)
+  const file = await on.disk.open(name, 'a')
+  await file.write(new TextEncoder().encode(`${first.text.replace('0 in', '9 in')}\n`))
+  await expect(merge(on)).rejects.toBeInstanceOf(Clash)
+  expect(await on.disk.list('/job/log')).toEqual(before)
+  expect(await textsOf(on, 'tablet-1')).toEqual([first.text])
+})
+
+test('somebody who may have lost the lock confirms nothing and replaces nothing', async () => {
+  const [on, tablet] = [await empty(), new Tablet('tablet-1', one)]
+  const lost = async (file: string) => ({
+    ...(await on.lock(file)),
+    sure: () => {
+      throw Object.assign(new Error('lost'), { code: 'ELOCKED' })
+    },
+  })
+  await expect(tablet.next(logWriter('/job', on.disk, lost))).rejects.toMatchObject({ code: 'ELOCKED' })
+  expect(await on.disk.list('/job/log')).toEqual([])
+  await mustEndWell(on, [tablet], 'after a lost lock')
 })

@@ -130,6 +130,7 @@ function unlike(has: ReadonlyMap<number, Line>, more: readonly Line[]): Wrong | 
   for (const line of more) {
     const { n, count, before } = line.event
     const [last, next] = [all.get(n - 1), all.get(n + 1)]
+    if (all.has(n)) return wrong('log/twice', { by: line.event.by, n })
     if (n > 1 && !last) return wrong('log/gap', { n, after: Math.max(0, ...[...all.keys()].filter((each) => each < n)) })
     if (before !== (last && hashOf(last.text))) return wrong('log/chain', { n })
     if (count <= (last?.event.count ?? 0)) return wrong('log/count', { n, count, after: last?.event.count ?? 0 })
