@@ -20,9 +20,11 @@ export interface Put {
 /** The lines that put these values over whatever stands at their places, one after the other. */
 export function write({ device: by, last, clock, who }: Writer, puts: readonly Put[], site: Site): readonly Line[] {
   const lines: Line[] = []
-  let [n, count, before] = [last?.n ?? 0, Math.max(site.count, last?.count ?? 0), last?.hash]
+  let [n, count] = [last?.n ?? 0, Math.max(site.count, last?.count ?? 0)]
   for (const { place, value } of puts) {
     const stands = site.places.get(place)?.live ?? []
+    const [line] = lines.slice(-1)
+    const before = line ? hashOf(line.text) : last?.hash
     const earlier = lines.findLast(({ event }) => event.place === place)
     const over = earlier ? [eventId(earlier.event)] : stands.map(({ event }) => eventId(event))
     const event: Event = {
@@ -33,9 +35,7 @@ export function write({ device: by, last, clock, who }: Writer, puts: readonly P
       ...(value === undefined ? {} : { value }),
       ...(over.length > 0 ? { over } : {}),
     }
-    const text = writeEvent(event)
-    lines.push({ text, event })
-    before = hashOf(text)
+    lines.push({ text: writeEvent(event), event })
   }
   return lines
 }
