@@ -231,7 +231,7 @@ const checkWords = {
     'Hasta {off} se puede acomodar; cuide que el par cierre en el centro.',
   ),
   'drapery/panel-width.fail': one(
-    'El {panel} es {less} más angosto que su parte de la barra, {share}; se esperaba {off} como máximo.',
+    'El {panel} es {less} más angosto que su parte de la barra, {share}; puede pasarse {off} como máximo y nunca quedar corto.',
     'Mídalo otra vez, del primer al último pliegue. Si sigue angosto, llame al taller: el par no cerraría.',
   ),
   'drapery/panel-width.unknown': one('Aún no se sabe si los paños llenan la barra.'),

@@ -1,18 +1,21 @@
+import { readFileSync } from 'node:fs'
 import { inch } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 import rules from '../../../schema/job/1/job.schema.json' with { type: 'json' }
-import { example } from '../../../tests/tools/examples.ts'
+import { example, exampleOf } from '../../../tests/tools/examples.ts'
 import { stackRules } from '../src/arithmetic/index.ts'
 
 const planner = createPlanner(plugins)
-const planOf = (name: string, window: string) => {
-  const { ordered, found, places } = example(name)
+const text = readFileSync(new URL('../../../schema/examples/sheers-behind/job.json', import.meta.url), 'utf8')
+/** The plan of a window of an example; `text`: of that job. */
+const planOf = (name: string, window: string, text?: string) => {
+  const { ordered, found, places } = text === undefined ? example(name) : exampleOf(name, text)
   return planner.window(ordered, found, places.find((each) => each.endsWith(`/${window}`)) ?? '')
 }
-const hems = (name: string, window: string) =>
-  planOf(name, window)
+const hems = (...of: Parameters<typeof planOf>) =>
+  planOf(...of)
     .checks.filter(({ code }) => code === 'drapery/layer-hems')
     .map(({ at, verdict, values }) => [
       at.split('/').at(-1),
@@ -26,15 +29,20 @@ test('a sheer hangs a quarter to half an inch higher than the drapery in front o
   expect(hems('two-and-three-layers', 'two')).toEqual([['sheer', 'pass', 'higher', 0.25]])
   expect(hems('sheers-behind', 'higher')).toEqual([['sheer', 'pass', 'higher', 0.5]])
   expect(hems('sheers-behind', 'level')).toEqual([['sheer', 'warn', 'level', 0]])
-  expect(hems('sheers-behind', 'much-higher')).toEqual([['sheer', 'warn', 'higher', 1]])
+  expect(hems('sheers', 'higher', text.replace('"clearance": "1"', '"clearance": "1 1/2"'))).toEqual([
+    ['sheer', 'warn', 'higher', 1],
+  ])
 })
 // Of three layers the middle one is lined: its hem is level with the one in front, as two draperies are.
 test('a lined layer is not judged against the next one', () => {
   expect(hems('two-and-three-layers', 'three')).toEqual([['sheer', 'pass', 'higher', 0.25]])
 })
 test('a sheer to the sill and a drapery that lies on the floor are meant so', () => {
-  expect(hems('sheers-behind', 'to-the-sill')).toEqual([])
-  expect(hems('sheers-behind', 'on-the-floor')).toEqual([])
+  const toTheSill = text
+    .replace('"clearance": "1"', '"clearance": "1", "hemAt": "sill"')
+    .replace('"glass": {', '"sill": { "top": "30" }, "glass": {')
+  expect(hems('sheers', 'higher', toTheSill)).toEqual([])
+  expect(hems('sheers', 'higher', text.replace('"clearance": "1/2"', '"clearance": "-1"'))).toEqual([])
 })
 
 const stack = (window: string, treatment: string) =>
