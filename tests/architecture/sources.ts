@@ -45,7 +45,7 @@ export interface Import {
 
 /** What is imported in a text, types included. */
 export const importsIn = (text: string): readonly string[] =>
-  [...text.replaceAll(/^\s*(?:\/\/|\*|\/\*).*$/gm, '').matchAll(/(?:\bfrom|\bimport)\s*\(?\s*['"]([^'"\n]+)['"]/g)].map(
+  [...text.replaceAll(/^\s*(?:\/\/|\*|\/\*).*$/gm, '').matchAll(/(?:\bfrom|\bimport)\s*\(?\s*['"]([^'"\n,]+)['"]/g)].map(
     (found) => found[1] ?? '',
   )
 

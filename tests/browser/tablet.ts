@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process'
-import { mkdtemp, rm, writeFile } from 'node:fs/promises'
+import { cp, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { basename, dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { promisify } from 'node:util'
 import { buildServer, listen } from '@evenhem/server'
@@ -60,18 +60,30 @@ interface Served {
   readonly close: () => Promise<void>
 }
 
-/** A server for each job, made when it is first asked for, and anew after it was closed. */
+/** A job's folder in a folder of its own, and catalogues beside it. */
+async function copyOf(job: string): Promise<{ readonly copy: string; readonly away: () => Promise<void> }> {
+  const top = await mkdtemp(join(tmpdir(), 'evenhem-job-'))
+  const copy = join(top, basename(job))
+  await cp(job, copy, { recursive: true })
+  const beside = (await readdir(dirname(job))).filter((name) => name.endsWith('.json') && name !== basename(job))
+  for (const name of beside) await cp(join(dirname(job), name), join(top, name))
+  return { copy, away: () => rm(top, { recursive: true }) }
+}
+
+/** A server for each job, made when it is first asked for, and anew after it was closed. What a tablet enters goes into a copy of the job's folder. */
 function serversFor(): (job: string) => Promise<Served> {
   const running = new Map<string, Served>()
   afterAll(() => Promise.all([...running.values()].map(({ close }) => close())))
   return async (job) => {
     const known = running.get(job)
     if (known) return known
-    const server = buildServer({ job, viewer: inject('viewer') })
+    const { copy, away } = await copyOf(job)
+    const server = buildServer({ job: copy, viewer: inject('viewer') })
     const close = async () => {
       running.delete(job)
       server.server.closeAllConnections()
       await server.close()
+      await away()
     }
     const served = { address: await listen(server, 0), close }
     running.set(job, served)

@@ -64,7 +64,7 @@ function stateOf(place: Place, all: readonly Entry[]): PlaceState {
 }
 
 /** Everything that was ever put at a place, the latest last. */
-export const historyOf = (entries: readonly Entry[], place: Place): readonly Entry[] =>
+export const historyOf = <E extends Entry>(entries: readonly E[], place: Place): readonly E[] =>
   entries.filter(({ event }) => event.place === place).toSorted((a, b) => inOrder(a.event, b.event))
 
 /** The readings of an order with what the site found laid over them: what was withdrawn is gone. */

@@ -30,8 +30,9 @@ export interface ShortWindow {
   readonly picture?: SmallPicture
   /** The gravest first. */
   readonly open: readonly OpenCheck[]
-  /** Ids of its steps, in order. */
-  readonly steps: readonly string[]
+  /** How many steps it has, and how many of them are done. */
+  readonly steps: number
+  readonly done: number
 }
 
 const gravity: readonly Verdict[] = ['fail', 'warn', 'unknown']
@@ -70,7 +71,8 @@ export function shortOf(plan: WindowPlan): ShortWindow {
     place: plan.window,
     ...(picture ? { picture } : {}),
     open: openOf(plan.checks),
-    steps: plan.steps.map(stepId),
+    steps: plan.steps.length,
+    done: plan.steps.filter(({ done }) => done).length,
   }
 }
 

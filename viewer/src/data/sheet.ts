@@ -5,6 +5,7 @@ import { asMeasured, type WindowPlan } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
 import type { Language } from '../words.ts'
 import type { Planned } from '../worker.ts'
+import type { Changes } from './changes.ts'
 import type { Reading } from './served.ts'
 import type { Ground } from './working.ts'
 
@@ -41,11 +42,20 @@ export interface SheetOrder {
   readonly planned: Planned
   readonly unit: ReadingUnit
   readonly language: Language
+  /** What somebody put last, and what it changed; absent once it was read. */
+  readonly put?: PutShown | undefined
+}
+/** Values that were put at places, and what that changed in the plan. */
+export interface PutShown {
+  readonly places: readonly Place[]
+  readonly changes: Changes
+  /** They can be put back. */
+  readonly canUndo: boolean
 }
 
 /** Whether the same sheet would be made: then it need not be drawn again. */
 export const isSameOrder = (a: SheetOrder, b: SheetOrder | undefined): boolean =>
-  a.planned === b?.planned && a.unit === b.unit && a.language === b.language
+  a.planned === b?.planned && a.unit === b.unit && a.language === b.language && a.put === b.put && a.readings === b.readings
 
 /** Says codes to a reader. A length that the tape rounds is about so much; ~ because the typeface has no ≈. */
 export function sayOn(words: Planned['words'], language: Language, tape: Tape): Pick<Sheet, 'say' | 'help'> {

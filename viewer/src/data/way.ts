@@ -1,12 +1,13 @@
-import type { PlacedWindow } from '@evenhem/job'
+import type { Place, PlacedWindow } from '@evenhem/job'
 
-export type View = 'drawing' | 'marks' | 'hooks' | 'ladder'
-const views: readonly View[] = ['drawing', 'marks', 'hooks', 'ladder']
-/** What lies over the sheet: the list of findings, or a number's working with the numbers that led to it, the last one shown. */
+export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'ladder'
+const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'ladder']
+/** What lies over the sheet: the list of findings, a number's working with the numbers that led to it, the last one shown, or the pad for a place, with how many steps lie behind it. */
 export type Over =
   | { readonly is: 'nothing' }
   | { readonly is: 'findings' }
   | { readonly is: 'working'; readonly trail: readonly string[] }
+  | { readonly is: 'pad'; readonly at: Place; readonly behind: number }
 /** Where on a window's sheet somebody is. */
 export interface Way {
   readonly view: View
@@ -16,7 +17,13 @@ export interface Way {
 export const start: Way = { view: 'drawing', over: { is: 'nothing' } }
 
 /** How many steps back it is to the bare sheet. */
-export const depth = ({ over }: Way): number => (over.is === 'nothing' ? 0 : over.is === 'findings' ? 1 : over.trail.length)
+export const depth = ({ over }: Way): number => {
+  if (over.is === 'pad') return over.behind + 1
+  return over.is === 'nothing' ? 0 : over.is === 'findings' ? 1 : over.trail.length
+}
+
+/** The pad for a place opens over whatever is open. */
+export const toPad = (way: Way, at: Place): Way => ({ ...way, over: { is: 'pad', at, behind: depth(way) } })
 
 /** A number touched: from the sheet its working opens; from a working one goes deeper. The same number again changes nothing. */
 export function deeper(way: Way, of: string): Way {

@@ -4,12 +4,13 @@ import { fill, words } from '../words.ts'
 import { figureStyle } from './figure.ts'
 import { byGravity, type ShownFinding } from './findings-row.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
-import { base, closeButton, closing } from './shared.ts'
+import { base, buttons, closeButton, closing, tell } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
 import { verdictSign, verdictStyle } from './verdict.ts'
 
 /** A place that is not filled yet, in words, and how many things wait for it. */
 export interface ShownAsk {
+  readonly at: string
   readonly what: string
   readonly holds: number
 }
@@ -34,6 +35,7 @@ export class FindingsList extends SpokenElement {
     base,
     sentenceStyle,
     closing,
+    buttons,
     verdictStyle,
     figureStyle,
     css`
@@ -49,7 +51,12 @@ export class FindingsList extends SpokenElement {
       li > div { padding-top: 1px }
       small { display: block; font-size: 15px; color: var(--ink2); margin-top: 2px }
       .stops { color: var(--fail); font-weight: 600 }
-      .plain { display: flex; justify-content: space-between; gap: 14px }
+      .plain { display: block; padding: 0 }
+      .ask { display: flex; width: 100%; min-height: 56px; align-items: center; justify-content: space-between; gap: 14px; color: var(--act); font-weight: 500 }
+      .ask small { font-weight: 400; text-align: right }
+      .ways { display: grid; gap: 8px; margin-top: 10px; justify-items: start }
+      .ways .button { min-height: 52px; font-size: 17px; text-align: left; justify-content: flex-start; border-width: 1.5px }
+      .ways .button.best { background: var(--act); color: var(--onact) }
       s { text-decoration-thickness: 1.5px }
     `,
   ]
@@ -68,7 +75,8 @@ export class FindingsList extends SpokenElement {
     if (this.asks.length === 0) return nothing
     const waiting = (n: number) => (n === 1 ? words.holdsUpOne : fill(words.holdsUp, { n }))
     return html`<h3>${words.toMeasure}</h3><ul>${this.asks.map(
-      ({ what, holds }) => html`<li class="plain"><span>${what}</span><small>${waiting(holds)}</small></li>`,
+      ({ at, what, holds }) =>
+        html`<li class="plain"><button class="ask" @click=${() => tell(this, 'enter-value', at)}><span>${what}</span><small>${waiting(holds)}</small></button></li>`,
     )}</ul>`
   }
 
@@ -80,8 +88,17 @@ export class FindingsList extends SpokenElement {
     )}</ul>`
   }
 
-  private finding({ verdict, says, help, stops, override }: ShownFinding) {
+  private finding({ verdict, says, help, stops, override, ways, overrideAt }: ShownFinding) {
     return html`<li>${verdictSign(verdict)}<div>${override ? html`<s>${sentence(says)}</s><small>“${override}”</small>` : sentence(says)}
-      ${help ? html`<small>${sentence(help)}</small>` : nothing}${stops && !override ? html`<small class="stops">${stops}</small>` : nothing}</div></li>`
+      ${help ? html`<small>${sentence(help)}</small>` : nothing}${stops && !override ? html`<small class="stops">${stops}</small>` : nothing}${this.ways(ways, overrideAt)}</div></li>`
+  }
+
+  /** What somebody may decide here; the best is the full button. */
+  private ways(ways: ShownFinding['ways'] = [], overrideAt?: string) {
+    if (ways.length === 0 && overrideAt === undefined) return nothing
+    return html`<div class="ways" role="group" aria-label=${words.ways}>${ways.map(
+      ({ says, put }, n) =>
+        html`<button class="button ${n === 0 ? 'best' : ''}" @click=${() => tell(this, 'put-values', put)}>${sentence(says)}</button>`,
+    )}${overrideAt === undefined ? nothing : html`<button class="button" @click=${() => tell(this, 'enter-value', overrideAt)}>${words.goOnAnyway}</button>`}</div>`
   }
 }

@@ -1,5 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import type { Entered } from '../data/site.ts'
 import { fill, words } from '../words.ts'
 import { figureStyle } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
@@ -16,6 +17,14 @@ export interface ShownFinding {
   /** What it closes, in words. */
   readonly stops?: string
   readonly override?: string
+  /** What somebody may decide about it, the best first. */
+  readonly ways?: readonly ShownWay[]
+  /** Where the reason goes for going on in spite of it. */
+  readonly overrideAt?: string
+}
+export interface ShownWay {
+  readonly says: string
+  readonly put: readonly Entered[]
 }
 
 /** Stops first, then what to look at, then what is not known; passes last. */

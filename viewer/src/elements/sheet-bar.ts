@@ -1,6 +1,7 @@
 import { css, html, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Light } from '../data/preferences.ts'
+import type { Contact } from '../data/site.ts'
 import { fill, words } from '../words.ts'
 import { Media } from './media.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
@@ -27,6 +28,8 @@ export class SheetBar extends SpokenElement {
   /** The windows before and after this one. */
   @property({ attribute: false }) previous?: Neighbour
   @property({ attribute: false }) following?: Neighbour
+  /** How this tablet stands to the server; absent where nothing is entered. */
+  @property({ attribute: false }) contact?: Contact
   private readonly narrow = new Media(this, '(max-width: 599px)')
 
   static override readonly styles = [
@@ -44,10 +47,14 @@ export class SheetBar extends SpokenElement {
       h1 { font-size: 23px; line-height: 1.1; font-weight: 600; letter-spacing: -0.005em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
       [popover] { position: fixed; inset: 66px 8px auto auto; margin: 0; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); color: var(--ink); padding: 10px }
       [popover]:popover-open { display: flex; gap: 8px }
+      .told:popover-open { display: block; max-width: 340px; font-size: 16.5px; line-height: 1.35; padding: 14px 16px }
+      .told p + p { margin-top: 6px; color: var(--ink2) }
+      .waits { border-color: transparent; color: var(--ink2) }
       @media (max-width: 599px) {
         :host { gap: 2px; padding: 0 6px }
         h1 { font-size: 20px }
         small { font-size: 13.5px }
+        .waits span { display: none }
       }
       @media print { .place, .walk, .chip { display: none } }
     `,
@@ -58,8 +65,26 @@ export class SheetBar extends SpokenElement {
       ${this.inside ? this.back() : this.toHouse()}
       <div class="titles"><small>${this.over}</small><h1>${this.heading}</h1></div>
       <slot></slot>
+      ${this.waiting()}
       ${this.previous || this.following ? html`<div class="walk">${this.neighbour(this.previous, words.previousWindow, 'M14 3L6 11l8 8')}${this.neighbour(this.following, words.nextWindow, 'M8 3l8 8-8 8')}</div>` : nothing}
       ${this.narrow.matches ? this.folded() : this.choices()}`
+  }
+
+  /** What waits to be sent, calmly: in ink, and only while something waits or the server does not answer. */
+  private waiting() {
+    const { contact } = this
+    if (!contact || (contact.waiting === 0 && contact.trouble === undefined && contact.lasts)) return nothing
+    const says = contact.waiting > 0 ? fill(words.waiting, { n: contact.waiting }) : words.noAnswer
+    return html`<button class="chip waits" popovertarget="contact" aria-label=${says}><svg width="20" height="16" aria-hidden="true"><path d="M2 3h16M2 8h16M2 13h10" stroke="currentColor" stroke-width="2" /></svg><span>${says}</span></button>
+      <div id="contact" class="told" popover>${this.contactLines(contact).map((line) => html`<p>${line}</p>`)}</div>`
+  }
+  private contactLines({ waiting, last, trouble, lasts }: Contact): readonly string[] {
+    return [
+      waiting > 0 ? fill(words.contactWaiting, { n: waiting }) : words.allSent,
+      last === undefined ? words.contactNever : fill(words.contactLast, { when: new Date(last).toTimeString().slice(0, 5) }),
+      ...(trouble === undefined ? [] : [trouble]),
+      ...(lasts ? [] : [words.contactForgets]),
+    ]
   }
 
   /** Units, language and light: of whoever reads, kept on the tablet. */

@@ -1,4 +1,4 @@
-import { css, html, nothing } from 'lit'
+import { css, html, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Amount } from '../data/amount.ts'
 import { fill, words } from '../words.ts'
@@ -19,10 +19,24 @@ export interface ShownStep {
   readonly done: string
   /** Why it may not be done yet. */
   readonly closed?: string
-  /** Somebody went through it on this tablet. */
+  /** It is done. */
   readonly shown: boolean
+  /** What is read or ticked at it. */
+  readonly captures: readonly ShownCapture[]
   /** The step after it. */
   readonly after?: string
+}
+
+/** Something to read, count or tick, and what stands there. */
+export interface ShownCapture {
+  readonly at: string
+  readonly as: 'length' | 'count' | 'tick' | 'choice' | 'photo' | 'note'
+  readonly what: string
+  readonly amount?: Amount
+  readonly text?: string
+  readonly isDone: boolean
+  /** Outside what is allowed, or too few. */
+  readonly isOff: boolean
 }
 
 /** One thing now: what to do, its numbers large, why, and one button that names what will be true. */
@@ -58,6 +72,12 @@ export class StepPanel extends SpokenElement {
       .ways { display: grid; grid-template-columns: 1fr 1fr; gap: 8px; margin-top: 10px }
       .ways .button { font-size: 18px; min-height: 56px; padding: 6px }
       .ladder { width: 100%; margin-top: 8px; min-height: 48px; font-size: 18px }
+      .captures { display: flex; flex-wrap: wrap; gap: 8px; margin: 2px 0 10px }
+      .captures button { display: flex; align-items: center; gap: 10px; min-height: 52px; padding: 4px 12px; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); font-size: 16.5px; line-height: 1.15 }
+      .captures .open { border-style: dashed; border-color: var(--act); color: var(--act); font-weight: 500 }
+      .captures .off { border: 3px solid var(--warn) }
+      .tape { background: var(--tape); color: var(--tapeink); border-left: 4px solid var(--tapehook); border-radius: 2px; padding: 2px 7px; font-size: 19px; font-weight: 600; outline: 1.5px solid var(--tapeedge) }
+      .tick { width: 26px; height: 26px; flex: none }
       .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
       @container (max-width: 599px) {
         section { grid-template-columns: 1fr; gap: 12px; align-content: space-between; padding: 12px 16px 14px }
@@ -99,14 +119,31 @@ export class StepPanel extends SpokenElement {
                 html`<li><button @click=${() => tell(this, 'open-number', of)}>${what}<b>${figure(amount)}</b></button></li>`,
             )}</ul>`
       }
+      ${this.captures(step)}
       ${step.why ? html`<p>${words.why} ${sentence(step.why)}</p>` : nothing}
       ${step.closed ? html`<p class="closed"><b>${words.closed}</b> ${sentence(step.closed)}</p>` : nothing}
       ${step.cautions.length > 0 ? html`<p class="caution"><b>${words.caution}</b> ${sentence(step.cautions.join(' '))}</p>` : nothing}`
   }
 
+  private captures({ captures }: ShownStep) {
+    if (captures.length === 0) return nothing
+    return html`<ul class="captures" aria-label=${words.toRead}>${captures.filter(({ as }) => as !== 'photo').map((capture) => html`<li>${this.capture(capture)}</li>`)}</ul>`
+  }
+  private capture({ at, as, what, amount, text, isDone, isOff }: ShownCapture) {
+    const look = isDone ? (isOff ? 'off' : '') : 'open'
+    if (as === 'tick')
+      return html`<button class=${look} aria-pressed=${isDone} @click=${() => tell(this, 'put-values', [isDone ? { place: at } : { place: at, value: true, read: true }])}>${tick(isDone)}${what}</button>`
+    const value = amount
+      ? html`<span class="tape">${figure(amount, 600)}</span>`
+      : text
+        ? html`<span class="tape">${text}</span>`
+        : words.readIt
+    return html`<button class=${look} @click=${() => tell(this, 'enter-value', at)}>${what} ${value}</button>`
+  }
+
   private doing(step: ShownStep) {
     return html`
-      <button class="button go" aria-disabled=${step.closed ? 'true' : nothing} @click=${() => step.closed || tell(this, 'step-done')}>${step.done}</button>
+      <button class="button go" aria-disabled=${step.closed ? 'true' : nothing} aria-pressed=${step.shown} @click=${() => step.closed || tell(this, 'step-done')}>${step.done}</button>
       <div class="ways">
         <button class="button" aria-disabled=${step.n === 1 ? 'true' : nothing} @click=${() => step.n > 1 && tell(this, 'step-move', -1)}>${words.back}</button>
         <button class="button" aria-disabled=${step.n === step.m ? 'true' : nothing} @click=${() => step.n < step.m && tell(this, 'step-move', 1)}>${words.next}</button>
@@ -115,3 +152,6 @@ export class StepPanel extends SpokenElement {
       <p class="note">${step.shown ? words.kept : step.after ? fill(words.after, { step: step.after }) : words.last}</p>`
   }
 }
+
+const tick = (isDone: boolean) =>
+  html`<svg class="tick" viewBox="0 0 26 26" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2.2"><circle cx="13" cy="13" r="10.5" />${isDone ? svg`<path d="M7.500 13.500l4 4 7-8" />` : nothing}</svg>`

@@ -1,5 +1,5 @@
 import { type Length, millimetre, type ReadingUnit } from '@evenhem/length'
-import { css, html, LitElement, svg } from 'lit'
+import { css, html, LitElement, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { base } from './shared.ts'
 import { Sized } from './sized.ts'
@@ -35,6 +35,10 @@ export class TapeBlade extends LitElement {
   @property({ attribute: false }) length = 0 as Length
   @property() unit: ReadingUnit = 'in'
   @property() says = ''
+  /** What was ordered, and how much it may be off: drawn over the blade. */
+  @property({ attribute: false }) ordered?: Length
+  @property({ attribute: false }) allowed?: Length
+  @property({ attribute: false }) names?: { readonly ordered: string; readonly allowed: string }
   private readonly size = new Sized(this)
 
   static override readonly styles = [
@@ -48,6 +52,9 @@ export class TapeBlade extends LitElement {
       text { fill: var(--tapeink); font-weight: 700; text-anchor: end }
       .here { stroke: var(--ink); stroke-width: 6; fill: none }
       .arrow { fill: var(--ink) }
+      .band { stroke: var(--pass); stroke-width: 6; fill: none }
+      .ordered { stroke: var(--ink); stroke-width: 2.4; fill: none }
+      .name { fill: var(--ink2); font-size: 15px; font-weight: 400 }
     `,
   ]
 
@@ -58,8 +65,19 @@ export class TapeBlade extends LitElement {
     const scale = (division.apart * Math.max(0.7, Math.min(1, width / 820))) / (division.mark * division.marksToANumber)
     const [top, tall] = [26, height - 40]
     return html`<svg role="img" aria-label=${this.says}><rect class="blade" x="-2" y=${top} width=${width + 4} height=${tall} />
-      ${this.marks(division, scale, top, tall)}
+      ${this.marks(division, scale, top, tall)}${this.meant(scale, top)}
       <path class="here" d="M${width / 2} 16V${height}" /><path class="arrow" d="M${width / 2 - 20} 0h40l-20 28z" /></svg>`
+  }
+
+  /** The band that is allowed, and the order in it. */
+  private meant(scale: number, top: number) {
+    const { ordered, allowed, names } = this
+    if (ordered === undefined) return nothing
+    const x = (length: number) => this.size.width / 2 + (length - this.length) * scale
+    const band =
+      allowed === undefined ? nothing : svg`<path class="band" d="M${x(ordered - allowed)} ${top - 7}H${x(ordered + allowed)}" />`
+    return svg`${band}<path class="ordered" d="M${x(ordered)} ${top - 16}v30" />
+      ${names ? svg`<text class="name" x=${x(ordered) - 8} y=${top - 13}>${names.ordered}</text>` : nothing}`
   }
 
   private marks({ mark, marksToANumber, tall: tallness, number }: Division, scale: number, top: number, tall: number) {

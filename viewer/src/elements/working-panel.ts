@@ -6,7 +6,7 @@ import type { Stair, Stairs } from '../data/stairs.ts'
 import { words } from '../words.ts'
 import { figure, figureStyle, inColumns, placed } from './figure.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
-import { base, closeButton, closing, tell } from './shared.ts'
+import { base, buttons, closeButton, closing, tell } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
 
 /** A line of the ledger with its words made. `of`: what a touch opens. */
@@ -26,6 +26,12 @@ export interface ShownLine {
 export interface Leafing {
   readonly source: string
   readonly facts: readonly { readonly name: string; readonly text: string }[]
+  /** Where it can be measured. */
+  readonly place?: string
+  /** It is a reading, which can be taken back. */
+  readonly isReading?: boolean
+  /** What was put there before, the latest first; `counts`: choosing it settles two values. */
+  readonly history?: readonly { readonly text: string; readonly counts?: () => void }[]
 }
 export interface Working {
   readonly title: string
@@ -51,6 +57,7 @@ export class WorkingPanel extends SpokenElement {
     base,
     sentenceStyle,
     closing,
+    buttons,
     figureStyle,
     css`
       :host { background: var(--panel); overflow: auto; overscroll-behavior: contain; container-type: inline-size }
@@ -108,6 +115,11 @@ export class WorkingPanel extends SpokenElement {
       }
       dl { display: grid; grid-template-columns: auto 1fr; gap: 6px 16px; font-size: 17px; margin-top: 12px }
       dt { color: var(--ink2) } dd { overflow-wrap: anywhere }
+      .measure { display: flex; flex-wrap: wrap; gap: 10px; margin-top: 16px }
+      .measure .button { min-height: 60px; font-size: 19px }
+      h3 { font-size: 17px; font-weight: 600; margin: 16px 0 4px }
+      .history li { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 10px; font-size: 16.5px; padding: 8px 0; border-top: 1px solid var(--faint) }
+      .history .button { min-height: 48px; font-size: 17px }
       .source { font-size: 18px; border-left: 5px solid var(--line); padding-left: 10px }
     `,
   ]
@@ -155,8 +167,22 @@ export class WorkingPanel extends SpokenElement {
     return html`<small>${source}${comesTo ? html`= ${comesTo.what} <b>${figure(comesTo.amount, 600, false)}</b>` : nothing}</small>`
   }
 
-  private leaf({ source, facts }: Leafing) {
-    return html`<p class="source">${source}</p><dl>${facts.map(({ name, text }) => html`<dt>${name}</dt><dd>${sentence(text)}</dd>`)}</dl>`
+  private leaf({ source, facts, place, isReading, history = [] }: Leafing) {
+    return html`<p class="source">${source}</p><dl>${facts.map(({ name, text }) => html`<dt>${name}</dt><dd>${sentence(text)}</dd>`)}</dl>
+      ${
+        place === undefined
+          ? nothing
+          : html`<div class="measure"><button class="button go" @click=${() => tell(this, 'enter-value', place)}>${isReading ? words.measureAgain : words.measure}</button>
+        ${isReading ? html`<button class="button" @click=${() => tell(this, 'put-values', [{ place }])}>${words.withdraw}</button>` : nothing}</div>`
+      }
+      ${
+        history.length === 0
+          ? nothing
+          : html`<h3>${history.some(({ counts }) => counts) ? words.conflict : words.history}</h3><ul class="history">${history.map(
+              ({ text, counts }) =>
+                html`<li>${sentence(text)}${counts ? html`<button class="button" @click=${counts}>${words.keepThis}</button>` : nothing}</li>`,
+            )}</ul>`
+      }`
   }
 
   private stairs({ stairs, zero, width, height }: Stairs, { write }: Working) {

@@ -1,14 +1,17 @@
-import { nameOf, type PlacedWindow, windowsOf } from '@evenhem/job'
+import { nameOf, type Place, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { ReadingUnit } from '@evenhem/length'
 import { planText } from '@evenhem/planner'
 import { css, html, LitElement } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
+import { changedPlaces, changesOf, isNothing } from '../data/changes.ts'
 import type { House, ShortWindow } from '../data/house.ts'
 import { startPlanning } from '../data/planning.ts'
 import { chosenLanguage, chosenLight, chosenUnit, following, type Light, lights, shine, units } from '../data/preferences.ts'
 import { writeLast } from '../data/progress.ts'
 import { fetchJob, type Served } from '../data/served.ts'
-import type { SheetOrder } from '../data/sheet.ts'
+import type { PutShown, SheetOrder } from '../data/sheet.ts'
+import type { Contact, Entered, SiteStore } from '../data/site.ts'
+import type { SiteTools } from '../data/tools.ts'
 import { readAddress } from '../data/way.ts'
 import { base } from '../elements/shared.ts'
 import { type Language, language, languages, speak } from '../words.ts'
@@ -38,6 +41,15 @@ export class EvenhemApp extends LitElement {
   private isAsked = false
   private words: PluginWords = []
   private readonly planning = startPlanning()
+  private site?: SiteStore
+  /** The order's own readings with what was found on site. */
+  private readings: Readings = {}
+  @state() private put?: PutShown
+  @state() private contact?: Contact
+  /** What stood before the last values that were put here. */
+  private former: readonly Entered[] = []
+  private own: readonly Place[] = []
+  private following: Promise<void> = Promise.resolve()
   private readonly followSystem = () => this.setLight(chosenLight.read())
   private readonly followAddress = () => void this.tried(() => this.show())
   private readonly forPrint = () => shine('paper')
@@ -62,6 +74,7 @@ export class EvenhemApp extends LitElement {
     removeEventListener('popstate', this.followAddress)
     removeEventListener('beforeprint', this.forPrint)
     removeEventListener('afterprint', this.afterPrint)
+    this.site?.stop()
     super.disconnectedCallback()
   }
 
@@ -77,9 +90,10 @@ export class EvenhemApp extends LitElement {
   private page() {
     const { served, windows } = this
     const sheet = this.canShow && !this.atHouse ? this.order() : undefined
-    if (sheet) return html`<window-sheet .order=${sheet} .light=${this.light} .windows=${windows}></window-sheet>`
+    if (sheet)
+      return html`<window-sheet .order=${sheet} .light=${this.light} .windows=${windows} .tools=${this.tools} .contact=${this.contact}></window-sheet>`
     const house = this.canShow && this.atHouse ? this.houseOrder() : undefined
-    if (house) return html`<house-page .order=${house} .light=${this.light}></house-page>`
+    if (house) return html`<house-page .order=${house} .light=${this.light} .contact=${this.contact}></house-page>`
     return html`<state-page .served=${served} .trouble=${this.trouble} .empty=${served?.ordered !== undefined && windows.length === 0} @try-again=${() => this.tried(() => this.load())}></state-page>`
   }
 
@@ -87,7 +101,8 @@ export class EvenhemApp extends LitElement {
     const { served, planned, language } = this
     const ordered = served?.ordered
     const found = this.windows.find(({ place }) => place === planned?.plan.window)
-    return ordered && planned && found && { ordered, readings: served.readings, found, planned, unit: this.reading, language }
+    if (!ordered || !planned || !found) return undefined
+    return { ordered, readings: this.readings, found, planned, unit: this.reading, language, put: this.put }
   }
 
   private houseOrder(): HouseOrder | undefined {
@@ -113,15 +128,79 @@ export class EvenhemApp extends LitElement {
 
   private async load(): Promise<void> {
     const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts')])
+    const keeping = import('../data/keeping.ts')
     this.served = await fetchJob()
     const { ordered, readings } = this.served
     if (!ordered) return
     this.windows = windowsOf(ordered)
     if (this.windows.length === 0) return
-    this.words = await this.planning.plan({ ask: 'take', ordered, readings })
+    this.site?.stop()
+    const site = await (await keeping).openSite(ordered.job.number)
+    this.site = site
+    this.contact = site.contact
+    await site.start()
+    this.readings = site.readings(readings)
+    this.words = await this.planning.plan({ ask: 'take', ordered, readings: this.readings })
     await this.show()
     await scripts
     this.canShow = true
+    site.addEventListener('change', () => this.follow())
+    site.addEventListener('contact', () => {
+      this.contact = site.contact
+    })
+  }
+
+  /** What the sheet may do about what was found. */
+  private readonly tools: SiteTools = {
+    put: (entered, how) => this.putAll(entered, how),
+    undo: () => this.putAll(this.former),
+    read: () => {
+      this.put = undefined
+    },
+    tryOut: (window, more) => this.planning.plan({ ask: 'try', window, readings: { ...this.readings, ...more } }),
+    history: (place) => this.site?.history(place) ?? [],
+    live: (place) => this.site?.live(place) ?? [],
+  }
+
+  private async putAll(entered: readonly Entered[], how?: 'quietly'): Promise<void> {
+    const { site } = this
+    if (!site) return
+    this.former = entered.map(({ place }) => site.standing(place, this.served?.readings ?? {}))
+    this.own = how === 'quietly' ? [] : entered.map(({ place }) => place)
+    await site.put(entered)
+    await this.following
+  }
+  /** Plans anew with what came, and says what that changed. One after the other: the last one to come is the one that stays. */
+  private follow(): void {
+    this.following = this.following.then(() => this.followOnce()).catch(this.failed)
+  }
+  private async followOnce(): Promise<void> {
+    const { site, served } = this
+    if (!site || !served) return
+    const readings = site.readings(served.readings)
+    const places = changedPlaces(this.readings, readings)
+    if (places.length === 0) return
+    this.readings = readings
+    await this.planning.plan({ ask: 'found', readings })
+    this.forget(places)
+    const before = this.planned?.plan
+    if (!before) return
+    const plan = await this.planning.plan({ ask: 'window', window: before.window })
+    if (this.planned?.plan !== before) return
+    const isOwn = places.some((place) => this.own.includes(place))
+    const changes = changesOf(before, plan)
+    if (isOwn || (!isNothing(changes) && !this.put)) this.put = { places, changes, canUndo: isOwn }
+    if (isOwn) this.own = []
+    this.planned = { plan, words: this.words }
+  }
+
+  /** What was drawn small of windows that may have changed is asked for again. */
+  private forget(places: readonly Place[]): void {
+    const touched = new Set(places.map((place) => place.split('/').slice(0, 5).join('/')))
+    const ofWindows = this.windows.filter(({ place }) => touched.has(place)).length === touched.size
+    this.shorts = ofWindows ? new Map([...this.shorts].filter(([place]) => !touched.has(place))) : new Map()
+    this.isAsked = false
+    this.house = undefined
   }
 
   /** Shows what the address says. A job of one window opens on its sheet, any other on its house. */
@@ -133,6 +212,7 @@ export class EvenhemApp extends LitElement {
     const plan = await this.planning.plan({ ask: 'window', window: found.place })
     // Whoever goes on quickly sees the last one.
     if (this.addressed() !== found) return
+    this.put = undefined
     this.planned = { plan, words: this.words }
     writeLast(this.served?.ordered?.job.number ?? '', found.place)
   }

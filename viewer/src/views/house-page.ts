@@ -4,8 +4,9 @@ import { css, html, nothing, type PropertyValues } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { House, OpenCheck, ShortWindow, Standing, StandingWindow } from '../data/house.ts'
 import type { Light } from '../data/preferences.ts'
-import { readLast, readShown } from '../data/progress.ts'
+import { readLast } from '../data/progress.ts'
 import { sayOn, tapeOf } from '../data/sheet.ts'
+import type { Contact } from '../data/site.ts'
 import { heightOf, scaleOf, type WalkedRoom, walkedRooms, widthOf } from '../data/walls.ts'
 import { addressOf } from '../data/way.ts'
 import { Media } from '../elements/media.ts'
@@ -43,6 +44,7 @@ const rows = { first: 6, more: 40 }
 export class HousePage extends SpokenElement {
   @property({ attribute: false }) order!: HouseOrder
   @property() light: Light = 'paper'
+  @property({ attribute: false }) contact?: Contact
   @state() private shownOpen = rows.first
   @state() private shownAsks = rows.first
   private say!: ReturnType<typeof sayOn>
@@ -116,7 +118,7 @@ export class HousePage extends SpokenElement {
     const { ordered, windows, unit } = this.order
     const scale = this.scale()
     return html`
-      <sheet-bar .over=${this.over()} .heading=${ordered.job.name} .unit=${unitNames(unit, ordered.units)} .light=${this.light}></sheet-bar>
+      <sheet-bar .contact=${this.contact} .over=${this.over()} .heading=${ordered.job.name} .unit=${unitNames(unit, ordered.units)} .light=${this.light}></sheet-bar>
       <main>${this.counts()}<div class="rooms">${scale === 0 ? nothing : this.rooms.map((room) => html`<room-strip .room=${this.room(room)} .scale=${scale}></room-strip>`)}</div>
         <p class="scale">${words.oneScale}</p></main>
       <aside aria-label=${words.houseOpen}>${this.beside()}</aside>
@@ -155,8 +157,7 @@ export class HousePage extends SpokenElement {
     const { place } = found
     const short = this.order.shorts.get(place)
     const standing = this.standings.get(place)
-    const shown = short ? readShown(this.order.ordered.job.number, place).filter((id) => short.steps.includes(id)).length : 0
-    const steps = short?.steps.length ?? 0
+    const [shown, steps] = [short?.done ?? 0, short?.steps ?? 0]
     return {
       place,
       n,

@@ -1,12 +1,14 @@
 import type { Figure, Mark } from '@evenhem/drawing'
-import { placeInWords } from '@evenhem/job'
+import { type Place, placeInWords } from '@evenhem/job'
 import type { From, Length, Reckoning, Unit } from '@evenhem/length'
 import { settle } from '@evenhem/planner'
 import { amountOf } from '../data/amount.ts'
 import { tellingPart } from '../data/apart.ts'
+import { formAt } from '../data/form.ts'
 import { holeName, holesOf } from '../data/holes.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
+import type { SiteTools } from '../data/tools.ts'
 import { type Line, ledger, linesOf, type Origin, originOf } from '../data/working.ts'
 import type { ShownLine, Working } from '../elements/working-panel.ts'
 import { capital, fill, language, words } from '../words.ts'
@@ -94,9 +96,10 @@ function reckoned(sheet: Sheet, reckoning: Reckoning, tall: number): Omit<Workin
 }
 
 /** Where a number that nobody worked out stands, in words. */
-function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullable<Working['leaf']> {
+function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>, tools?: SiteTools): NonNullable<Working['leaf']> {
   const at = 'place' in origin ? [{ name: words.at, text: placeInWords(sheet.ordered, origin.place, '', language) }] : []
   const { measured, workroom } = sheet.ordered.job
+  const canBeRead = tools && 'place' in origin && formAt(origin.place) ? { place: origin.place } : {}
   switch (origin.kind) {
     case 'reading': {
       const { by, when } = origin.reading
@@ -105,12 +108,15 @@ function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullab
         facts: [
           ...at,
           ...(by ? [{ name: words.who, text: by }] : []),
-          ...(when ? [{ name: words.when, text: when.replace('T', ', ') }] : []),
+          ...(when ? [{ name: words.when, text: timeOf(when) }] : []),
         ],
+        ...canBeRead,
+        isReading: true,
+        history: tools ? historyShown(sheet, origin.place, tools) : [],
       }
     }
     case 'hardware':
-      return { source: fill(words.inTheHardware, { name: origin.entry }), facts: at }
+      return { source: fill(words.inTheHardware, { name: origin.entry }), facts: at, ...canBeRead }
     case 'trade':
       return { source: words.tradeDefault, facts: [] }
     case 'number':
@@ -123,9 +129,35 @@ function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>): NonNullab
           { name: words.who, text: measured?.by ?? workroom?.name ?? '' },
           { name: words.when, text: measured?.date ?? '' },
         ].filter(({ text }) => text !== ''),
+        ...canBeRead,
       }
   }
 }
+
+/** `2026-11-25T09:12:33.120Z` as `2026-11-25, 9:12`, by the clock of whoever reads. */
+function timeOf(when: string): string {
+  const date = new Date(when)
+  if (Number.isNaN(date.getTime())) return when
+  const two = (n: number) => String(n).padStart(2, '0')
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}, ${date.getHours()}:${two(date.getMinutes())}`
+}
+
+/** Everything that was put at a place, the latest first; of values that stand against each other each can be chosen. */
+function historyShown(sheet: Sheet, place: Place, tools: SiteTools): NonNullable<NonNullable<Working['leaf']>['history']> {
+  const live = tools.live(place)
+  const isConflict = live.some(({ read }) => JSON.stringify(read) !== JSON.stringify(live[0]?.read))
+  const all = tools.history(place)
+  if (all.length < 2) return []
+  return all.toReversed().map((entry) => {
+    const { event, read, refused } = entry
+    const value = refused ? String(event.value) : read === undefined ? words.gone : readingText(sheet, place, read)
+    const said = `${value} · ${event.who ?? event.by} · ${timeOf(event.clock)}${refused ? ` · ${fill(words.refused, { why: refused.says[language] ?? refused.code })}` : ''}`
+    const counts = isConflict && live.includes(entry) ? () => void tools.put([{ place, value: event.value, read }]) : undefined
+    return { text: said, ...(counts ? { counts } : {}) }
+  })
+}
+const readingText = (sheet: Sheet, place: Place, read: unknown): string =>
+  typeof read === 'number' && formAt(place)?.is === 'length' ? sheet.write(read as Length).text : String(read)
 
 /** A number that no reckoning holds, as a working or a drawing names it. */
 interface Seen {
@@ -148,7 +180,7 @@ const figuresIn = (mark: Mark): readonly Figure[] =>
   mark.kind === 'group' || mark.kind === 'detail' ? mark.marks.flatMap(figuresIn) : 'figure' in mark ? [mark.figure] : []
 
 /** What opens when a number is touched: its working, its picture at most so tall, or where it stands. Undefined when nothing is known of it. */
-export function opened(sheet: Sheet, of: From, tall = picture.most): Omit<Working, 'trail'> | undefined {
+export function opened(sheet: Sheet, of: From, tall = picture.most, tools?: SiteTools): Omit<Working, 'trail'> | undefined {
   const origin = originOf(of, sheet)
   if (origin.kind === 'sum') {
     const reckoning = sheet.reckonings.get(origin.name)
@@ -162,6 +194,6 @@ export function opened(sheet: Sheet, of: From, tall = picture.most): Omit<Workin
     measured: origin.kind === 'reading',
     lines: [],
     write: write(sheet),
-    leaf: told(sheet, origin),
+    leaf: told(sheet, origin, tools),
   }
 }

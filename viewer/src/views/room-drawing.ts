@@ -33,7 +33,9 @@ const keyTall = 54
 @customElement('room-drawing')
 export class RoomDrawing extends SpokenElement {
   @property({ attribute: false }) sheet!: Sheet
-  @property() view: 'elevation' | 'plan' | 'marks' = 'elevation'
+  @property() view: 'elevation' | 'plan' | 'marks' | 'level' | 'hem' = 'elevation'
+  /** Only the number of this place, on a small picture. */
+  @property() only?: string
   @property() drapery: Looking = 'drawn'
   /** The figure whose working is open. */
   @property() touched?: string
@@ -75,7 +77,7 @@ export class RoomDrawing extends SpokenElement {
     if (width < 100 || height < 100) return nothing
     const scene = this.scene(width, height)
     if (scene.items.length === 0) return this.nothingYet()
-    const isKeyed = keyOf(scene, this.sheet.say).length > 0
+    const isKeyed = this.only === undefined && keyOf(scene, this.sheet.say).length > 0
     const shown = isKeyed ? this.scene(width, height - keyTall) : scene
     return html`<div class=${this.isFirst ? 'first' : ''} @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(shown)}</div>
       ${isKeyed ? this.key(keyOf(shown, this.sheet.say)) : nothing}`
@@ -109,7 +111,8 @@ export class RoomDrawing extends SpokenElement {
     const { write, say } = this.sheet
     const layers = marksClosedBy(this.sheet) === '' ? this.sheet.layers : closedMarks(this.sheet.layers)
     const small = width < 600
-    return compose(small ? sparse(layers, this.view) : layers, {
+    const shown = this.only === undefined ? (small ? sparse(layers, this.view) : layers) : alone(layers, this.only)
+    return compose(shown, {
       view: this.view,
       state: this.drapery === 'stacked' ? 'stacked' : 'drawn',
       width,
@@ -120,15 +123,16 @@ export class RoomDrawing extends SpokenElement {
       speak: (length) => spoken(write(length)),
       tellsRounding: true,
       ...(this.touched === undefined ? {} : { touched: this.touched }),
+      ...(this.only === undefined ? {} : { hasTape: false, touched: this.only }),
     })
   }
 
   /** The drawing as nodes. It is parsed as XML, where nothing of a job's text can become an element, a style or a script. */
   private nodes(scene: Scene): Node {
     const { room, window } = this.sheet
-    const title = fill(this.view === 'marks' ? words.marksTitle : words.drawingTitle, {
+    const title = fill(titles()[this.view], {
       window: `${room.name}, ${window.name}`,
-      state: this.view === 'marks' ? '' : words[this.drapery],
+      state: words[this.drapery],
     })
     const parsed = this.parser.parseFromString(toSvg(scene, { title, interactive: true }), 'image/svg+xml')
     return document.importNode(parsed.documentElement, true)
@@ -146,6 +150,15 @@ export class RoomDrawing extends SpokenElement {
   }
 }
 
+/** The drawing with one number of its own and no other. */
+const alone = (layers: readonly Layer[], of: string): readonly Layer[] =>
+  layers.map((layer) => ({ ...layer, marks: layer.marks.flatMap((mark) => withOnly(mark, of)) }))
+const withOnly = (mark: Mark, of: string): readonly Mark[] => {
+  if (mark.kind === 'group') return [{ ...mark, marks: mark.marks.flatMap((one) => withOnly(one, of)) }]
+  if (mark.kind === 'detail' || mark.kind === 'caption' || mark.kind === 'cross' || mark.kind === 'finding') return []
+  return 'figure' in mark && mark.figure.of !== of ? [] : [mark]
+}
+
 /** On a phone only the numbers that one pencils or measures are on the drawing: it stays large, and the others are in their workings. */
 const sparse = (layers: readonly Layer[], view: RoomDrawing['view']): readonly Layer[] => {
   const below = layers.flatMap((layer) => (layer.view === view ? layer.marks : [])).filter((mark) => isRow(mark, 'below'))
@@ -157,7 +170,14 @@ const sparse = (layers: readonly Layer[], view: RoomDrawing['view']): readonly L
 const isRow = (mark: Mark, side: Dimension['side']): boolean => mark.kind === 'dimension' && mark.side === side
 /** More numbers along a wall than this leave it no room on a phone; they stand in the list below the drawing. */
 const mostBelow = 4
-const leftOut = { elevation: ['right'], plan: [], marks: ['right', 'above'] } as const satisfies Record<
+const leftOut = { elevation: ['right'], plan: [], marks: ['right', 'above'], level: [], hem: [] } as const satisfies Record<
   string,
   readonly Dimension['side'][]
 >
+const titles = () => ({
+  marks: words.marksTitle,
+  level: words.levelTitle,
+  hem: words.hemTitle,
+  elevation: words.drawingTitle,
+  plan: words.drawingTitle,
+})

@@ -1,18 +1,20 @@
-import { placeInWords } from '@evenhem/job'
+import { below, type Place, placeInWords } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
+import { bare as bareAmount } from '../data/amount.ts'
 import type { Hole } from '../data/facts.ts'
 import { holesOf, layerAt, layerOf, supportOf } from '../data/holes.ts'
-import { stepId } from '../data/house.ts'
+import { rawLength } from '../data/raw.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
-import type { ShownFinding } from '../elements/findings-row.ts'
+import type { ShownFinding, ShownWay } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
-import type { ShownStep } from '../elements/step-panel.ts'
+import type { ShownCapture, ShownStep } from '../elements/step-panel.ts'
 import { capital, fill, language, words } from '../words.ts'
 
 type Check = WindowPlan['checks'][number]
 type Step = WindowPlan['steps'][number]
+type Capture = NonNullable<Step['captures']>[number]
 
 const codeOf = (check: Check): string => check.says ?? check.code
 
@@ -28,7 +30,24 @@ export const shownFinding =
       ? { stops: fill(words.stops, { stage: words.stages[check.stops] }) }
       : {}),
     ...optional('override', check.override),
+    ...(check.verdict !== 'pass' && check.override === undefined
+      ? { ways: (check.ways ?? []).map((way) => shownWay(sheet, way)) }
+      : {}),
+    ...(isStopping(check) && check.override === undefined ? { overrideAt: overridePlace(sheet, check) } : {}),
   })
+
+const isStopping = ({ verdict, stops }: Check): boolean => stops !== undefined && (verdict === 'fail' || verdict === 'unknown')
+const overridePlace = (sheet: Sheet, { code }: Check): Place => below(sheet.place, 'found', 'overrides', code)
+
+/** A way out in words, and what is put when it is taken. */
+const shownWay = (sheet: Sheet, { code, values, put }: NonNullable<Check['ways']>[number]): ShownWay => ({
+  says: sheet.say(code, values),
+  put: put.map(({ at, value }) => {
+    if (typeof value !== 'object') return { place: at, value, read: value }
+    const number = Object.values(value)[0] as number
+    return { place: at, read: number, value: 'length' in value ? rawLength(number as Length) : number }
+  }),
+})
 /** Where several layers hang, a sentence begins with the one that it is about. */
 const withLayer = (sheet: Sheet, place: string, says: string): string => {
   const layer = layerAt(sheet, place)
@@ -53,7 +72,7 @@ const closedBy = (sheet: Sheet, step: Step): string =>
     .join(' ')
 
 /** The nth step of a window in words. */
-export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): ShownStep | undefined {
+export function shownStep(sheet: Sheet, n: number): ShownStep | undefined {
   const { steps } = sheet.plan
   const step = steps[n]
   if (!step) return undefined
@@ -71,16 +90,40 @@ export function shownStep(sheet: Sheet, n: number, shown: readonly string[]): Sh
     done: sheet.say(`${step.code}.done`, step.values),
     cautions: (step.cautions ?? []).map((code) => sheet.say(code)),
     ...(step.closed.length > 0 ? { closed: closedBy(sheet, step) } : {}),
-    shown: shown.includes(stepId(step)),
+    shown: step.done,
+    captures: (step.captures ?? []).map((capture) => shownCapture(sheet, capture)),
     ...(next ? { after: bare(withLayer(sheet, next.on, sheet.say(next.code, next.values))) } : {}),
   }
 }
+/** Something to read or to tick at a step: what it is, and what stands there. */
+function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture): ShownCapture {
+  const value = sheet.readings[at]?.value
+  const within = (by: number, limit: number): boolean => Math.abs(by) <= limit
+  const isOff =
+    typeof value === 'number' && expected && 'length' in expected && tolerance && 'length' in tolerance
+      ? !within(value - expected.length, tolerance.length)
+      : typeof value === 'number' && expected && 'count' in expected && value < expected.count
+  return {
+    at,
+    as,
+    what: capital(shownPlace(sheet, at)),
+    ...(typeof value === 'number' ? { amount: as === 'length' ? sheet.write(value as Length) : bareAmount(value) } : {}),
+    ...(typeof value === 'string'
+      ? { text: Object.hasOwn(words.choices, value) ? words.choices[value as keyof typeof words.choices] : value }
+      : {}),
+    isDone: as === 'tick' ? value === true : value !== undefined,
+    isOff: isOff === true,
+  }
+}
+/** A place in words, from this window on. */
+export const shownPlace = (sheet: Sheet, at: Place): string => placeInWords(sheet.ordered, at, sheet.place, language)
+
 /** A title is no sentence: its full stop goes. */
 const bare = (said: string): string => said.replace(/\.$/, '')
 
 /** What to measure next, in words. */
 export const shownAsks = (sheet: Sheet): readonly ShownAsk[] =>
-  sheet.plan.asks.map(({ at, holds }) => ({ what: placeInWords(sheet.ordered, at, sheet.place, language), holds }))
+  sheet.plan.asks.map(({ at, holds }) => ({ at, what: shownPlace(sheet, at), holds }))
 
 /** What could not be worked out, with the plugin and the rule. */
 export const shownFaults = (sheet: Sheet): readonly ShownTrouble[] =>

@@ -4,8 +4,9 @@ import { customElement, property, query, state } from 'lit/decorators.js'
 import { factsOf } from '../data/facts.ts'
 import { stepId } from '../data/house.ts'
 import type { Light } from '../data/preferences.ts'
-import { readShown, writeShown } from '../data/progress.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
+import type { Contact, Entered } from '../data/site.ts'
+import type { SiteTools } from '../data/tools.ts'
 import {
   addressOf,
   deeper,
@@ -16,6 +17,7 @@ import {
   readAddress,
   start,
   stay,
+  toPad,
   type View,
   type Way,
   wayNow,
@@ -29,8 +31,10 @@ import type { Working } from '../elements/working-panel.ts'
 import { fill, unitNames, words } from '../words.ts'
 import { opened } from './opened.ts'
 import type { Looking, RoomDrawing } from './room-drawing.ts'
-import { holeSides, marksClosedBy, shownAsks, shownFaults, shownFinding, shownStep, shownUnread } from './shown.ts'
+import { holeSides, marksClosedBy, shownAsks, shownFaults, shownFinding, shownPlace, shownStep, shownUnread } from './shown.ts'
+import { changeLines } from './shown-changes.ts'
 import { layout } from './window-sheet.css.ts'
+import '../elements/changes-panel.ts'
 import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
 import '../elements/hole-list.ts'
@@ -41,6 +45,7 @@ import '../elements/title-block.ts'
 import '../elements/working-panel.ts'
 import './hooks-view.ts'
 import './ladder-view.ts'
+import './pad-view.ts'
 import './room-drawing.ts'
 
 /** The sheet of one window: drawing first, what was checked, one step, and the way around. */
@@ -52,11 +57,14 @@ export class WindowSheet extends SpokenElement {
   @property() light: Light = 'paper'
   /** All windows of the house, in walking order. */
   @property({ attribute: false }) windows: readonly PlacedWindow[] = []
+  /** What may be done about what was found. */
+  @property({ attribute: false }) tools!: SiteTools
+  @property({ attribute: false }) contact?: Contact
   @state() private way: Way = start
   @state() private drapery: Looking = 'drawn'
   @state() private panel = 0
-  @state() private step = 0
-  @state() private shown: readonly string[] = []
+  /** The id of the step that is shown: steps may come and go with what is found. */
+  @state() private stepShown = ''
   @query('room-drawing') private readonly drawing?: RoomDrawing | null
   private sheet!: Sheet
   private place?: Place
@@ -75,6 +83,8 @@ export class WindowSheet extends SpokenElement {
     this.addEventListener('keydown', this.onKey)
     this.addEventListener('open-number', (event) => this.open((event as CustomEvent<string>).detail))
     this.addEventListener('close-working', () => this.close())
+    this.addEventListener('enter-value', (event) => this.enter((event as CustomEvent<Place>).detail))
+    this.addEventListener('put-values', (event) => this.put((event as CustomEvent<readonly Entered[]>).detail))
     this.addEventListener('open-findings', () => this.go((way) => ({ ...way, over: { is: 'findings' } })))
   }
 
@@ -90,24 +100,33 @@ export class WindowSheet extends SpokenElement {
     document.title = `${this.sheet.room.name}, ${this.sheet.window.name}`
   }
 
-  /** Goes on with the first step that nobody went through. A working that was open before is not opened by itself. */
+  /** Goes on with the first step that is not done. A working that was open before is not opened by itself. */
   private takeUp(): void {
-    const { ordered, place, plan } = this.sheet
+    const { place, plan } = this.sheet
     this.place = place
     this.way = { ...wayNow(), over: { is: 'nothing' } }
     stay(this.way)
     this.panel = 0
-    this.shown = readShown(ordered.job.number, place)
-    const next = plan.steps.findIndex((step) => !this.shown.includes(stepId(step)))
-    this.step = next === -1 ? Math.max(0, plan.steps.length - 1) : next
+    const next = plan.steps.find((step) => !step.done) ?? plan.steps.at(-1)
+    this.stepShown = next ? stepId(next) : ''
+  }
+  private get step(): number {
+    const at = this.sheet.plan.steps.findIndex((step) => stepId(step) === this.stepShown)
+    return at >= 0
+      ? at
+      : Math.max(
+          0,
+          this.sheet.plan.steps.findIndex((step) => !step.done),
+        )
   }
 
   override render() {
     const { sheet, way } = this
     const covered = way.over.is !== 'nothing' && !this.wide.matches
     if (way.view === 'ladder') return this.ladder()
+    if (way.over.is === 'pad') return this.pad(way.over.at)
     return html`
-      <sheet-bar .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
+      <sheet-bar .contact=${this.contact} .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
         .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
         ${this.wide.matches ? this.viewSwitch() : nothing}
       </sheet-bar>
@@ -129,6 +148,16 @@ export class WindowSheet extends SpokenElement {
     return html`<ladder-view .sheet=${this.sheet} @go-back=${() => this.leave(1)}></ladder-view>`
   }
 
+  private pad(at: Place) {
+    return html`<pad-view .sheet=${this.sheet} .at=${at} .tools=${this.tools} @go-back=${() => this.leave(1)}></pad-view>`
+  }
+  private enter(at: Place): void {
+    void this.go((way) => toPad(way, at))
+  }
+  private put(entered: readonly Entered[]): void {
+    void this.tools.put(entered)
+  }
+
   private show(view: View): void {
     void this.go(() => ({ view, over: { is: 'nothing' } }))
   }
@@ -142,9 +171,17 @@ export class WindowSheet extends SpokenElement {
   }
 
   private now() {
-    const step = shownStep(this.sheet, this.step, this.shown)
+    const { put } = this.order
+    if (put) return this.changed(put)
+    const step = shownStep(this.sheet, this.step)
     return html`<step-panel .step=${step} ?brief=${this.way.over.is !== 'nothing' && this.wide.matches}
       @step-move=${(event: CustomEvent<number>) => this.moveStep(event.detail)} @step-done=${this.stepDone} @open-ladder=${() => this.show('ladder')} ?ladder=${this.hasHoles()}></step-panel>`
+  }
+
+  /** What the last values changed stands in the place of the step until it was read. */
+  private changed({ places, changes, canUndo }: NonNullable<SheetOrder['put']>) {
+    return html`<changes-panel .put=${places.map((place) => shownPlace(this.sheet, place))} .lines=${changeLines(this.sheet, changes)} ?canUndo=${canUndo}
+      @changes-read=${() => this.tools.read()} @changes-undo=${() => this.tools.undo()}></changes-panel>`
   }
 
   /** Below the drawing, or beside a wide one: what was checked, or the holes. */
@@ -171,19 +208,21 @@ export class WindowSheet extends SpokenElement {
     const { over } = this.way
     if (over.is === 'nothing') return nothing
     if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
+    if (over.is === 'pad') return nothing
     const working = this.working(over.trail)
     return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => this.leave(over.trail.length - 1 - event.detail)}></working-panel></div>`
   }
 
   private working(trail: readonly string[]): Working | undefined {
-    const steps = trail.map((of) => ({ of, working: opened(this.sheet, of, this.wide.matches ? 138 : undefined) }))
+    const steps = trail.map((of) => ({ of, working: opened(this.sheet, of, this.wide.matches ? 138 : undefined, this.tools) }))
     const last = steps.at(-1)?.working
     return last && { ...last, trail: steps.slice(0, -1).map(({ of, working }) => ({ of, title: working?.title ?? '' })) }
   }
 
   /** What is drawn: the marks, the wall, or the window seen from above. */
-  private pictured(): 'marks' | 'plan' | 'elevation' {
-    if (this.way.view === 'marks') return 'marks'
+  private pictured(): RoomDrawing['view'] {
+    const { view } = this.way
+    if (view === 'marks' || view === 'level' || view === 'hem') return view
     return this.drapery === 'above' ? 'plan' : 'elevation'
   }
 
@@ -246,16 +285,17 @@ export class WindowSheet extends SpokenElement {
   }
 
   private moveStep(by: number): void {
-    this.step = Math.min(this.sheet.plan.steps.length - 1, Math.max(0, this.step + by))
+    const { steps } = this.sheet.plan
+    const next = steps[Math.min(steps.length - 1, Math.max(0, this.step + by))]
+    if (next) this.stepShown = stepId(next)
   }
 
-  private stepDone(): void {
-    const { ordered, place, plan } = this.sheet
-    const step = plan.steps[this.step]
+  /** Done steps are put like readings; done again, it is taken back. */
+  private async stepDone(): Promise<void> {
+    const step = this.sheet.plan.steps[this.step]
     if (!step) return
-    this.shown = [...new Set([...this.shown, stepId(step)])]
-    writeShown(ordered.job.number, place, this.shown)
-    this.moveStep(1)
+    await this.tools.put([step.done ? { place: step.doneAt } : { place: step.doneAt, value: true, read: true }], 'quietly')
+    if (!step.done) this.moveStep(1)
   }
 
   private open(of: string): void {
@@ -312,7 +352,7 @@ export class WindowSheet extends SpokenElement {
   }
 
   private moveFocus(before: Way): void {
-    if (this.way.over.is !== 'nothing')
+    if (this.way.over.is !== 'nothing' && this.way.over.is !== 'pad')
       this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
     else if (before.over.is === 'working' && !this.cameFrom?.isConnected) this.drawing?.focusFigure(before.over.trail[0] ?? '')
     else if (before.over.is !== 'nothing') this.cameFrom?.focus()

@@ -1,0 +1,284 @@
+import type { Place, Readings } from '@evenhem/job'
+import type { Length } from '@evenhem/length'
+import {
+  type Entry,
+  type Event,
+  eventId,
+  fold,
+  foundWith,
+  hashOf,
+  historyOf,
+  isWrong,
+  type Last,
+  type Line,
+  readEvent,
+  type Site,
+  write,
+  writeEvent,
+} from '@evenhem/site-log'
+import { formAt } from './form.ts'
+import type { Keeper, KeptLine } from './keeper.ts'
+import { rawLength } from './raw.ts'
+
+/** A value to put at a place: as it is written into the log, and as it was read here. Without both it withdraws. */
+export interface Entered {
+  readonly place: Place
+  readonly value?: unknown
+  readonly read?: unknown
+}
+/** An entry as the server sends it; why it was refused is said in every language. */
+export type SentEntry = Omit<Entry, 'refused'> & {
+  readonly refused?: NonNullable<Entry['refused']> & { readonly says: Readonly<Record<string, string>> }
+}
+
+/** How the tablet stands to the server. */
+export interface Contact {
+  /** Entries that the server has not confirmed. */
+  readonly waiting: number
+  /** When it last answered, in milliseconds. */
+  readonly last?: number
+  /** It did not answer, or refused: what it said. */
+  readonly trouble?: string
+  /** Whether entries outlast the page. */
+  readonly lasts: boolean
+}
+
+const eventOf = (text: string): Event | undefined => {
+  const event = readEvent(text)
+  return isWrong(event) ? undefined : event
+}
+const entryOf = ({ text, read }: KeptLine): readonly SentEntry[] => {
+  const event = eventOf(text)
+  return event ? [{ event, ...(read === undefined ? {} : { read }) }] : []
+}
+const lastOf = (lines: readonly KeptLine[]): Last | undefined => {
+  const line = lines.at(-1)
+  const event = line && eventOf(line.text)
+  return line && event ? { n: line.n, count: event.count, hash: hashOf(line.text) } : undefined
+}
+
+const mostAtOnce = 200
+const firstWaitMs = 2_000
+const longestWaitMs = 30_000
+
+/**
+ * What was found on site, as this tablet knows it: its own entries, kept until the server has confirmed them and after, and those of others.
+ * Tells of `change` whenever something came, and of `contact` whenever how it stands to the server changed.
+ */
+export class SiteStore extends EventTarget {
+  private readonly job: string
+  private readonly keeper: Keeper
+  private own: readonly KeptLine[] = []
+  private others: readonly SentEntry[] = []
+  private sending: Promise<void> | undefined
+  private wait = firstWaitMs
+  private timer: ReturnType<typeof setTimeout> | undefined
+  entries: readonly SentEntry[] = []
+  site: Site = fold([])
+  contact: Contact
+
+  constructor(job: string, keeper: Keeper) {
+    super()
+    this.job = job
+    this.keeper = keeper
+    this.contact = { waiting: 0, lasts: keeper.lasts }
+  }
+
+  /** Takes up what this tablet kept, then asks the server for the rest. */
+  async start(): Promise<void> {
+    this.own = await this.keeper.lines(this.job)
+    this.folded()
+    await this.refresh()
+    addEventListener('online', this.soon)
+    document.addEventListener('visibilitychange', this.soon)
+  }
+  stop(): void {
+    clearTimeout(this.timer)
+    removeEventListener('online', this.soon)
+    document.removeEventListener('visibilitychange', this.soon)
+  }
+
+  /** Puts values over whatever stands at their places. They count at once; the server hears of them as soon as it can. */
+  async put(entered: readonly Entered[], who?: string): Promise<void> {
+    const reads = new Map(entered.map(({ place, read }) => [place, read]))
+    const clock = new Date().toISOString()
+    const made = await this.keeper.add(this.job, (device, kept) => {
+      const site = fold(this.with(kept))
+      const last = lastOf(kept.filter(({ by }) => by === device))
+      const lines = write({ device, last, clock, ...(who ? { who } : {}) }, entered, site)
+      return lines.map((line) => this.keptLine(line, reads.get(line.event.place)))
+    })
+    // Another tab of this tablet may have put something too.
+    this.own = await this.keeper.lines(this.job)
+    if (made.length === 0) return
+    this.folded()
+    void this.send()
+  }
+  private keptLine({ event: { by, n, place }, text }: Line, read: unknown): KeptLine {
+    return { job: this.job, by, n, text, place, sent: false, ...(read === undefined ? {} : { read }) }
+  }
+
+  /** The readings of an order with what was found laid over them. */
+  readings(ordered: Readings): Readings {
+    return foundWith(ordered, this.site)
+  }
+
+  /** What stands at a place and nobody put anything over. */
+  live(place: Place): readonly SentEntry[] {
+    return (this.site.places.get(place)?.live ?? []) as readonly SentEntry[]
+  }
+
+  /** What stands at a place now, as it would be put again; the order's own reading where the log has none. */
+  standing(place: Place, ordered: Readings): Entered {
+    const entry = this.live(place).at(-1)
+    if (entry) return { place, value: entry.event.value, read: entry.read }
+    const read = ordered[place]?.value
+    if (read === undefined || this.site.places.get(place)?.withdrawn) return { place }
+    return { place, read, value: formAt(place)?.is === 'length' ? rawLength(read as Length) : read }
+  }
+
+  /** Everything that was ever put at a place, the latest last. */
+  history(place: Place): readonly SentEntry[] {
+    return historyOf(this.entries, place)
+  }
+
+  /** Everything the server has, and then what it has not. */
+  async refresh(): Promise<void> {
+    try {
+      const answer = await fetch('/log', { headers: { accept: 'application/json' } })
+      const body = (await answer.json()) as { readonly entries?: readonly SentEntry[]; readonly message?: string }
+      if (!answer.ok || !body.entries) throw new Error(body.message ?? `/log answered ${answer.status}`)
+      this.others = body.entries
+      this.heard()
+      this.folded()
+    } catch (error) {
+      this.notHeard(error)
+    }
+    await this.send()
+  }
+
+  private readonly soon = (): void => {
+    if (document.visibilityState === 'visible') void this.refresh()
+  }
+
+  /** Sends what waits, in order; one at a time, however often it is asked for. */
+  private send(): Promise<void> {
+    this.sending ??= this.sendAll().finally(() => {
+      this.sending = undefined
+      if (this.contact.waiting > 0 && !this.timer) this.tryLater()
+    })
+    return this.sending
+  }
+  private tryLater(): void {
+    this.timer = setTimeout(() => {
+      this.timer = undefined
+      void this.send()
+    }, this.wait)
+    this.wait = Math.min(longestWaitMs, this.wait * 2)
+  }
+
+  private async sendAll(): Promise<void> {
+    for (let next = this.nextLines(); next.length > 0; next = this.nextLines()) {
+      try {
+        if (!(await this.sendLines(next))) return
+      } catch (error) {
+        this.notHeard(error)
+        return
+      }
+    }
+  }
+  private nextLines(): readonly KeptLine[] {
+    const first = this.own.find(({ sent }) => !sent)
+    return first ? this.own.filter(({ by, sent }) => !sent && by === first.by).slice(0, mostAtOnce) : []
+  }
+
+  /** Whether it may go on. */
+  private async sendLines(lines: readonly KeptLine[]): Promise<boolean> {
+    const body = JSON.stringify({ lines: lines.map(({ text }) => text) })
+    const answer = await fetch('/log', { method: 'POST', headers: { 'content-type': 'application/json' }, body })
+    const said = (await answer.json()) as {
+      readonly entries?: readonly SentEntry[]
+      readonly code?: string
+      readonly message?: string
+      readonly last?: Last | null
+    }
+    if (answer.ok) {
+      await this.mark(lines, true)
+      this.others = [...this.others, ...(said.entries ?? [])]
+      this.heard()
+      this.folded()
+      return true
+    }
+    if (answer.status === 409 && (await this.settle(lines, said.code, said.last ?? undefined))) return true
+    throw new Error(said.message ?? `/log answered ${answer.status}`)
+  }
+
+  /**
+   * The server has less than was sent to it once (its folder was put back to an older state): it gets it again. It has another line under the
+   * same number: somebody else writes under this name, so what it has not goes under a new one.
+   */
+  private async settle(lines: readonly KeptLine[], code: string | undefined, last: Last | undefined): Promise<boolean> {
+    const by = lines[0]?.by ?? ''
+    const there = last?.n ?? 0
+    if (code === 'log/gap' && there + 1 < (lines[0]?.n ?? 0)) {
+      const again = this.own.filter((line) => line.by === by && line.n > there && line.sent)
+      await this.mark(again, false)
+      return again.length > 0
+    }
+    if (code !== 'log/clash' && code !== 'log/chain') return false
+    await this.underNewName(lines)
+    return true
+  }
+
+  private async underNewName(lines: readonly KeptLine[]): Promise<void> {
+    const device = await this.keeper.rename()
+    const names = new Map<string, string>()
+    let last: Last | undefined
+    const renamed = lines.flatMap((line): readonly KeptLine[] => {
+      const event = eventOf(line.text)
+      if (!event) return []
+      const n = (last?.n ?? 0) + 1
+      const { before: _, ...rest } = event
+      const over = event.over?.map((id) => (names.get(id) ?? id) as NonNullable<Event['over']>[number])
+      const moved: Event = { ...rest, by: device, n, ...(last ? { before: last.hash } : {}), ...(over ? { over } : {}) }
+      const text = writeEvent(moved)
+      names.set(eventId(event), eventId(moved))
+      last = { n, count: event.count, hash: hashOf(text) }
+      return [{ ...line, by: device, n, text }]
+    })
+    await this.keeper.replace(this.job, lines, renamed)
+    this.own = [...this.own.filter((line) => !lines.includes(line)), ...renamed]
+    this.folded()
+  }
+
+  private async mark(lines: readonly KeptLine[], sent: boolean): Promise<void> {
+    const marked = lines.map((line) => ({ ...line, sent }))
+    await this.keeper.replace(this.job, [], marked)
+    const by = new Map(marked.map((line) => [`${line.by}:${line.n}`, line]))
+    this.own = this.own.map((line) => by.get(`${line.by}:${line.n}`) ?? line)
+  }
+
+  /** Own lines and all others, each once. What the server read of an entry counts more than what this tablet made of it. */
+  private with(own: readonly KeptLine[]): readonly SentEntry[] {
+    return [...new Map([...own.flatMap(entryOf), ...this.others].map((entry) => [eventId(entry.event), entry])).values()]
+  }
+  private folded(): void {
+    this.entries = this.with(this.own)
+    this.site = fold(this.entries)
+    this.dispatchEvent(new Event('change'))
+    this.told({})
+  }
+  private heard(): void {
+    this.wait = firstWaitMs
+    const { trouble: _, ...contact } = this.contact
+    this.contact = contact
+    this.told({ last: Date.now() })
+  }
+  private notHeard(error: unknown): void {
+    this.told({ trouble: error instanceof Error ? error.message : String(error) })
+  }
+  private told(change: Partial<Contact>): void {
+    this.contact = { ...this.contact, ...change, waiting: this.own.filter(({ sent }) => !sent).length }
+    this.dispatchEvent(new Event('contact'))
+  }
+}

@@ -1,0 +1,19 @@
+import type { Place, Readings } from '@evenhem/job'
+import type { WindowPlan } from '@evenhem/planner'
+import type { Entered, SentEntry } from './site.ts'
+
+/** What a sheet may do about what was found on site. */
+export interface SiteTools {
+  /** Puts values; resolves when they are kept on this tablet and the plan has followed. Quietly: it is only told when the plan changed. */
+  readonly put: (entered: readonly Entered[], how?: 'quietly') => Promise<void>
+  /** Puts what stood before the last values over them. */
+  readonly undo: () => Promise<void>
+  /** What the last values changed was read. */
+  readonly read: () => void
+  /** The plan of a window with these readings too; nothing is kept. */
+  readonly tryOut: (window: Place, more: Readings) => Promise<WindowPlan>
+  /** Everything that was put at a place, the latest last. */
+  readonly history: (place: Place) => readonly SentEntry[]
+  /** What stands at a place and nobody put anything over; several that differ are a conflict. */
+  readonly live: (place: Place) => readonly SentEntry[]
+}
