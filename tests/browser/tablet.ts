@@ -52,11 +52,14 @@ export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void
     const server = await servers(where.job ?? example('tern-hollow'))
     const context = await contextFor(browser, where)
     await visit(`${server.address}/${where.address ?? ''}`, context, server, work).finally(() => context.close())
+    // What one test entered is not there for the next.
+    await rm(join(server.folder, 'log'), { recursive: true, force: true })
   }
 }
 
 interface Served {
   readonly address: string
+  readonly folder: string
   readonly close: () => Promise<void>
 }
 
@@ -85,7 +88,7 @@ function serversFor(): (job: string) => Promise<Served> {
       await server.close()
       await away()
     }
-    const served = { address: await listen(server, 0), close }
+    const served = { address: await listen(server, 0), folder: copy, close }
     running.set(job, served)
     return served
   }
@@ -124,12 +127,16 @@ async function visit(
   const page = await context.newPage()
   const faults: string[] = []
   page.on('pageerror', (error) => faults.push(error.message))
-  page.on('console', (message) => message.type() === 'error' && faults.push(message.text()))
+  let isCut = false
+  // The browser itself complains of every request that found no network; the page keeps what it wanted to send.
+  const isOfNetwork = (text: string): boolean => isCut && /^Failed to load resource: net::ERR_/.test(text)
+  page.on('console', (message) => message.type() === 'error' && !isOfNetwork(message.text()) && faults.push(message.text()))
   await page.goto(address)
   await page.locator('window-sheet, house-page, state-page main h1').first().waitFor()
   await page.waitForFunction(isDrawn)
   await page.evaluate(() => document.fonts.ready)
   const cut = async () => {
+    isCut = true
     await context.setOffline(true)
     await server.close()
   }

@@ -5,6 +5,9 @@ import type { Job } from './types.generated.ts'
 const apart = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()
 const single = (list: string): string => apart(list).replace(/s$/, '')
 
+// What only holds other things together says nothing in a place's name.
+const silent = new Set(['with', 'found', 'came'])
+
 /** How members of a job are named in a language: as part of a place, and one item of a list. */
 interface Naming {
   readonly member: (name: string) => string
@@ -25,7 +28,7 @@ export function placeInWords(job: Job, place: Place, within: Place = '', languag
   const skipped = place.startsWith(`${within}/`) ? tokens(within).length : 0
   const upTo = (count: number): unknown => valueAt(job, below('', ...all.slice(0, count)))
   const words = all.map((token, n) => {
-    if (!Array.isArray(upTo(n))) return token === 'with' || Array.isArray(upTo(n + 1)) ? '' : member(token)
+    if (!Array.isArray(upTo(n))) return silent.has(token) || Array.isArray(upTo(n + 1)) ? '' : member(token)
     const [list, item] = [upTo(n) as readonly unknown[], upTo(n + 1) as { readonly name?: string } | undefined]
     return item?.name ?? [named(all[n - 1] ?? ''), ...(list.length > 1 ? [spanishSide(token, language)] : [])].join(' ')
   })

@@ -56,7 +56,8 @@ export class StepPanel extends SpokenElement {
     figureStyle,
     css`
       :host { background: var(--panel); container-type: inline-size }
-      section { display: grid; grid-template-columns: 1fr 236px; gap: 20px; padding: 13px 16px 12px 20px; height: 100%; align-content: start }
+      section { display: grid; grid-template: minmax(0, 1fr) / 1fr 236px; gap: 20px; padding: 13px 16px 12px 20px; height: 100%; max-height: 420px }
+      .what { overflow: auto; overscroll-behavior: contain; min-height: 0 }
       h2 { font-size: 29px; line-height: 1.12; font-weight: 700; letter-spacing: -0.01em; margin: 1px 0 8px; text-wrap: balance }
       .numbers { display: flex; flex-wrap: wrap; margin: 2px 0 8px }
       .numbers button { min-height: 48px; padding: 0 20px 0 0; margin-right: 20px; border-right: 1px solid var(--faint); font-size: 15px; line-height: 1.25; color: var(--ink2) }
@@ -80,7 +81,8 @@ export class StepPanel extends SpokenElement {
       .tick { width: 26px; height: 26px; flex: none }
       .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
       @container (max-width: 599px) {
-        section { grid-template-columns: 1fr; gap: 12px; align-content: space-between; padding: 12px 16px 14px }
+        section { grid-template: minmax(0, 1fr) auto / minmax(0, 1fr); gap: 12px; padding: 12px 16px 14px; max-height: 430px }
+        .captures li { flex: 1 1 100% } .captures button { width: 100%; justify-content: space-between; min-height: 48px }
         h2 { font-size: 24px; margin-bottom: 6px }
         .numbers b { font-size: 37px }
         .numbers button { padding-right: 14px; margin-right: 14px }
@@ -103,7 +105,7 @@ export class StepPanel extends SpokenElement {
   override render() {
     const { step } = this
     return step
-      ? html`<section aria-label=${words.stepRegion}><div>${this.what(step)}</div><div class="doing">${this.doing(step)}</div></section>`
+      ? html`<section aria-label=${words.stepRegion}><div class="what">${this.what(step)}</div><div class="doing">${this.doing(step)}</div></section>`
       : nothing
   }
 

@@ -1,4 +1,4 @@
-import { below, type Place, placeInWords } from '@evenhem/job'
+import { below, type Place, placeInWords, tokens } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { bare as bareAmount } from '../data/amount.ts'
@@ -91,12 +91,12 @@ export function shownStep(sheet: Sheet, n: number): ShownStep | undefined {
     cautions: (step.cautions ?? []).map((code) => sheet.say(code)),
     ...(step.closed.length > 0 ? { closed: closedBy(sheet, step) } : {}),
     shown: step.done,
-    captures: (step.captures ?? []).map((capture) => shownCapture(sheet, capture)),
+    captures: (step.captures ?? []).map((capture) => shownCapture(sheet, capture, step.on)),
     ...(next ? { after: bare(withLayer(sheet, next.on, sheet.say(next.code, next.values))) } : {}),
   }
 }
 /** Something to read or to tick at a step: what it is, and what stands there. */
-function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture): ShownCapture {
+function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture, on: Place): ShownCapture {
   const value = sheet.readings[at]?.value
   const within = (by: number, limit: number): boolean => Math.abs(by) <= limit
   const isOff =
@@ -106,7 +106,7 @@ function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture): S
   return {
     at,
     as,
-    what: capital(shownPlace(sheet, at)),
+    what: capital(shownPlace(sheet, at, on)),
     ...(typeof value === 'number' ? { amount: as === 'length' ? sheet.write(value as Length) : bareAmount(value) } : {}),
     ...(typeof value === 'string'
       ? { text: Object.hasOwn(words.choices, value) ? words.choices[value as keyof typeof words.choices] : value }
@@ -115,8 +115,12 @@ function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture): S
     isOff: isOff === true,
   }
 }
-/** A place in words, from this window on. */
-export const shownPlace = (sheet: Sheet, at: Place): string => placeInWords(sheet.ordered, at, sheet.place, language)
+/** A place in words, from this window on, or from what is below it. What goes by a code is said by its words. */
+export function shownPlace(sheet: Sheet, at: Place, within: Place = sheet.place): string {
+  const last = tokens(at).at(-1) ?? ''
+  if (/^[a-z][a-z0-9-]*\/[a-z]/.test(last)) return sheet.say(last)
+  return placeInWords(sheet.ordered, at, at.startsWith(`${within}/`) ? within : sheet.place, language)
+}
 
 /** A title is no sentence: its full stop goes. */
 const bare = (said: string): string => said.replace(/\.$/, '')

@@ -153,7 +153,7 @@ export const en = {
   changesNothing: 'Nothing else changes.',
   whatChanged: 'This changed',
   numberChanged: '{name} {from}, now {to}: {by}',
-  numberNow: '{name} {to}',
+  numberNow: '{name} is {to}',
   numberGone: '{name} {from} no longer counts',
   verdictChanged: '{from}, now {to}: {says}',
   countChanged: '{name}: {from}, now {to}',

@@ -155,7 +155,7 @@ export const es: Words = {
   changesNothing: 'No cambia nada más.',
   whatChanged: 'Esto cambió',
   numberChanged: '{name} {from}, ahora {to}: {by}',
-  numberNow: '{name} {to}',
+  numberNow: '{name} es {to}',
   numberGone: '{name} {from} ya no cuenta',
   verdictChanged: '{from}, ahora {to}: {says}',
   countChanged: '{name}: {from}, ahora {to}',
@@ -165,7 +165,7 @@ export const es: Words = {
   goOnNow: 'Seguir',
   undo: 'Deshacer',
   yes: 'sí',
-  no: 'no',
+  no: 'no todavía',
   choices: { level: 'nivel verdadero', head: 'cabezal del marco', ceiling: 'techo', floor: 'piso', between: 'punto medio' },
   hints: {
     finishedLength:
