@@ -5,6 +5,8 @@ import { type Asked, type Command, type ExitCode, type Session, type Streams, Tr
 import { draw } from './draw.ts'
 import { examples } from './examples.ts'
 import { helpOf, overview } from './help.ts'
+import { log } from './log.ts'
+import { merge } from './merge.ts'
 import { newJob } from './new.ts'
 import { parts } from './parts.ts'
 import { plan } from './plan.ts'
@@ -15,7 +17,7 @@ import { plain } from './table.ts'
 import { languageIn, voiceIn } from './voice.ts'
 import { watched } from './watching.ts'
 
-export const commands: readonly Command[] = [newJob, check, plan, parts, draw, examples, schema, report, serve]
+export const commands: readonly Command[] = [newJob, check, plan, parts, draw, examples, schema, report, serve, log, merge]
 
 /** Runs one command line; what is wrong with it goes to `err`. */
 export async function run(words: readonly string[], streams: Streams): Promise<ExitCode> {

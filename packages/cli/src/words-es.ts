@@ -1,7 +1,9 @@
 import type { CliCode } from './words.ts'
+import { logSpanish } from './words-log-es.ts'
 
 /** What the command line itself says, in Spanish. */
 export const spanish: Readonly<Record<CliCode, string>> = {
+  ...logSpanish,
   about: 'Evenhem calcula un trabajo de cortinas, desde el pedido hasta la firma del cliente.',
   footing: `Un trabajo es un archivo, o su carpeta con job.json dentro.
 Código de salida 0: bien; 1: problemas; 2: no se pudo leer.

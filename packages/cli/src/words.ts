@@ -1,5 +1,8 @@
+import { logEnglish } from './words-log.ts'
+
 /** What the command line itself says, in English: by code, in ICU message form. `words-es.ts` has the same codes with the same values. */
 export const english = {
+  ...logEnglish,
   // The overview and help.
   about: 'Evenhem works out one drapery job, from the work order to the customer’s signature.',
   footing: `A job is a file, or its folder with job.json in it.
