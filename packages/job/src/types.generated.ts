@@ -143,6 +143,26 @@ export interface Rules {
   readonly pinLeast?: Length
   /** The deepest pin setting. Default 3/4 in. */
   readonly pinMost?: Length
+  /** How far a hem may hang from where it was ordered, at any place. Default 1/8 in. */
+  readonly hemEven?: Length
+  /** In which steps pins are set again; half of it is taken when only that brings a hem inside its tolerance. Default 1/8 in. */
+  readonly pinStep?: Length
+  /** How far the pins of two neighbouring hooks may differ. Default 1/8 in. */
+  readonly pinsNext?: Length
+  /** How far the pins of the two leading edges of a pair may differ. Default 1/16 in. */
+  readonly pinsMeet?: Length
+  /** How much of the heading stays below the deepest pin. Default 1/2 in. */
+  readonly pinBelow?: Length
+  /** How far a bracket moves at least, so that new screws hold beside the old holes. Default 3/8 in. */
+  readonly holeBeside?: Length
+  /** How wide the hole of an anchor is. Default 1/2 in. */
+  readonly anchorHole?: Length
+  /** How far a bracket in anchors moves at least, beyond the hole of an anchor. Default 1/4 in. */
+  readonly anchorBeside?: Length
+  /** How far a support may be off the line of the rod. Default 1/16 in. */
+  readonly supportInLine?: Length
+  /** After how many days somebody comes back to read the hem of cloth that settles. Default 14. */
+  readonly lookAgainAfter?: number
   /** How far the inner layer keeps from the outer one. Default 2 in. */
   readonly layerGap?: Length
   /** How far folds that go back keep from the wall. Default 1/2 in. */

@@ -543,6 +543,84 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "The deepest pin setting. Default 3/4 in."
         },
+        "hemEven": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a hem may hang from where it was ordered, at any place. Default 1/8 in."
+        },
+        "pinStep": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/64 in",
+            "most": "1 in"
+          },
+          "description": "In which steps pins are set again; half of it is taken when only that brings a hem inside its tolerance. Default 1/8 in."
+        },
+        "pinsNext": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far the pins of two neighbouring hooks may differ. Default 1/8 in."
+        },
+        "pinsMeet": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far the pins of the two leading edges of a pair may differ. Default 1/16 in."
+        },
+        "pinBelow": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How much of the heading stays below the deepest pin. Default 1/2 in."
+        },
+        "holeBeside": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a bracket moves at least, so that new screws hold beside the old holes. Default 3/8 in."
+        },
+        "anchorHole": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How wide the hole of an anchor is. Default 1/2 in."
+        },
+        "anchorBeside": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a bracket in anchors moves at least, beyond the hole of an anchor. Default 1/4 in."
+        },
+        "supportInLine": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a support may be off the line of the rod. Default 1/16 in."
+        },
+        "lookAgainAfter": {
+          "type": "integer",
+          "minimum": 1,
+          "maximum": 365,
+          "description": "After how many days somebody comes back to read the hem of cloth that settles. Default 14."
+        },
         "layerGap": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {
