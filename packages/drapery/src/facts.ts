@@ -412,6 +412,7 @@ export const plateTops = one<PlateTops, 'treatment'>(
 )
 export * from './facts-check-in.ts'
 export * from './facts-takeoff.ts'
+export * from './facts-true-up.ts'
 
 /** Whether the cloth of a treatment has neither lining nor interlining; not there while its fabric is not known. */
 export const unlined = one<boolean, 'treatment'>('drapery/unlined@1', 'treatment', { type: 'boolean' })

@@ -15,6 +15,7 @@ import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
 import { came, surplusRule } from './rules/inventory.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
+import { hemEven, lookAgain } from './rules/hem-even.ts'
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
@@ -34,6 +35,8 @@ import {
 } from './rules/surroundings.ts'
 import { bagsSwapped } from './rules/swapped.ts'
 import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
+import { trueUpRule } from './rules/true-up.ts'
+import { truing } from './rules/true-up-steps.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
 import { words } from './words.ts'
 
@@ -127,6 +130,10 @@ export const drapery: Plugin = {
     fabricSumsRule,
     fullnessHeld,
     cutHolds,
+    trueUpRule,
+    hemEven,
+    lookAgain,
+    truing,
     wallPicture,
     panelsPicture,
     coveragePicture,

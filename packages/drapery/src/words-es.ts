@@ -5,6 +5,7 @@ import { layerWordsEs } from './words-layers-es.ts'
 import { operationWordsEs } from './words-operation-es.ts'
 import { rodWordsEs } from './words-rods-es.ts'
 import { takeoffWordsEs } from './words-takeoff-es.ts'
+import { trueUpWordsEs } from './words-true-up-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
@@ -597,10 +598,10 @@ const stepWords = {
   'drapery/hang.why': one('{count} ganchos, cada uno donde dice el mapa de ganchos.'),
   'drapery/hang.done': one('{draw, select, one {Paño colgado} other {Paños colgados}}'),
   'drapery/read-hem': one(
-    '{draw, select, pair {Suelte los pliegues, cierre el par y mida el dobladillo en los dos bordes de cada paño.} one {Suelte los pliegues, cierre el paño y mida el dobladillo en los dos bordes.} other {Suelte los pliegues y mida el dobladillo en los dos bordes de cada paño.}}',
+    '{draw, select, pair {Suelte los pliegues, cierre el par y mida el dobladillo en los dos bordes y en medio de cada paño.} one {Suelte los pliegues, cierre el paño y mida el dobladillo en los dos bordes y en medio.} other {Suelte los pliegues y mida el dobladillo en los dos bordes y en medio de cada paño.}}',
   ),
   'drapery/read-hem.why': one(
-    '{lies, select, yes {Debe descansar {clearance} sobre el piso.} other {{to, select, sill {Debe terminar {clearance} por encima del alféizar.} apron {Debe terminar {clearance} por debajo del faldón.} other {Debe quedar a {clearance} del piso donde el piso es más alto.}}}}',
+    '{lies, select, yes {Debe descansar {clearance} sobre el piso.} other {{to, select, sill {Debe terminar {clearance} por encima del alféizar.} apron {Debe terminar {clearance} por debajo del faldón.} other {Debe quedar a {clearance} del piso.}}}} Mídalo bajo los ganchos {alike, select, yes {{left} de cada paño} other {{left} del paño izquierdo y {right} del derecho}}, contados desde el borde de cierre.',
   ),
   'drapery/read-hem.done': one('Dobladillo correcto'),
   'drapery/all-screws': one('Ponga los tornillos que faltan.'),
@@ -678,4 +679,5 @@ export const es: Readonly<Record<DraperyCode, Words[string]>> = {
   ...checkInWordsEs,
   ...operationWordsEs,
   ...takeoffWordsEs,
+  ...trueUpWordsEs,
 }

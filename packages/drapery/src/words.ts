@@ -5,6 +5,8 @@ import { layerWords } from './words-layers.ts'
 import { operationWords } from './words-operation.ts'
 import { rodWords } from './words-rods.ts'
 import { takeoffWords } from './words-takeoff.ts'
+import { hookWords, trueUpWords } from './words-true-up.ts'
+import { hookWordsEs } from './words-true-up-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
@@ -594,10 +596,10 @@ const stepWords = {
   'drapery/hang.why': one('{count} hooks, each where the hook map says.'),
   'drapery/hang.done': one('{draw, select, one {Panel hangs} other {Panels hang}}'),
   'drapery/read-hem': one(
-    '{draw, select, pair {Release the folds, close the pair, and read the hem at both edges of each panel.} one {Release the folds, draw the panel, and read the hem at both edges.} other {Release the folds, and read the hem at both edges of each panel.}}',
+    '{draw, select, pair {Release the folds, close the pair, and read the hem at both edges and in the middle of each panel.} one {Release the folds, draw the panel, and read the hem at both edges and in the middle.} other {Release the folds, and read the hem at both edges and in the middle of each panel.}}',
   ),
   'drapery/read-hem.why': one(
-    '{lies, select, yes {It should lie {clearance} on the floor.} other {{to, select, sill {It should end {clearance} above the stool.} apron {It should end {clearance} below the apron.} other {It should clear the floor by {clearance} where the floor is highest.}}}}',
+    '{lies, select, yes {It should lie {clearance} on the floor.} other {{to, select, sill {It should end {clearance} above the stool.} apron {It should end {clearance} below the apron.} other {It should clear the floor by {clearance}.}}}} Read it below hooks {alike, select, yes {{left} of each panel} other {{left} of the left panel and {right} of the right one}}, counted from the leading edge.',
   ),
   'drapery/read-hem.done': one('Hem is right'),
   'drapery/all-screws': one('Drive the remaining screws.'),
@@ -672,8 +674,9 @@ const en = {
   ...checkInWords,
   ...operationWords,
   ...takeoffWords,
+  ...trueUpWords,
 }
 
 /** A code that these words are for. */
 export type DraperyCode = keyof typeof en
-export const words: Readonly<Record<string, Words>> = { en, es }
+export const words: Readonly<Record<string, Words>> = { en: { ...en, ...hookWords }, es: { ...es, ...hookWordsEs } }

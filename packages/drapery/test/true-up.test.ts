@@ -1,5 +1,6 @@
 import { inch, inches, type Length } from '@evenhem/length'
 import { describe, expect, test } from 'vitest'
+import { random } from '../../../tests/tools/jobs.ts'
 import {
   type ChainHook,
   chainOf,
@@ -15,7 +16,6 @@ import {
   setPins,
   trueUp,
 } from '../src/arithmetic/index.ts'
-import { random } from '../../../tests/tools/jobs.ts'
 
 const eighth = inches(1 / 8)
 const sixteenth = inches(1 / 16)
@@ -98,9 +98,7 @@ function bruteForce(chain: readonly ChainHook[], range: typeof rings) {
   const all = chain.reduce<readonly (readonly Length[])[]>(
     (some, hook, i) =>
       some.flatMap((pins) =>
-        values
-          .filter((pin) => i === 0 || Math.abs(pin - (pins.at(-1) as number)) <= hook.apart)
-          .map((pin) => [...pins, pin]),
+        values.filter((pin) => i === 0 || Math.abs(pin - (pins.at(-1) as number)) <= hook.apart).map((pin) => [...pins, pin]),
       ),
     [[]],
   )
@@ -140,7 +138,9 @@ test('of three thousand windows every hook is inside the tolerance after the cor
     const off = chain.map(({ lift, pin }, i) => Math.abs(lift - ((pins[i] as number) - pin)))
     expect({ seed, remains }).toEqual({ seed, remains: Math.max(...off) })
     const isAllowed = (pin: number, i: number): boolean =>
-      pin >= rings.least && pin <= rings.most && (i === 0 || Math.abs(pin - (pins[i - 1] as number)) <= (chain[i] as ChainHook).apart)
+      pin >= rings.least &&
+      pin <= rings.most &&
+      (i === 0 || Math.abs(pin - (pins[i - 1] as number)) <= (chain[i] as ChainHook).apart)
     expect(pins.filter((pin, i) => !isAllowed(pin, i))).toEqual([])
     // What the range reaches is never said to remain: pins that need no more than a quarter inch, on slopes that neighbours can follow.
     const reach = Math.max(...chain.map(({ lift }) => Math.abs(lift)))

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { words } from '../src/words.ts'
+import { hookWords } from '../src/words-true-up.ts'
 
 const folder = new URL('../src/', import.meta.url)
 const files = readdirSync(folder).filter(
@@ -13,5 +14,5 @@ test('no code stands in two files of words', () => {
     [...readFileSync(new URL(name, folder), 'utf8').matchAll(/^ {2}'(drapery\/[^']+)':/gm)].map(([, code]) => code as string),
   )
   expect(codes.filter((code, n) => codes.indexOf(code) !== n)).toEqual([])
-  expect(codes.length).toBe(Object.keys(words.en ?? {}).length)
+  expect(codes.length + Object.keys(hookWords).length).toBe(Object.keys(words.en ?? {}).length)
 })

@@ -856,11 +856,11 @@ export interface TreatmentFound {
     /** The decision. */
     readonly [k: string]: string
   }
-  /** How far the drawn hem clears the floor, by panel. */
+  /** How far the drawn hem clears the floor, by panel; of a hem that ends above a stool or below an apron, how far it ends from that. */
   readonly hemsRead?: {
     /** Readings of one panel, by the number of the hook that they are below, counted from the leading edge. */
     readonly [k: string]: {
-      /** From the floor up to the hem. */
+      /** From what the hem is measured from to the hem; lying on the floor negative. */
       readonly [k: string]: Length
     }
   }

@@ -56,10 +56,14 @@ export function pinsIn({ least, most, step }: PinRange, now: readonly Length[]):
 /** How far the hem below a hook still has to go when its pin is set so. */
 const stillToGo = ({ pin, lift }: ChainHook, set: Length): number => Math.abs(lift - (set - pin))
 
+/** The cheapest pins up to a hook, each with the one before it. */
 interface Best {
   readonly cost: number
-  readonly pins: readonly Length[]
+  readonly set: Length
+  readonly before?: Best | undefined
 }
+const cheaper = (a: Best, b: Best): Best => (b.cost < a.cost ? b : a)
+const none: Best = { cost: Number.POSITIVE_INFINITY, set: 0 as Length }
 /** The cheapest pins of a chain, whose costs `join` into one; exact, since a hook is bound to the one before it only. The shallowest of equals. */
 function cheapest(
   chain: readonly ChainHook[],
@@ -67,20 +71,26 @@ function cheapest(
   costOf: (hook: ChainHook, set: Length) => number,
   join: (a: number, b: number) => number,
 ): Best {
-  const cheaper = (a: Best, b: Best): Best => (b.cost < a.cost ? b : a)
-  const none: Best = { cost: Number.POSITIVE_INFINITY, pins: [] }
-  let best: readonly { readonly set: Length; readonly so: Best }[] = []
+  let best: readonly Best[] = []
   for (const [i, hook] of chain.entries()) {
     const before = best
+    const nearest = (set: Length): Best =>
+      before.reduce((a, b) => (Math.abs(b.set - set) <= hook.apart ? cheaper(a, b) : a), none)
     best = values.map((set) => {
-      const from = i === 0 ? { cost: 0, pins: [] } : nearest(before, set, hook.apart).reduce(cheaper, none)
-      return { set, so: { cost: join(from.cost, costOf(hook, set)), pins: [...from.pins, set] } }
+      const cost = costOf(hook, set)
+      if (i === 0) return { cost, set }
+      const from = nearest(set)
+      return { cost: join(from.cost, cost), set, before: from }
     })
   }
-  return best.map(({ so }) => so).reduce(cheaper, none)
+  return best.reduce(cheaper, none)
 }
-const nearest = (before: readonly { readonly set: Length; readonly so: Best }[], set: Length, apart: Length): readonly Best[] =>
-  before.filter((one) => Math.abs(one.set - set) <= apart).map(({ so }) => so)
+/** The pins of a chain, from its first hook to its last. */
+const pinsOf = (last: Best | undefined): readonly Length[] => {
+  const pins: Length[] = []
+  for (let one = last; one; one = one.before) pins.push(one.set)
+  return pins.reverse()
+}
 
 /** More than the errors of any chain add up to, in nanometres. */
 const onePin = 1e12
@@ -99,7 +109,7 @@ export function setPins(chain: readonly ChainHook[], range: PinRange): PinsSet {
     const still = stillToGo(hook, set)
     return still > remains ? Number.POSITIVE_INFINITY : still + (set === hook.pin ? 0 : onePin)
   }
-  const { pins } = cheapest(chain, values, work, (a, b) => a + b)
+  const pins = pinsOf(cheapest(chain, values, work, (a, b) => a + b))
   return { pins, changed: pins.filter((pin, i) => pin !== chain[i]?.pin).length, remains: remains as Length }
 }
 

@@ -19,6 +19,7 @@ import {
 import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
 import { countsOf } from './inventory.ts'
 import { isCorded } from './operation.ts'
+import { hemCaptures, hooksSaid } from './true-up-steps.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
 const ladder = 'drapery/caution-ladder'
@@ -174,7 +175,7 @@ function holdsByOneScrew(it: Treatment, all: readonly (readonly Hole[])[], windo
 
 /** Hang from the leading edge outward, read the hem, and finish what the length has proven. */
 export const hanging = rule({ id: 'hanging', on: 'treatment', needs: { hookMap, holes }, gives: { steps } }).run(
-  ({ it, at, window }, facts) =>
+  ({ it, at, window, job }, facts) =>
     filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
       const oneScrew = holdsByOneScrew(it, brackets(facts.holes), window, windowOf(at))
       const draw = it.draw === 'pair' || it.draw === 'stationary' ? it.draw : 'one'
@@ -199,14 +200,21 @@ export const hanging = rule({ id: 'hanging', on: 'treatment', needs: { hookMap, 
           id: 'read-hem',
           stage: 'true-up',
           code: 'drapery/read-hem',
-          values: { draw, to: it.hemAt ?? 'floor', lies: clearance.value < 0 ? 'yes' : 'no', clearance: magnitude(clearance) },
+          values: {
+            draw,
+            to: it.hemAt ?? 'floor',
+            lies: clearance.value < 0 ? 'yes' : 'no',
+            clearance: magnitude(clearance),
+            ...hooksSaid(it, facts.hookMap),
+          },
           numbers: [{ what: 'drapery/clearance', value: clearance.value, of: clearance.from }],
           tools: ['drapery/tape'],
+          captures: hemCaptures(it, at, facts.hookMap, clearance, ruleOf(job, 'hemEven')),
         },
         {
           id: 'all-screws',
           stage: 'true-up',
-          after: ['read-hem'],
+          after: ['read-hem', 'set-pins'],
           code: oneScrew ? 'drapery/all-screws' : 'drapery/look-over-screws',
           cautions: [ladder],
         },

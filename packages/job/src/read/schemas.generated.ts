@@ -2346,7 +2346,7 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             },
             "hemsRead": {
               "type": "object",
-              "description": "How far the drawn hem clears the floor, by panel.",
+              "description": "How far the drawn hem clears the floor, by panel; of a hem that ends above a stool or below an apron, how far it ends from that.",
               "additionalProperties": {
                 "type": "object",
                 "description": "Readings of one panel, by the number of the hook that they are below, counted from the leading edge.",
@@ -2356,7 +2356,7 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                     "least": "-4 ft",
                     "most": "10 ft"
                   },
-                  "description": "From the floor up to the hem."
+                  "description": "From what the hem is measured from to the hem; lying on the floor negative."
                 }
               }
             },
