@@ -24,6 +24,7 @@ export const shown = [
   { view: 'plan', state: 'drawn', title: 'From above, drawn' },
   { view: 'plan', state: 'stacked', title: 'From above, stacked' },
   { view: 'marks', state: 'stacked', title: 'Marks' },
+  { view: 'hem', state: 'drawn', title: 'Hem' },
 ] as const
 export type Shown = (typeof shown)[number]
 

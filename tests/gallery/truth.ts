@@ -29,10 +29,11 @@ function factorsOf({ items }: Scene): readonly number[] {
     return factor
   })
 }
-/** How many mm of the wall are drawn between the ends of a dimension, or below a height. */
-const drawnLength = (item: PlacedDimension | PlacedHeight, scale: number): number =>
-  (item.kind === 'height' ? item.foot[1] - item.reading[1] : Math.hypot(item.to[0] - item.from[0], item.to[1] - item.from[1])) /
-  scale
+/** How many mm of the wall are drawn between the ends of a dimension, or below a height; heights may be drawn so many times as steep. */
+const drawnLength = (item: PlacedDimension | PlacedHeight, scale: number, stretch = 1): number =>
+  (item.kind === 'height'
+    ? item.foot[1] - item.reading[1]
+    : Math.hypot(item.to[0] - item.from[0], (item.to[1] - item.from[1]) / stretch)) / scale
 
 /** The numbers of a scene that are more than a tenth of a millimetre from what is drawn. */
 export function untrue(scene: Scene): readonly string[] {
@@ -40,7 +41,7 @@ export function untrue(scene: Scene): readonly string[] {
   return scene.items.flatMap((item, n) => {
     if ((item.kind !== 'dimension' && item.kind !== 'height') || (item.kind === 'dimension' && item.broken)) return []
     const { value } = item.label.figure
-    const drawn = drawnLength(item, scene.scale * (factors[n] ?? 1))
+    const drawn = drawnLength(item, scene.scale * (factors[n] ?? 1), scene.stretch)
     // A height has its sign, below the level line as above it; a distance has none.
     const said = item.kind === 'height' ? value : value && Math.abs(value)
     return said === undefined || Math.abs(drawn - said / 1e6) <= 0.1

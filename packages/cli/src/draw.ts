@@ -11,7 +11,8 @@ import { speechFor } from './speech.ts'
 /** In millimetres: fits on A4 and on Letter, within margins that every printer has. Below the drawing is a line of words. */
 const page = { width: 190, height: 180 }
 const footing = 8
-type View = 'elevation' | 'plan' | 'marks'
+const views = ['elevation', 'plan', 'marks', 'hem'] as const
+type View = (typeof views)[number]
 
 /** The scene with a line of words at its foot: which window this is, and what its numbers are in. */
 function withFooting(scene: Scene, text: string): Scene {
@@ -38,7 +39,7 @@ export const draw: Command = {
   subjects: subjects.job,
   options: {
     window: { ...window, required: true },
-    view: { says: '--view', value: 'VIEW', choices: ['elevation', 'plan', 'marks'], required: true },
+    view: { says: '--view', value: 'VIEW', choices: views, required: true },
     state: { says: '--state', value: 'STATE', choices: ['drawn', 'stacked'] },
     out,
     units,

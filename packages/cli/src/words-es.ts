@@ -206,6 +206,7 @@ evenhem <orden> --help dice más.`,
   elevation: 'Alzado',
   'from-above': 'Desde arriba',
   marks: 'Marcas',
+  hem: 'Dobladillo',
   'lengths-in':
     'Longitudes en {unit, select, in {pulgadas} mm {milímetros} cm {centímetros} other {pies y pulgadas}}{rounded, select, yes {, redondeadas a la cinta} other {}}.',
   'left-out-corner': 'no se dibuja a la vuelta de una esquina: {says}',

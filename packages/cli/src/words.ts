@@ -212,6 +212,7 @@ evenhem <command> --help tells more.`,
   elevation: 'Elevation',
   'from-above': 'From above',
   marks: 'Marks',
+  hem: 'Hem',
   'lengths-in':
     'Lengths in {unit, select, in {inches} mm {millimetres} cm {centimetres} other {feet and inches}}{rounded, select, yes {, rounded to the tape} other {}}.',
   'left-out': 'left out for want of room: {says}',

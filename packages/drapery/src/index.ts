@@ -1,5 +1,6 @@
 import type { Plugin } from '@evenhem/plugin'
 import { cornersPicture } from './pictures/corner.ts'
+import { hemPicture } from './pictures/hem.ts'
 import { marksPicture } from './pictures/marks.ts'
 import { coveragePicture, panelsPicture } from './pictures/panels.ts'
 import { wallSection } from './pictures/section.ts'
@@ -138,6 +139,7 @@ export const drapery: Plugin = {
     panelsPicture,
     coveragePicture,
     marksPicture,
+    hemPicture,
     cornersPicture,
     wallSection,
     hardwareSection,

@@ -5,7 +5,10 @@ import {
   type ChainHook,
   chainOf,
   daysAfter,
+  floorAt,
+  floorUnder,
   type Held,
+  hemAt,
   moveBoth,
   moveBrackets,
   movesOf,
@@ -22,6 +25,7 @@ const sixteenth = inches(1 / 16)
 const none = 0 as Length
 const rings = { least: inches(1 / 4), most: inches(3 / 4), step: eighth }
 const inInches = (lengths: readonly number[]): readonly number[] => lengths.map((length) => length / inch)
+const at = (value: number) => ({ value: inches(value), from: '/test' })
 /** Hooks of one panel, all pins alike, the hem of each this much too low (to rise) or too high (negative). */
 const hooks = (pin: number, ...lifts: readonly number[]) => lifts.map((lift) => ({ pin: inches(pin), lift: inches(lift) }))
 const one = (pin: number, ...lifts: readonly number[]): readonly ChainHook[] =>
@@ -157,7 +161,7 @@ describe('brackets', () => {
     supports: [],
   }
   const rules = { step: eighth, most: inches(1), inLine: sixteenth, tolerance: eighth }
-  const at = (x: number, lift: number) => ({ x: inches(x), lift: inches(lift) })
+  const rail = (x: number, lift: number) => ({ x: inches(x), lift: inches(lift) })
   test('the rod stays straight, beyond its brackets too', () => {
     const move = { left: inches(0.5), right: none }
     expect(inInches([-8, 0, 40, 80, 88].map((x) => riseAt(held, move, inches(x))))).toEqual([0.55, 0.5, 0.25, 0, -0.05])
@@ -168,26 +172,26 @@ describe('brackets', () => {
     expect(movesOf(held.right, eighth, inches(1 / 2))).toEqual([0])
   })
   test('a rod that is low at its left end is raised there', () =>
-    expect(moveBrackets([at(0, 0.5), at(40, 0.25), at(80, 0)], held, rules)).toEqual({
+    expect(moveBrackets([rail(0, 0.5), rail(40, 0.25), rail(80, 0)], held, rules)).toEqual({
       left: inches(0.5),
       right: 0,
       remains: 0,
     }))
   test('one bracket inside the tolerance comes before two that leave less, and the shorter way before the longer', () => {
-    const both = [at(0, 0.375), at(80, 0.75)]
+    const both = [rail(0, 0.375), rail(80, 0.75)]
     expect(moveBrackets(both, held, rules)).toMatchObject({ left: inches(0.375), right: inches(0.75), remains: 0 })
     expect(moveBrackets(both, held, { ...rules, tolerance: inches(0.4) })).toMatchObject({ left: 0, right: inches(0.75) })
-    expect(moveBrackets([at(0, 0.4375)], held, rules)).toMatchObject({ left: inches(0.375), right: 0 })
+    expect(moveBrackets([rail(0, 0.4375)], held, rules)).toMatchObject({ left: inches(0.375), right: 0 })
   })
   test('a support follows within 1/16, or far enough for a new hole; else the move is not made', () => {
     const support = (x: number) => ({ ...held, supports: [{ x: inches(x), least: inches(3 / 8) }] })
-    const hem = [at(0, 0.375), at(80, 0)]
+    const hem = [rail(0, 0.375), rail(80, 0)]
     expect(moveBrackets(hem, support(70), rules)).toMatchObject({ left: inches(0.375) })
     expect(moveBrackets(hem, support(40), rules)).not.toMatchObject({ left: inches(0.375), right: 0 })
-    expect(moveBrackets([at(0, 0.75), at(80, 0)], support(40), rules)).toMatchObject({ left: inches(0.75), right: 0 })
+    expect(moveBrackets([rail(0, 0.75), rail(80, 0)], support(40), rules)).toMatchObject({ left: inches(0.75), right: 0 })
   })
   test('when a new hole allows nothing so short, nothing is moved', () =>
-    expect(moveBrackets([at(0, 0.5)], held, { ...rules, most: inches(1 / 4) })).toBeUndefined())
+    expect(moveBrackets([rail(0, 0.5)], held, { ...rules, most: inches(1 / 4) })).toBeUndefined())
   test('what neither pins nor brackets do alone, both do', () => {
     // Low by 1 at the left, right at the right end; pins can lift by 1/4 only, and a bump in the middle needs them.
     const places = [0, 20, 40, 60, 80].map((x) => inches(x))
@@ -205,6 +209,31 @@ describe('brackets', () => {
   })
   test('of brackets that may not move far enough there is no way with pins either', () =>
     expect(moveBoth(one(0.5, 1), [none], held, rings, { ...rules, most: none })).toBeUndefined())
+})
+
+test('the floor as a bare number is the floor that is reckoned, rounded to the nanometre', () => {
+  for (let seed = 1; seed <= 500; seed++) {
+    const next = random(seed)
+    const xs = Array.from({ length: Math.floor(next() * 4) }, () => Math.round(next() * 20)).sort((a, b) => a - b)
+    const points = [...new Set(xs)].map((x) => ({ x: at(x), y: at(Math.round(next() * 8)) }))
+    const x = inches(Math.round(next() * 40) / 2 - 2)
+    expect(Math.round(floorUnder(points, x))).toBe(floorAt('/test#floor', points, { value: x, from: '/test' }).value)
+  }
+})
+test('the hem is straight between the hooks that it was read below, and level beyond them', () => {
+  const readings = [
+    { x: at(10), y: at(1) },
+    { x: at(20), y: at(2) },
+  ]
+  const hem = (x: number) => hemAt('/test#hem-now-1', readings, at(x))
+  expect([0, 10, 12.5, 20, 30].map((x) => hem(x).value / inch)).toEqual([1, 1, 1.25, 2, 2])
+  expect(hem(12.5).terms.map(({ what }) => what)).toEqual([
+    'drapery/along-the-wall',
+    'drapery/hook-along',
+    'drapery/hem-read',
+    'drapery/hook-along',
+    'drapery/hem-read',
+  ])
 })
 
 describe('the day to look again', () => {

@@ -108,6 +108,11 @@ function arrange(work: Work, laid: Laid): Arranged {
   }
 }
 
+const stretchOf = (layers: readonly Layer[], view: Layer['view']): Pick<Scene, 'stretch'> => {
+  const stretch = layers.find((layer) => layer.view === view && layer.stretch !== undefined)?.stretch
+  return stretch === undefined ? {} : { stretch }
+}
+
 /**
  * Composes the layers of a window into one drawing: takes the marks of a view and a state of the drapery from back to front, finds the one
  * scale that leaves room for rows and heights, draws, opens details where marks crowd, and only then places words and numbers, none over another.
@@ -126,6 +131,7 @@ export function compose(layers: readonly Layer[], options: ComposeOptions): Scen
     width,
     height,
     scale: laid.frame.scale,
+    ...stretchOf(layers, view),
     items: drawn,
     labels: drawn.flatMap(labelsOf),
     words: sentences(work),

@@ -107,6 +107,8 @@ export interface Dimension {
   readonly to: Point
   readonly side: 'above' | 'below' | 'left' | 'right' | 'inside'
   readonly figure: Figure
+  /** Its line is broken: it is drawn shorter or longer than its number says. */
+  readonly broken?: boolean
 }
 /** A height above the floor at a point, read off a tape: the one that stands left of every elevation, or one of its own on the right. */
 export interface Height {
@@ -168,4 +170,6 @@ export interface Layer {
   readonly on?: string
   /** Of a plan: where the walls turn. All layers of the plan are folded there. */
   readonly bends?: readonly Bend[]
+  /** How many times as steep as widths the heights of its marks are, which are given so. All layers of a view that have one have the same. */
+  readonly stretch?: number
 }

@@ -182,6 +182,8 @@ export interface Scene {
   readonly height: number
   /** Scene units for a mm of wall. */
   readonly scale: number
+  /** Heights are drawn so many times as steep as widths. Absent: alike. */
+  readonly stretch?: number
   /** From back to front. */
   readonly items: readonly Placed[]
   /** Every box that words or a figure takes; no two overlap. */

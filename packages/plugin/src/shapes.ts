@@ -61,7 +61,7 @@ export const layerShape = object(
     depth: number,
     marks: list({ type: 'object', required: ['kind'] }),
   },
-  { state: { enum: ['drawn', 'stacked'] }, bends: list(object({ x: number, degrees: number })) },
+  { state: { enum: ['drawn', 'stacked'] }, stretch: number, bends: list(object({ x: number, degrees: number })) },
 )
 const term = object({ what: code, sign: { enum: [1, -1] }, value: number, from: text })
 export const reckoningShape = object(

@@ -48,19 +48,17 @@ const brackets = ({ left, right }: { readonly left: Length; readonly right: Leng
   (left === 0 ? 0 : 1) + (right === 0 ? 0 : 1)
 const way = ({ left, right }: { readonly left: Length; readonly right: Length }): number => Math.abs(left) + Math.abs(right)
 
-/** The first of the best: what is inside the tolerance by the fewest brackets before all else, then what remains, then how far. */
-function better(tolerance: Length) {
-  const rank = (move: BracketMove): readonly number[] => [
-    Math.max(0, move.remains - tolerance),
-    brackets(move),
-    move.remains,
-    way(move),
-  ]
-  return <M extends BracketMove>(a: M, b: M): M => {
-    const [one, other] = [rank(a), rank(b)]
-    const i = one.findIndex((value, n) => value !== other[n])
-    return i >= 0 && (other[i] as number) < (one[i] as number) ? b : a
-  }
+type Rank = readonly number[]
+/** What is inside the tolerance by the fewest brackets comes before all else, then what leaves the least, then the shortest way. */
+const rankOf = (move: BracketMove, tolerance: Length): Rank => [
+  Math.max(0, move.remains - tolerance),
+  brackets(move),
+  move.remains,
+  way(move),
+]
+const isBefore = (a: Rank, b: Rank): boolean => {
+  const i = a.findIndex((value, n) => value !== b[n])
+  return i >= 0 && (a[i] as number) < (b[i] as number)
 }
 
 /** How the moves are looked for. `most`: the furthest that a bracket may go; `inLine`: how far a support may be off the rod. */
@@ -77,12 +75,21 @@ export function moveBrackets(
   held: Held,
   { step, most, inLine, tolerance }: MoveRules,
 ): BracketMove | undefined {
-  const all = allMoves(held, step, most, inLine).map((move): BracketMove => {
+  let best: BracketMove | undefined
+  for (const move of allMoves(held, step, most, inLine)) {
     const left = hooks.map(({ x, lift }) => Math.abs(lift - riseAt(held, move, x)))
-    return { ...move, remains: Math.max(...left) as Length }
-  })
-  return all.length === 0 ? undefined : all.reduce(better(tolerance))
+    const found = { ...move, remains: Math.max(...left) as Length }
+    if (!best || isBefore(rankOf(found, tolerance), rankOf(best, tolerance))) best = found
+  }
+  return best
 }
+
+/** The least that can remain when every pin may go to the end of its range: what pins of a chain leave is no less. */
+const atLeast = (chain: readonly ChainHook[], { least, most }: PinRange): Length =>
+  Math.max(
+    0,
+    ...chain.map(({ pin, lift }) => Math.max(lift - (Math.max(most, pin) - pin), -lift - (pin - Math.min(least, pin)))),
+  ) as Length
 
 /** The best move of brackets with pins set to it. `places`: where the hooks of the chain are. */
 export function moveBoth(
@@ -92,9 +99,14 @@ export function moveBoth(
   range: PinRange,
   { step, most, inLine, tolerance }: MoveRules,
 ): (BracketMove & PinsSet) | undefined {
-  const all = allMoves(held, step, most, inLine).map((move) => {
+  let best: (BracketMove & PinsSet) | undefined
+  for (const move of allMoves(held, step, most, inLine)) {
     const moved = chain.map((hook, i) => ({ ...hook, lift: (hook.lift - riseAt(held, move, places[i] as Length)) as Length }))
-    return { ...move, ...trueUp(moved, range, tolerance) }
-  })
-  return all.length === 0 ? undefined : all.reduce(better(tolerance))
+    const hoped = rankOf({ ...move, remains: atLeast(moved, range) }, tolerance)
+    // What cannot become the best is not worked out.
+    if (best && !isBefore(hoped, rankOf(best, tolerance))) continue
+    const found = { ...move, ...trueUp(moved, range, tolerance) }
+    if (!best || isBefore(rankOf(found, tolerance), rankOf(best, tolerance))) best = found
+  }
+  return best
 }

@@ -1,5 +1,5 @@
 import { formula, type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
-import { type FloorPoint, floorAt } from './floor.ts'
+import { type FloorPoint, floorAt, straight } from './floor.ts'
 
 /** Where a hook hangs when its panel is drawn, between its leading edge and its outer end. */
 export const hookDrawn = (name: string, drawn: Length, leading: LengthReckoning, end: LengthReckoning): LengthReckoning =>
@@ -36,4 +36,12 @@ export const clearsAfter = (
 ): LengthReckoning => {
   const [up, down] = hemAt === 'apron' ? [minus, plus] : [plus, minus]
   return sum(name, 'drapery/hem-after', plus('drapery/hem-now', now), up('drapery/pin-set', set), down('drapery/pin-now', pin))
+}
+
+/** The floor below a place as `floorAt` has it, as a bare number for drawings and comparisons: not rounded, and no reckoning is made of it. */
+export function floorUnder(points: readonly FloorPoint[], x: number): number {
+  const a = points.findLast((point) => point.x.value <= x)
+  const b = points.find((point) => point.x.value > x)
+  if (!a || !b) return (a ?? b)?.y.value ?? 0
+  return straight(x, a.x.value, a.y.value, b.x.value, b.y.value)
 }

@@ -3,7 +3,7 @@ import { type Length, wholeNanometres } from '@evenhem/length'
 import type { WayOut } from '@evenhem/plugin'
 import {
   type ChainHook,
-  floorAt,
+  floorUnder,
   type Held,
   type Movable,
   moveBoth,
@@ -47,11 +47,11 @@ function clearsThen({ it }: HemAt, hook: HemHook, { pin, rise }: ReturnType<Fate
 export function leastOpen(hem: HemAt, panels: readonly HemPanel[], fate: Fate): Length | undefined {
   const { it, floor } = hem
   if (!floor || it.draw === 'stationary' || (it.hemAt ?? 'floor') !== 'floor') return undefined
-  const under = (x: Length): number => floorAt('', floor.points, { value: x, from: '' }).value
+  const under = (x: Length): number => floorUnder(floor.points, x)
   const each = panels.flatMap(({ hooks }) =>
     hooks.map((hook) => clearsThen(hem, hook, fate(hook)) + under(hook.drawn.value) - under(hook.stacked)),
   )
-  return each.length === 0 ? undefined : (Math.min(...each) as Length)
+  return each.length === 0 ? undefined : wholeNanometres(Math.min(...each))
 }
 
 /** Pins that are to be set, and for each panel of which something changes the readings it was worked out from and what it should make of them. */

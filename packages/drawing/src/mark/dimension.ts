@@ -41,6 +41,8 @@ function extension(axis: 'x' | 'y', thing: At, line: number, beyond: number): re
   return [[on(axis, along(axis, thing), start + away * 0.4 * beyond), on(axis, along(axis, thing), line + away * beyond)]]
 }
 
+/** Where a broken line has its mark, as a share of the way from where it begins. */
+const breakAt = 0.12
 /** The break mark of a line whose end lies outside: two strokes across it. */
 function breakMark(axis: 'x' | 'y', at: number, line: number, size: number): readonly Stroke[] {
   return [-0.4, 0.4].map((shift) =>
@@ -74,8 +76,11 @@ export const dimension: MarkTable<Dimension, PlacedDimension, Spot> = {
       to: on(axis, shown[1], line),
       line: pieces(axis, Math.min(...shown) - half, Math.max(...shown) + half, line, moved(spot.tag.block, spot.at)),
       extensions: inside.flatMap((thing) => extension(axis, thing, line, half)),
-      ticks: shown.flatMap((end, n) => (isOut[n] ? breakMark(axis, end, line, half) : [tick(on(axis, end, line), half)])),
-      broken: isOut.includes(true),
+      ticks: [
+        ...shown.flatMap((end, n) => (isOut[n] ? breakMark(axis, end, line, half) : [tick(on(axis, end, line), half)])),
+        ...(mark.broken ? breakMark(axis, shown[0] + breakAt * (shown[1] - shown[0]), line, half) : []),
+      ],
+      broken: mark.broken === true || isOut.includes(true),
       label: labelAt(mark.figure, mark.role, spot, options),
     }
   },
