@@ -34,22 +34,22 @@ export const trueUpWordsEs: Words &
     '{how, select, again {Lo decidido aún no está comprobado: hay que medir otra vez el dobladillo.} other {{count, plural, one {El dobladillo de un paño aún no se midió.} other {Los dobladillos de # paños aún no se midieron.}}}}',
     '{how, select, again {Ponga las medidas nuevas sobre las viejas, bajo los mismos ganchos.} other {Mídalo al menos bajo dos ganchos de cada paño, cerrado y con los pliegues sueltos.}}',
   ),
-  'drapery/way-pins': one(
+  'drapery/way-hem-pins': one(
     'Cambie {count, plural, one {un gancho} other {# ganchos}}: el dobladillo queda a {off} o menos de {clearance} en todo el ancho.{inside, select, no { Más no se logra con los ganchos.} other {}}{opens, select, yes { Abierto, queda a {open} como mínimo.} other {}} Los soportes se quedan.',
   ),
-  'drapery/way-pins-half': one(
+  'drapery/way-hem-pins-half': one(
     'La mitad de eso, {count, plural, one {un gancho} other {# ganchos}}: cerrado, el dobladillo queda a {off} o menos de {clearance}, y abierto queda a {open} como mínimo.',
   ),
-  'drapery/way-brackets': one(
+  'drapery/way-hem-brackets': one(
     '{which, select, left {{leftWay, select, up {Suba} other {Baje}} el soporte izquierdo {left}} right {{rightWay, select, up {Suba} other {Baje}} el soporte derecho {right}} other {{leftWay, select, up {Suba} other {Baje}} el soporte izquierdo {left} y {rightWay, select, up {suba} other {baje}} el derecho {right}}}{supports, plural, =0 {} one {, con ellos el intermedio} other {, con ellos los intermedios}}: el dobladillo queda a {off} o menos de {clearance} en todo el ancho. Los ganchos se quedan.{inside, select, no { Un agujero nuevo no permite más.} other {}}',
   ),
-  'drapery/way-brackets-pins': one(
+  'drapery/way-hem-brackets-pins': one(
     '{which, select, left {{leftWay, select, up {Suba} other {Baje}} el soporte izquierdo {left}} right {{rightWay, select, up {Suba} other {Baje}} el soporte derecho {right}} other {{leftWay, select, up {Suba} other {Baje}} el soporte izquierdo {left} y {rightWay, select, up {suba} other {baje}} el derecho {right}}}{supports, plural, =0 {} one {, con ellos el intermedio} other {, con ellos los intermedios}}, y cambie {count, plural, one {un gancho} other {# ganchos}}: el dobladillo queda a {off} o menos de {clearance} en todo el ancho.{inside, select, no { Más no logran los dos.} other {}}',
   ),
-  'drapery/way-panel-back': one(
+  'drapery/way-hem-panel-back': one(
     'El {panel} vuelve al taller: {how, select, long {le sobran} other {le faltan}} {length}.{inside, select, no { Arreglado así, aún quedan {off}.} other {}}',
   ),
-  'drapery/way-read-again': one('Se midió otra vez, y mide lo mismo.'),
+  'drapery/way-hem-read-again': one('Se midió otra vez, y mide lo mismo.'),
   'drapery/look-again': one('El dobladillo se mide otra vez el {date}.'),
   'drapery/look-again.warn': one(
     'Esta tela se asienta; no hay día fijado para medir otra vez el dobladillo.',

@@ -44,22 +44,22 @@ export const trueUpWords = {
     '{how, select, again {What was decided is not proven yet: the hem is to be read again.} other {{count, plural, one {The hem of one panel is not read yet.} other {The hems of # panels are not read yet.}}}}',
     '{how, select, again {Put the new readings over the old ones, below the same hooks.} other {Read it below two hooks of each panel at least, drawn and with its folds released.}}',
   ),
-  'drapery/way-pins': one(
+  'drapery/way-hem-pins': one(
     '{count, plural, one {Set one pin} other {Set # pins}} again: the hem comes within {off} of {clearance} all along.{inside, select, no { More than that pins can’t do.} other {}}{opens, select, yes { Opened, it clears {open} at least.} other {}} Brackets stay.',
   ),
-  'drapery/way-pins-half': one(
+  'drapery/way-hem-pins-half': one(
     'Half of that, {count, plural, one {one pin} other {# pins}}: the drawn hem comes within {off} of {clearance}, and opened it clears {open} at least.',
   ),
-  'drapery/way-brackets': one(
+  'drapery/way-hem-brackets': one(
     '{which, select, left {{leftWay, select, up {Raise} other {Lower}} the left bracket by {left}} right {{rightWay, select, up {Raise} other {Lower}} the right bracket by {right}} other {{leftWay, select, up {Raise} other {Lower}} the left bracket by {left} and {rightWay, select, up {raise} other {lower}} the right one by {right}}}{supports, plural, =0 {} one {, the support with them} other {, the supports with them}}: the hem comes within {off} of {clearance} all along. Pins stay.{inside, select, no { A new hole allows nothing nearer.} other {}}',
   ),
-  'drapery/way-brackets-pins': one(
+  'drapery/way-hem-brackets-pins': one(
     '{which, select, left {{leftWay, select, up {Raise} other {Lower}} the left bracket by {left}} right {{rightWay, select, up {Raise} other {Lower}} the right bracket by {right}} other {{leftWay, select, up {Raise} other {Lower}} the left bracket by {left} and {rightWay, select, up {raise} other {lower}} the right one by {right}}}{supports, plural, =0 {} one {, the support with them} other {, the supports with them}}, and {count, plural, one {set one pin} other {set # pins}} again: the hem comes within {off} of {clearance} all along.{inside, select, no { That is as near as both come.} other {}}',
   ),
-  'drapery/way-panel-back': one(
+  'drapery/way-hem-panel-back': one(
     'The {panel} goes back to the workroom: it is {length} too {how, select, long {long} other {short}}.{inside, select, no { Mended by that, {off} still remains.} other {}}',
   ),
-  'drapery/way-read-again': one('It was read again, and reads the same.'),
+  'drapery/way-hem-read-again': one('It was read again, and reads the same.'),
   'drapery/look-again': one('The hem is read again on {date}.'),
   'drapery/look-again.warn': one(
     'This cloth settles; no day is set to read the hem again.',

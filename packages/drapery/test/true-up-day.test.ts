@@ -40,7 +40,7 @@ const rising = [...read('left', [1, 1 / 2], [7, 1 / 2], [12, 1 / 2]), ...read('r
 describe('a hem from hanging to even, entry by entry', () => {
   const hung = put(ordered, [['found/hungOn', '2026-11-30']])
   const once = put(hung, rising)
-  const set = taken(once, 'way-pins')
+  const set = taken(once, 'way-hem-pins')
   const partly = put(set, read('right', [7, 1 / 2]))
   const again = put(partly, read('right', [12, 9 / 16]))
   test('before it hangs nothing is said', () => expect(evenOf(ordered)).toBeUndefined())
@@ -55,7 +55,7 @@ describe('a hem from hanging to even, entry by entry', () => {
       values: { hook: { count: 12 }, off: { length: inch / 4 }, way: 'high', reads: { length: (3 * inch) / 4 } },
     }))
   test('its ways: pins first, then the bracket that leaves more, the workroom last', () =>
-    expect(ways(once)).toEqual(['way-pins', 'way-brackets', 'way-panel-back']))
+    expect(ways(once)).toEqual(['way-hem-pins', 'way-hem-brackets', 'way-hem-panel-back']))
   test('a step says the nine pins, hook by hook', () =>
     expect(step(once, 'set-pins')?.numbers?.map(({ what, value }) => [what.replace('drapery/hook-', ''), value / inch])).toEqual([
       ...[5, 6, 7, 8, 9].map((n) => [`right-${n}`, 3 / 8]),
@@ -84,7 +84,7 @@ describe('a hem from hanging to even, entry by entry', () => {
       ...Array(4).fill(1 / 4),
     ]))
   test('pins that changed nothing: whoever reads the same says so, and it is too high again', () => {
-    const same = taken(set, 'way-read-again')
+    const same = taken(set, 'way-hem-read-again')
     expect(evenOf(same)).toMatchObject({ verdict: 'fail', values: { hook: { count: 12 } } })
   })
   test('weeks later it has settled: the same again, from the pins that were set', () => {
@@ -93,7 +93,7 @@ describe('a hem from hanging to even, entry by entry', () => {
       ...read('right', [1, 5 / 16], [7, 5 / 16], [12, 3 / 8]),
     ])
     expect(evenOf(settled)).toMatchObject({ verdict: 'fail', values: { way: 'low' } })
-    const trued = taken(settled, 'way-pins')
+    const trued = taken(settled, 'way-hem-pins')
     expect(evenOf(trued)).toMatchObject({ verdict: 'unknown', values: { count: { count: 2 } } })
     expect(
       evenOf(
@@ -108,7 +108,7 @@ describe('a hem from hanging to even, entry by entry', () => {
 })
 
 describe('a bracket that moves', () => {
-  const moved = taken(put(ordered, rising), 'way-brackets')
+  const moved = taken(put(ordered, rising), 'way-hem-brackets')
   test('both hems are to be read again, and a step says how far it goes and where its hole then is', () => {
     expect(evenOf(moved)).toMatchObject({ verdict: 'unknown', values: { count: { count: 2 } } })
     expect(step(moved, 'move-bracket-right')).toMatchObject({
@@ -118,18 +118,18 @@ describe('a bracket that moves', () => {
   })
   test('its mark goes from the hole as it was read, where it was', () => {
     const read = put(ordered, [...rising, ['found/brackets/right/floorToHole', inches(90.5)]])
-    expect(step(taken(read, 'way-brackets'), 'move-bracket-right')?.values).toMatchObject({ to: { length: 90.125 * inch } })
+    expect(step(taken(read, 'way-hem-brackets'), 'move-bracket-right')?.values).toMatchObject({ to: { length: 90.125 * inch } })
   })
   test('a hollow wall wants three quarters, which brings nothing here', () => {
     const hollow: Entry = [`${window}/walls/a/buildUp/behind`, 'hollow']
-    expect(ways(put(ordered, [hollow, ...rising]))).toEqual(['way-pins', 'way-panel-back'])
+    expect(ways(put(ordered, [hollow, ...rising]))).toEqual(['way-hem-pins', 'way-hem-panel-back'])
   })
   test('on a casing it is screwed into wood', () => {
     const onCasing: readonly Entry[] = [
       [`${window}/walls/a/buildUp/behind`, 'hollow'],
       ['mount', 'casing'],
     ]
-    expect(ways(put(ordered, [...onCasing, ...rising]))).toContain('way-brackets')
+    expect(ways(put(ordered, [...onCasing, ...rising]))).toContain('way-hem-brackets')
   })
 })
 
@@ -147,7 +147,7 @@ describe('what a hem is measured from', () => {
     expect(evenOf(sill('apron', 3 / 4))?.values).toMatchObject({ way: 'low' })
     expect([pins(sill('sill', 3 / 4)), pins(sill('apron', 3 / 4))].map((pin) => (pin ?? 0) / inch)).toEqual([1 / 4, 3 / 4])
     expect(upOf(sill('apron', 3 / 4)).panels[0]?.hooks[0]?.after?.value).toBe(inch / 2)
-    expect(taken(sill('apron', 3 / 4), 'way-pins').rooms[0]?.windows[0]?.treatments[0]?.found?.decided?.['hem-left']).toBe(
+    expect(taken(sill('apron', 3 / 4), 'way-hem-pins').rooms[0]?.windows[0]?.treatments[0]?.found?.decided?.['hem-left']).toBe(
       'pins; read 1: 19.05 mm, 12: 19.05 mm; meant 1: 12.7 mm, 12: 12.7 mm',
     )
   })
@@ -160,7 +160,7 @@ describe('what a hem is measured from', () => {
       ...read('right', [1, -1], [12, -1]),
     ])
     expect(evenOf(lying)?.values).toMatchObject({ way: 'high', off: { length: inch / 2 } })
-    expect(evenOf(lying)?.ways?.[0]).toMatchObject({ code: 'drapery/way-brackets-pins' })
+    expect(evenOf(lying)?.ways?.[0]).toMatchObject({ code: 'drapery/way-hem-brackets-pins' })
   })
   test('an older reading of a whole panel holds all along', () => {
     const whole = put(ordered, [['found/hems', { left: inches(0.5), right: inches(0.75) }]])
@@ -189,18 +189,18 @@ describe('opened over a high floor', () => {
   const hem = put(ordered, [...deep, ...read('left', [1, 1], [7, 3 / 4], [12, 1 / 2]), ...read('right', [1, 1], [7, 1], [12, 1])])
   const numbers = (code: string) => evenOf(hem)?.ways?.find((one) => one.code === `drapery/${code}`)?.values
   test('half the correction is offered after the whole one, and more is left under the open panel', () => {
-    expect(ways(hem)?.slice(0, 2)).toEqual(['way-pins', 'way-pins-half'])
-    const [whole, half] = [numbers('way-pins'), numbers('way-pins-half')] as Record<string, { length: number }>[]
+    expect(ways(hem)?.slice(0, 2)).toEqual(['way-hem-pins', 'way-hem-pins-half'])
+    const [whole, half] = [numbers('way-hem-pins'), numbers('way-hem-pins-half')] as Record<string, { length: number }>[]
     expect(half?.open?.length).toBeGreaterThan((whole?.open?.length ?? 0) + inch / 8)
     expect(half?.off?.length).toBeGreaterThan(whole?.off?.length ?? 0)
   })
   test('where the floor is level there is no half', () =>
-    expect(ways(put(hem, [[`${window}/floor`, []]]))).not.toContain('way-pins-half'))
+    expect(ways(put(hem, [[`${window}/floor`, []]]))).not.toContain('way-hem-pins-half'))
 })
 
 test('a bracket in the ceiling never moves, nor one that is another treatment’s', () => {
-  expect(ways(put(ordered, [['mount', 'ceiling'], ...rising]))).toEqual(['way-pins', 'way-panel-back'])
-  expect(ways(put(ordered, [['bracketsOf', 'under'], ...rising]))).toEqual(['way-pins', 'way-panel-back'])
+  expect(ways(put(ordered, [['mount', 'ceiling'], ...rising]))).toEqual(['way-hem-pins', 'way-hem-panel-back'])
+  expect(ways(put(ordered, [['bracketsOf', 'under'], ...rising]))).toEqual(['way-hem-pins', 'way-hem-panel-back'])
 })
 describe('the range of pins', () => {
   const { job } = ordered

@@ -5,7 +5,7 @@ import { layers, rule } from '@evenhem/plugin'
 import { floorUnder } from '../arithmetic/index.ts'
 import { type Floor, floor, type HangLine, type HookPlace, hangLine, hookMap, type Side } from '../facts.ts'
 import { type HemPanel, type TrueUp, trueUp } from '../facts-true-up.ts'
-import { outerSide } from '../given.ts'
+import { outerSide, perhaps } from '../given.ts'
 import { hooksToRead } from '../rules/true-up-steps.ts'
 import { mm, outline, through } from './shapes.ts'
 
@@ -122,19 +122,18 @@ function readings(
   clears: TrueUp | undefined,
 ): readonly Mark[] {
   const { hooks, up, id } = panel
-  const wanted = up ? up.readings.map(({ n }) => n) : hooksToRead(it, id, places)
+  const alone = Object.keys(it.found?.hemsRead?.[id] ?? {}).map(Number)
+  const wanted = up ? up.readings.map(({ n }) => n) : [...new Set([...hooksToRead(it, id, places), ...alone])]
   const [first, last] = [hooks[0]?.x ?? 0, hooks.at(-1)?.x ?? 0]
   return wanted.flatMap((n): readonly Mark[] => {
     const own = hooks.find((hook) => hook.n === n)
     if (!own) return []
     const x = own.x + inward * (1 - (2 * (own.x - first)) / (last - first || 1)) * (last - first)
-    const value = up?.readings.find((one) => one.n === n)?.value
-    const figure: Figure = {
-      of: value?.from ?? below(at, 'found', 'hemsRead', id, String(n)),
-      what: 'drapery/hem-now',
-      ...dressed(value, clears),
-    }
-    return [{ kind: 'dimension', role: 'dimension', side: 'inside', from: [x, own.base], to: [x, own.hem], figure }]
+    const from = below(at, 'found', 'hemsRead', id, String(n))
+    const value = up?.readings.find((one) => one.n === n)?.value ?? perhaps({ value: it.found?.hemsRead?.[id]?.[n], from })
+    const figure: Figure = { of: value?.from ?? from, what: 'drapery/hem-now', ...dressed(value, clears) }
+    const hem = value && !up ? own.base + (it.hemAt === 'apron' ? -steep : steep) * mm(value.value) : own.hem
+    return [upTo(x, own.base, hem, figure)]
   })
 }
 function dressed(value: Known<Length> | undefined, up: TrueUp | undefined): Pick<Figure, 'value' | 'state' | 'off'> {

@@ -1,5 +1,6 @@
 import type { Treatment } from '@evenhem/job'
-import { type Length, millimetre, readLength } from '@evenhem/length'
+import { type Length, readLength } from '@evenhem/length'
+import { exactly } from '../decisions.ts'
 
 /** Readings of one panel by the number of the hook. */
 export type ByHook = Readonly<Record<string, Length>>
@@ -16,10 +17,9 @@ export interface HemDecided {
   readonly read: ByHook
   readonly meant: ByHook
 }
-const exact = (length: Length): string => `${length / millimetre} mm`
 const written = (lengths: ByHook): string =>
   Object.entries(lengths)
-    .map(([n, length]) => `${n}: ${exact(length)}`)
+    .map(([n, length]) => `${n}: ${exactly(length)}`)
     .join(', ')
 export const decidedText = ({ how, read, meant }: HemDecided): string => `${how}; read ${written(read)}; meant ${written(meant)}`
 
@@ -54,7 +54,7 @@ export function isToRead({ read, meant }: HemDecided, readings: ByHook): boolean
 
 /** How a bracket moves, as it stands under `decided/bracket-<side>`: `up 9.525 mm, to 2295.525 mm`; the second is its top hole above the floor. */
 export const moveText = (by: Length, to: Length): string =>
-  `${by > 0 ? 'up' : 'down'} ${exact(Math.abs(by) as Length)}, to ${exact(to)}`
+  `${by > 0 ? 'up' : 'down'} ${exactly(Math.abs(by) as Length)}, to ${exactly(to)}`
 export function moveIn(text: string): { readonly by: Length; readonly to: Length } | undefined {
   const [, way, by = '', to = ''] = /^(up|down) ([^,]+), to (.+)$/.exec(text) ?? []
   const [far, mark] = [lengthIn(by), lengthIn(to)]

@@ -39,7 +39,7 @@ function judged(hem: HemAt, up: TrueUp): Check {
 
 /** What was set and is read the same again: the readings are of the hem as it hangs now. */
 const readTheSame = (at: string, panels: readonly HemPanel[]): WayOut => ({
-  code: 'drapery/way-read-again',
+  code: 'drapery/way-hem-read-again',
   values: {},
   put: panels.map(({ panel }) => ({ at: below(at, 'found', 'decided', `hem-${panel}`), value: 'read again' })),
 })

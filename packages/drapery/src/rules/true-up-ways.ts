@@ -107,7 +107,7 @@ function pinsWay(hem: HemAt, up: TrueUp, whole: Whole, pins: readonly Length[], 
     opens: open === undefined ? 'no' : 'yes',
     open: long({ value: open ?? 0 }),
   }
-  return { remains, way: { code: `drapery/way-${how}`, values, put: puts(hem, up.panels, 'pins', fate) } }
+  return { remains, way: { code: `drapery/way-hem-${how}`, values, put: puts(hem, up.panels, 'pins', fate) } }
 }
 /** The hem half as far as it should go, where going all the way leaves too little under the open panels. */
 function halfWay(hem: HemAt, up: TrueUp, whole: Whole, full: readonly Length[]): Offer | undefined {
@@ -174,7 +174,7 @@ function bracketWay(
     value: moveText(move[side], (markOf(hem, side) + move[side]) as Length),
   }))
   const put = [...marks, ...puts(hem, up.panels, changed > 0 ? 'brackets and pins' : 'brackets', fate)]
-  return { remains: move.remains, way: { code: `drapery/way-brackets${changed > 0 ? '-pins' : ''}`, values, put } }
+  return { remains: move.remains, way: { code: `drapery/way-hem-brackets${changed > 0 ? '-pins' : ''}`, values, put } }
 }
 function bracketWays(hem: HemAt, up: TrueUp, whole: Whole, byPins: Length): readonly Offer[] {
   const held = heldOf(hem)
@@ -214,7 +214,7 @@ function backWays({ at }: HemAt, up: TrueUp): readonly WayOut[] {
       inside: insideOf(up, found.remains),
     }
     const put = [{ at: below(at, 'found', 'decided', `hem-${panel}`), value: decidedText({ how: 'goes back', read, meant }) }]
-    return { code: 'drapery/way-panel-back', values, put }
+    return { code: 'drapery/way-hem-panel-back', values, put }
   })
 }
 
