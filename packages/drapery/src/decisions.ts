@@ -1,5 +1,10 @@
-import { below, type Place, type Treatment } from '@evenhem/job'
+import { below, type Place } from '@evenhem/job'
 import { type Length, millimetre } from '@evenhem/length'
+
+/** A treatment, or a window for what its openings measure. */
+export interface HasDecisions {
+  readonly found?: { readonly decided?: Readonly<Record<string, string>> }
+}
 
 /** What may be decided about a difference. The words stand in the log as they are. */
 export type Choice = 'go on' | 'reset pins' | 'move the brackets' | 'call the workroom'
@@ -16,7 +21,7 @@ export const deciding = (at: Place, key: string, choice: Choice, difference: str
 })
 
 /** What was decided about this difference; undefined when nothing was, or when it was about another one. */
-export function decided({ found }: Treatment, key: string, difference: string): Choice | undefined {
+export function decided({ found }: HasDecisions, key: string, difference: string): Choice | undefined {
   const own = found?.decided?.[key]
   const choices: readonly Choice[] = ['go on', 'reset pins', 'move the brackets', 'call the workroom']
   return choices.find((choice) => own === `${choice}: ${difference}`)

@@ -1,3 +1,4 @@
+import type { JobHead } from '@evenhem/job'
 import { inch, type Known, type Length } from '@evenhem/length'
 
 /** A default of the trade: what holds where the workroom says nothing. */
@@ -19,6 +20,7 @@ export const defaults = {
     basis: 'read',
     source: 'UFGS 12 22 00, paragraph 2.2.1.1, US Department of Defense: plus or minus 1/4 in (6 mm) after tabling',
   },
+  openingOff: { value: eighths(1), basis: 'common practice', source: 'no source' },
   returnUnder: { value: eighths(1), basis: 'common practice', source: 'no source' },
   returnWider: { value: eighths(4), basis: 'common practice', source: 'no source' },
   pinRange: {
@@ -115,6 +117,18 @@ export function ruleOf(
     : { value: own, from: `/job/workroom/rules/${name}` }
 }
 
-/** How far a finished length may be off: the workroom's or the trade's 1/4 in, over 108 in twice as much (common practice, no source). */
-export const lengthAllowed = (job: Parameters<typeof ruleOf>[0], ordered: Length): Length =>
-  (ruleOf(job, 'lengthOff').value * (ordered > 108 * inch ? 2 : 1)) as Length
+type OfWorkroom = Pick<JobHead, 'workroom'>
+
+/** How far a finished length may be off: the workroom's or the trade's 1/4 in, over 108 in its own rule or twice as much (common practice, no source). */
+export const lengthAllowed = (job: OfWorkroom, ordered: Length): Length => {
+  const usual = ruleOf(job, 'lengthOff').value
+  return ordered > 108 * inch ? (job.workroom?.rules?.longOff ?? ((usual * 2) as Length)) : usual
+}
+/** How far a width may be off: the workroom's or the trade's 1/2 in up to 72 in, beyond that a hundredth of it (common practice, no source). */
+export const widthAllowedFor = (job: OfWorkroom, ordered: Length): Length =>
+  ordered > 72 * inch ? (Math.round(ordered / 100) as Length) : ruleOf(job, 'widthOff').value
+/** How far the pins of a pair may be set apart: the workroom's own rule, else what it allows the lengths of a pair. */
+export const pinsAllowed = (job: OfWorkroom): Known<Length> => {
+  const own = job.workroom?.rules?.pinsPair
+  return own === undefined ? ruleOf(job, 'pairOff') : { value: own, from: '/job/workroom/rules/pinsPair' }
+}

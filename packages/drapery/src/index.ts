@@ -19,6 +19,7 @@ import { came, surplusRule } from './rules/inventory.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { obstacles } from './rules/obstacles.ts'
+import { openingRead } from './rules/openings.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
@@ -71,6 +72,7 @@ export const drapery: Plugin = {
     bagsSwapped,
     hemsAlike,
     asOrdered,
+    openingRead,
     surplusRule,
     came,
     returnHeld,

@@ -39,6 +39,17 @@ export const checkInWordsEs: Readonly<Record<keyof typeof checkInWords, Words[st
     'Los dos dobladillos colgarían con {apart} de diferencia: holgura de {left} a la izquierda, de {right} a la derecha. El taller está avisado.',
     'No se marca nada hasta que responda, o hasta que alguien dé una razón para seguir.',
   ),
+  'drapery/opening-read': one('En el vano, {size}: medido {measured}, pedido {ordered}; dentro de la tolerancia.'),
+  'drapery/opening-read.unknown': one('Aún no se sabe si los vanos son como se pidieron.'),
+  'drapery/opening-read.warn': one(
+    'En el vano, {size}: medido {measured}, pedido {ordered}; {off} {way, select, over {más} other {menos}} de lo pedido.',
+    'Mídalo otra vez. El plan sigue lo medido; los paños y la barra se hicieron para lo pedido.',
+  ),
+  'drapery/opening-read.go-on': one('En el vano, {size}: medido {measured}, pedido {ordered}; se decidió seguir así.'),
+  'drapery/opening-read.called': one(
+    'En el vano, {size}: medido {measured}, pedido {ordered}. El taller está avisado.',
+    'No se marca nada hasta que responda, o hasta que alguien dé una razón para seguir.',
+  ),
   'drapery/panels-swapped': one('Cada paño llegó en su bolsa.'),
   'drapery/panels-swapped.fail': one(
     'Los dos paños llegaron cada uno en la bolsa del otro: cada uno mide como se pidió el otro.',

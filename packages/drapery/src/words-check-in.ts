@@ -41,6 +41,19 @@ export const checkInWords = {
     'The two hems would hang {apart} apart: clearance {left} on the left, {right} on the right. The workroom is called.',
     'Nothing is marked until it has answered, or until somebody gives a reason to go on.',
   ),
+  'drapery/opening-read': one('At the opening, {size}: {measured}, ordered {ordered}; inside the tolerance.'),
+  'drapery/opening-read.unknown': one('Not known yet whether the openings are as ordered.'),
+  'drapery/opening-read.warn': one(
+    'At the opening, {size}: {measured} measured, {ordered} ordered, {off} {way, select, over {more} other {less}} than ordered.',
+    'Measure it again. The plan follows what was measured; the panels and the rod were made for what was ordered.',
+  ),
+  'drapery/opening-read.go-on': one(
+    'At the opening, {size}: {measured} measured, {ordered} ordered; it was decided to go on with it.',
+  ),
+  'drapery/opening-read.called': one(
+    'At the opening, {size}: {measured} measured, {ordered} ordered. The workroom is called.',
+    'Nothing is marked until it has answered, or until somebody gives a reason to go on.',
+  ),
   'drapery/panels-swapped': one('Each panel came in its own bag.'),
   'drapery/panels-swapped.fail': one(
     'The two panels came in each other’s bags: each measures as the other was ordered.',

@@ -153,10 +153,14 @@ test('a finial may touch the side wall and not pass it', () => {
 
 test('what is to be measured is expected as it was ordered', () => {
   const plan = planned()
-  expect(step(plan, 'measure-panels').captures.map((each: Plain) => [each.at, each.expected, each.tolerance])).toEqual([
-    [`${at}/panels/left/finishedLength`, long(89), long(0.25)],
-    [`${at}/panels/right/finishedLength`, long(89), long(0.25)],
-  ])
+  expect(step(plan, 'measure-panels').captures.map((each: Plain) => [each.at, each.expected, each.tolerance])).toEqual(
+    ['left', 'right'].flatMap((side) => [
+      [`${at}/panels/${side}/finishedLength`, long(89), long(0.25)],
+      [`${at}/panels/${side}/firstToLast`, long(37.5), long(0.5)],
+      [`${at}/panels/${side}/return`, long(3.5), long(0.125)],
+      [`${at}/panels/${side}/pin`, long(0.5), long(0.0625)],
+    ]),
+  )
   expect(step(plan, 'measure-window').captures[0].at).toMatch(/\/walls\/a\/openings\/o\/casing\/width$/)
 })
 const numbers = (plan: Plan, id: string) => step(plan, id).numbers.map((each: Plain) => [each.what, each.value / inch])

@@ -109,6 +109,12 @@ export interface Rules {
   readonly widthOff?: Length
   /** How far a finished length may differ from the order. Default 1/4 in. */
   readonly lengthOff?: Length
+  /** How far a finished length over 108 in may differ from the order. Default twice `lengthOff`. */
+  readonly longOff?: Length
+  /** How far an opening may measure otherwise than the order says before it is looked at. Default 1/8 in. */
+  readonly openingOff?: Length
+  /** How far the pins of the panels of a pair may be set apart. Default what `pairOff` is. */
+  readonly pinsPair?: Length
   /** How much narrower than ordered a return may measure. Default 1/8 in. */
   readonly returnUnder?: Length
   /** How much wider than ordered a return may measure. Default 1/2 in. */
@@ -933,6 +939,11 @@ export interface WindowFound {
   /** Stops that somebody lifted, by the code of the check, each with the reason. */
   readonly overrides?: {
     /** Why the work went on. */
+    readonly [k: string]: string
+  }
+  /** What was decided about a difference of its openings, by what it is about. */
+  readonly decided?: {
+    /** The decision. */
     readonly [k: string]: string
   }
   /** Notes, each under a name of its own. */

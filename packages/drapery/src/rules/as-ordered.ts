@@ -89,8 +89,8 @@ function waysOf(
   return [
     ...(inPins ? [...pins, ...brackets] : [...brackets, ...pins]),
     ...(size === 'pin' && pins.length === 0 ? [pinAsOrdered(subject, panel, was)] : []),
-    ...(verdict === 'warn' ? [decideWay(subject, 'go on', key, difference)] : []),
-    decideWay(subject, 'call the workroom', key, difference),
+    ...(verdict === 'warn' ? [decideWay(subject.at, 'go on', key, difference)] : []),
+    decideWay(subject.at, 'call the workroom', key, difference),
   ]
 }
 

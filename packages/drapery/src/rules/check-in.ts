@@ -46,8 +46,8 @@ export const hemsAlike = rule({
   const choice = decided(it, 'hems', difference)
   const ways = [
     ...pinsWay(subject, facts),
-    ...(verdict === 'warn' ? [decideWay(subject, 'go on', 'hems', difference)] : []),
-    ...(choice ? [] : [decideWay(subject, 'call the workroom', 'hems', difference)]),
+    ...(verdict === 'warn' ? [decideWay(subject.at, 'go on', 'hems', difference)] : []),
+    ...(choice ? [] : [decideWay(subject.at, 'call the workroom', 'hems', difference)]),
   ]
   return { checks: [settled({ ...found, about: `hems ${difference}`, ways }, choice)], reckonings: [apart] }
 })

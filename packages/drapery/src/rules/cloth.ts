@@ -2,7 +2,7 @@ import { below } from '@evenhem/job'
 import { type Length, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { overFloor, settles } from '../arithmetic/index.ts'
-import { ruleOf } from '../defaults.ts'
+import { pinsAllowed, ruleOf } from '../defaults.ts'
 import { coverage, hangLine, makeUp, type PanelMakeUp, swapped, takeoff, topOfRod } from '../facts.ts'
 import { check, kilogramsOf, long, magnitude, panelAt } from '../given.ts'
 
@@ -51,7 +51,7 @@ export const pinsAlike = rule({
   if (!first || others.length === 0) return {}
   const far = others.reduce((a, b) => (Math.abs(b.pin.value - first.pin.value) > Math.abs(a.pin.value - first.pin.value) ? b : a))
   const apart = sum(`${at}#pins-apart`, 'drapery/pins-apart', plus('drapery/pin', far.pin), minus('drapery/pin', first.pin))
-  const near = ruleOf(job, 'pairOff')
+  const near = pinsAllowed(job)
   const isApart = Math.abs(apart.value) > near.value
   // A longer panel hangs as high with deeper pins.
   const taken = isApart && Math.abs(apart.value - (far.finishedLength.value - first.finishedLength.value)) <= near.value

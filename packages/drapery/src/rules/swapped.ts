@@ -69,7 +69,7 @@ export const bagsSwapped = rule({
     about: `panels ${difference}`,
     ways: [
       { code: 'drapery/way-swap', values: {}, put: swapping(subject, is, was) },
-      ...(isCalled ? [] : [decideWay(subject, 'call the workroom', 'panels', difference)]),
+      ...(isCalled ? [] : [decideWay(subject.at, 'call the workroom', 'panels', difference)]),
     ],
   }
   return { swapped: { panels: is.map(({ id }) => id) }, checks: [found] }

@@ -164,7 +164,7 @@ export function moveWay(subject: CheckedIn, { pinReach, headRoomLeft }: Leaves):
 }
 
 /** A decision that leaves everything as it is: go on with it, or call the workroom. */
-export const decideWay = ({ at }: CheckedIn, choice: 'go on' | 'call the workroom', key: string, difference: string): WayOut => ({
+export const decideWay = (at: Place, choice: 'go on' | 'call the workroom', key: string, difference: string): WayOut => ({
   code: choice === 'go on' ? 'drapery/way-go-on' : 'drapery/way-call',
   values: {},
   put: [deciding(at, key, choice, difference)],

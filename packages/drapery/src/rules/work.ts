@@ -1,8 +1,8 @@
-import { below, type Fabric, type Place, type Treatment, type Window } from '@evenhem/job'
+import { below, type Fabric, type JobHead, type Panel, type Place, type Treatment, type Window } from '@evenhem/job'
 import { type Known, type Length, type LengthReckoning, number } from '@evenhem/length'
 import { type Capture, type Entry, entries, parts, rule, type Step, steps } from '@evenhem/plugin'
 import { pastCasing } from '../arithmetic/index.ts'
-import { lengthAllowed, ruleOf } from '../defaults.ts'
+import { lengthAllowed, ruleOf, widthAllowedFor } from '../defaults.ts'
 import {
   coverage,
   frame,
@@ -24,6 +24,27 @@ import { hemCaptures, hooksSaid } from './true-up-steps.ts'
 const code = (name: string) => ({ code: `drapery/${name}` })
 const ladder = 'drapery/caution-ladder'
 
+/** What the tape reads on a panel, with what the order expects there and how far it may be off. */
+function readingsOf(panel: Panel, at: Place, job: JobHead): readonly Capture[] {
+  const allowed = {
+    finishedLength: lengthAllowed(job, panel.finishedLength ?? (0 as Length)),
+    firstToLast: widthAllowedFor(job, panel.firstToLast ?? (0 as Length)),
+    return: ruleOf(job, 'returnUnder').value,
+    pin: ruleOf(job, 'pinOff').value,
+  }
+  return (['finishedLength', 'firstToLast', 'return', 'pin'] as const)
+    .filter((size) => size !== 'return' || panel.return !== 0)
+    .map((size): Capture => {
+      const expected = panel[size]
+      return {
+        at: below(at, size),
+        as: 'length',
+        ...(expected === undefined ? {} : { expected: { length: expected } }),
+        tolerance: { length: allowed[size] },
+      }
+    })
+}
+
 /** Unpack on a clean cover and count, then lay the tape on the panels and the window, before anything is marked. */
 export const arrival = rule({ id: 'arrival', on: 'treatment', needs: { packed: { maybe: packed } }, gives: { steps } }).run(
   ({ it, ordered, at, job, window }, facts) => {
@@ -31,14 +52,7 @@ export const arrival = rule({ id: 'arrival', on: 'treatment', needs: { packed: {
     const casings = coveredBy(it, window, windowOf(at)).map(
       ({ openingAt }): Capture => ({ at: below(openingAt, 'casing', 'width'), as: 'length' }),
     )
-    const panels = ordered.panels.map(
-      (panel): Capture => ({
-        at: below(panelAt(at, panel.id), 'finishedLength'),
-        as: 'length',
-        ...(panel.finishedLength === undefined ? {} : { expected: { length: panel.finishedLength } }),
-        tolerance: { length: lengthAllowed(job, panel.finishedLength ?? lengthOff.value) },
-      }),
-    )
+    const panels = ordered.panels.flatMap((panel) => readingsOf(panel, panelAt(at, panel.id), job))
     const floor = (window.floor ?? []).map(
       (point): Capture => ({ at: below(windowOf(at), 'floor', point.id, 'y'), as: 'length', expected: { length: point.y } }),
     )

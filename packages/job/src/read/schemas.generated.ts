@@ -407,6 +407,30 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "How far a finished length may differ from the order. Default 1/4 in."
         },
+        "longOff": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a finished length over 108 in may differ from the order. Default twice `lengthOff`."
+        },
+        "openingOff": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far an opening may measure otherwise than the order says before it is looked at. Default 1/8 in."
+        },
+        "pinsPair": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far the pins of the panels of a pair may be set apart. Default what `pairOff` is."
+        },
         "returnUnder": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {
@@ -1300,6 +1324,15 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "type": "string",
                 "minLength": 1,
                 "description": "Why the work went on."
+              }
+            },
+            "decided": {
+              "type": "object",
+              "description": "What was decided about a difference of its openings, by what it is about.",
+              "additionalProperties": {
+                "type": "string",
+                "minLength": 1,
+                "description": "The decision."
               }
             },
             "notes": {
