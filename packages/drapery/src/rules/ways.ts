@@ -1,5 +1,5 @@
 import { below, type JobHead, type Panel, type Place, type Treatment } from '@evenhem/job'
-import { inch, type Known, type Length } from '@evenhem/length'
+import type { Known, Length } from '@evenhem/length'
 import type { Values, WayOut } from '@evenhem/plugin'
 import { compareFinishedLength, followLengths, type PinsReset, resetPins } from '../arithmetic/index.ts'
 import { type Choice, deciding, differenceOf } from '../decisions.ts'
@@ -28,8 +28,6 @@ interface Twin {
 export const twinsOf = ({ it, ordered }: CheckedIn): readonly Twin[] =>
   it.panels.flatMap((is) => ordered.panels.filter(({ id }) => id === is.id).map((was) => ({ is, was })))
 
-/** Pins never sit lower in the heading than this above its lower edge (from memory, no source). */
-const headingBelow = (inch / 2) as Length
 function rangeOf(
   { job }: CheckedIn,
   { is, was }: Twin,
@@ -37,7 +35,7 @@ function rangeOf(
 ): { readonly least: Length; readonly most: Length } {
   const half = ruleOf(job, 'pinRange').value / 2
   const pin = was.pin ?? (0 as Length)
-  const deepest = is.heading?.height === undefined ? Number.POSITIVE_INFINITY : is.heading.height - headingBelow
+  const deepest = is.heading?.height === undefined ? Number.POSITIVE_INFINITY : is.heading.height - ruleOf(job, 'pinBelow').value
   return {
     least: (reach?.least?.value ?? Math.max(0, pin - half)) as Length,
     most: Math.min(reach?.most?.value ?? pin + half, deepest) as Length,
