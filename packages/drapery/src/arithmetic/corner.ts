@@ -61,7 +61,7 @@ const turnHolding = (corners: Turns, x: number): Turns[number] | undefined =>
  */
 export function alongRod(left: number, corners: Turns, x: number): number {
   const turn = turnHolding(corners, x)
-  const passed = corners.filter((corner) => corner !== turn && corner.x.value < x && corner.x.value < (turn?.x.value ?? x))
+  const passed = corners.filter((corner) => corner.x.value < (turn?.x.value ?? x))
   return (turn ? turnAt(turn) : x) - passed.reduce((all, { back }) => all + 2 * back.value, 0) - left
 }
 
