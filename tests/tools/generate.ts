@@ -69,6 +69,7 @@ const chapters: readonly Chapter[] = [
   job,
   ...schemas.map((each) => chapterOf(...each)),
   { schema: schemaFile('../../catalogue/1/catalogue.schema.json'), title: 'Shared catalogue', at: '', job },
+  { schema: schemaFile('../../log/1/event.schema.json'), title: 'Entry of a site log', at: '' },
 ]
 const readme = 'schema/README.md'
 

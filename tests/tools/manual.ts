@@ -9,6 +9,7 @@ type Schema = Omit<Typed, 'properties' | 'items' | 'additionalProperties' | '$de
   readonly default?: unknown
   readonly pattern?: string
   readonly format?: string
+  readonly uniqueItems?: boolean
   readonly 'x-evenhem-names'?: string
   readonly 'x-evenhem-with'?: string
   readonly 'x-evenhem-plausible'?: { readonly least: string; readonly most: string }
@@ -18,7 +19,7 @@ const numbers = ['minimum', 'maximum', 'exclusiveMinimum', 'minItems', 'maxItems
 // A keyword that the manual has no words for is refused, so that no table leaves anything out in silence.
 const known = new Set<string>([
   ...['$schema', '$id', '$ref', '$defs', 'title', 'description', 'type', 'const', 'enum', 'properties', 'required', 'items'],
-  ...['additionalProperties', 'unevaluatedProperties', 'default', 'pattern', 'format', ...numbers],
+  ...['additionalProperties', 'unevaluatedProperties', 'default', 'pattern', 'format', 'uniqueItems', ...numbers],
   ...['x-evenhem-names', 'x-evenhem-plausible', 'x-evenhem-length', 'x-evenhem-kind', 'x-evenhem-with'],
 ])
 
@@ -103,7 +104,7 @@ function between(least: unknown, most: unknown): string | undefined {
 }
 
 function limitsOf(schema: Schema): readonly string[] {
-  const { minLength, maxLength, pattern, exclusiveMinimum, 'x-evenhem-plausible': plausible } = schema
+  const { minLength, maxLength, pattern, uniqueItems, exclusiveMinimum, 'x-evenhem-plausible': plausible } = schema
   const items = between(schema.minItems || undefined, schema.maxItems)
   const length = minLength === 1 && maxLength === undefined ? 'not empty' : between(minLength, maxLength)
   return [
@@ -111,6 +112,7 @@ function limitsOf(schema: Schema): readonly string[] {
     exclusiveMinimum !== undefined && `more than ${exclusiveMinimum}`,
     between(schema.minimum, schema.maximum),
     items && (items === '1' ? '1 item' : `${items} items`),
+    uniqueItems && 'each once',
     length && (length === 'not empty' ? length : `${length} characters`),
     pattern && code(pattern),
   ].filter((limit) => typeof limit === 'string')

@@ -45,12 +45,13 @@ const device = /^[a-z0-9][a-z0-9-]{0,39}$/
 /** Whether a device may be called so: its name is the name of its file. */
 export const isDevice = (name: string): boolean => device.test(name)
 const isNumber = (value: unknown): boolean => Number.isSafeInteger(value) && (value as number) >= 1
-// A lone surrogate is no character: two different ones may be written as the same bytes.
+// A lone surrogate is no character: two different ones may be written as the same bytes. In JSON it may also stand as an escape.
 const isWellFormed = (text: string): boolean => !/\p{Surrogate}/u.test(text)
+const escapesSurrogate = (line: string): boolean => /(?<!\\)(?:\\\\)*\\ud[89a-f]/.test(line)
 const isText = (value: unknown, longest: number): value is string =>
-  typeof value === 'string' && value.length > 0 && value.length <= longest && isWellFormed(value)
+  typeof value === 'string' && value.length > 0 && [...value].length <= longest
 const isId = (value: unknown): boolean => {
-  const [, by = '', n = ''] = typeof value === 'string' ? (/^(.+):([1-9]\d{0,15})$/.exec(value) ?? []) : []
+  const [, by = '', n = ''] = typeof value === 'string' ? (/^(.+):([1-9]\d{0,14})$/.exec(value) ?? []) : []
   return isDevice(by) && isNumber(Number(n))
 }
 const depth = (value: unknown): number =>
@@ -117,7 +118,7 @@ export function readEvent(line: string): Event | Wrong {
   if (line.length > longestLine) return wrong('log/long-line', { most: longestLine })
   try {
     const value: unknown = JSON.parse(line)
-    if (JSON.stringify(value) !== line || !isWellFormed(line)) return wrong('log/odd-json')
+    if (JSON.stringify(value) !== line || !isWellFormed(line) || escapesSurrogate(line)) return wrong('log/odd-json')
     return wrongEvent(value) ?? (value as Event)
   } catch {
     return wrong('log/no-json')
