@@ -2,10 +2,11 @@ import type { Place, PlacedWindow } from '@evenhem/job'
 
 export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'ladder'
 const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'ladder']
-/** What lies over the sheet: the list of findings, a number's working with the numbers that led to it, the last one shown, or the pad for a place, with how many steps lie behind it. */
+/** What lies over the sheet: the list of findings or of stages, a number's working with the numbers that led to it, the last one shown, or the pad for a place, with how many steps lie behind it. */
 export type Over =
   | { readonly is: 'nothing' }
   | { readonly is: 'findings' }
+  | { readonly is: 'stages' }
   | { readonly is: 'working'; readonly trail: readonly string[] }
   | { readonly is: 'pad'; readonly at: Place; readonly behind: number }
 /** Where on a window's sheet somebody is. */
@@ -19,7 +20,7 @@ export const start: Way = { view: 'drawing', over: { is: 'nothing' } }
 /** How many steps back it is to the bare sheet. */
 export const depth = ({ over }: Way): number => {
   if (over.is === 'pad') return over.behind + 1
-  return over.is === 'nothing' ? 0 : over.is === 'findings' ? 1 : over.trail.length
+  return over.is === 'nothing' ? 0 : over.is === 'working' ? over.trail.length : 1
 }
 
 /** The pad for a place opens over whatever is open. */

@@ -28,6 +28,8 @@ export class FindingsList extends SpokenElement {
   @property({ attribute: false }) asks: readonly ShownAsk[] = []
   @property({ attribute: false }) faults: readonly ShownTrouble[] = []
   @property({ attribute: false }) unread: readonly ShownTrouble[] = []
+  /** Left out: what was checked. */
+  @property() heading?: string
   /** A part of the sheet, not something opened over it. */
   @property({ type: Boolean, reflect: true }) embedded = false
 
@@ -63,7 +65,7 @@ export class FindingsList extends SpokenElement {
 
   override render() {
     return html`<section aria-labelledby="title" tabindex="0">
-      <header><h2 id="title" tabindex="-1">${words.findings}</h2>
+      <header><h2 id="title" tabindex="-1">${this.heading ?? words.findings}</h2>
         ${this.embedded ? nothing : closeButton(this)}</header>
       ${this.troubles(words.couldNotWorkOut, this.faults)}${this.toMeasure()}${this.troubles(words.notRead, this.unread)}
       ${this.asks.length + this.faults.length + this.unread.length > 0 ? html`<h3>${words.checks}</h3>` : nothing}
@@ -98,7 +100,7 @@ export class FindingsList extends SpokenElement {
     if (ways.length === 0 && overrideAt === undefined) return nothing
     return html`<div class="ways" role="group" aria-label=${words.ways}>${ways.map(
       ({ says, put }, n) =>
-        html`<button class="button ${n === 0 ? 'best' : ''}" @click=${() => tell(this, 'put-values', put)}>${sentence(says)}</button>`,
+        html`<button class="button ${n === 0 ? 'best' : ''}" @click=${() => tell(this, 'put-values', put)}><span>${sentence(says)}</span></button>`,
     )}${overrideAt === undefined ? nothing : html`<button class="button" @click=${() => tell(this, 'enter-value', overrideAt)}>${words.goOnAnyway}</button>`}</div>`
   }
 }

@@ -11,6 +11,7 @@ import { SpokenElement } from './spoken-element.ts'
 export interface ShownStep {
   readonly n: number
   readonly m: number
+  readonly stage: string
   readonly title: string
   readonly numbers: readonly { readonly what: string; readonly amount: Amount; readonly of: string }[]
   readonly why?: string
@@ -34,6 +35,8 @@ export interface ShownCapture {
   readonly what: string
   readonly amount?: Amount
   readonly text?: string
+  /** What is ordered or worked out. */
+  readonly expected?: Amount
   readonly isDone: boolean
   /** Outside what is allowed, or too few. */
   readonly isOff: boolean
@@ -73,11 +76,13 @@ export class StepPanel extends SpokenElement {
       .ways { display: grid; grid-template-columns: 1fr 1fr; gap: 8px; margin-top: 10px }
       .ways .button { font-size: 18px; min-height: 56px; padding: 6px }
       .ladder { width: 100%; margin-top: 8px; min-height: 48px; font-size: 18px }
+      .where { min-height: 48px; margin: -12px 0 -10px; color: var(--act); display: inline-flex; align-items: center; gap: 7px }
       .captures { display: flex; flex-wrap: wrap; gap: 8px; margin: 2px 0 10px }
       .captures button { display: flex; align-items: center; gap: 10px; min-height: 52px; padding: 4px 12px; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); font-size: 16.5px; line-height: 1.15 }
-      .captures .open { border-style: dashed; border-color: var(--act); color: var(--act); font-weight: 500 }
+      .captures .open { border-color: var(--act); color: var(--act); font-weight: 500 }
       .captures .off { border: 3px solid var(--warn) }
       .tape { background: var(--tape); color: var(--tapeink); border-left: 4px solid var(--tapehook); border-radius: 2px; padding: 2px 7px; font-size: 19px; font-weight: 600; outline: 1.5px solid var(--tapeedge) }
+      .blank { min-width: 34px; padding: 1px 7px; border: 1.5px dashed var(--line); border-radius: 2px; text-align: center; font-size: 18px; color: var(--ink2) }
       .tick { width: 26px; height: 26px; flex: none }
       .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
       @container (max-width: 599px) {
@@ -111,7 +116,7 @@ export class StepPanel extends SpokenElement {
 
   private what(step: ShownStep) {
     return html`
-      <div class="eyebrow" aria-live="polite">${fill(words.now, { n: step.n, m: step.m })}</div>
+      <button class="eyebrow where" aria-live="polite" @click=${() => tell(this, 'open-stages')}>${fill(words.whereNow, { n: step.n, m: step.m, stage: step.stage })} <svg width="14" height="10" aria-hidden="true"><path d="M2 2l5 6 5-6" fill="none" stroke="currentColor" stroke-width="2" /></svg></button>
       <h2>${sentence(step.title)}</h2>
       ${
         step.numbers.length === 0
@@ -131,7 +136,7 @@ export class StepPanel extends SpokenElement {
     if (captures.length === 0) return nothing
     return html`<ul class="captures" aria-label=${words.toRead}>${captures.filter(({ as }) => as !== 'photo').map((capture) => html`<li>${this.capture(capture)}</li>`)}</ul>`
   }
-  private capture({ at, as, what, amount, text, isDone, isOff }: ShownCapture) {
+  private capture({ at, as, what, amount, text, expected, isDone, isOff }: ShownCapture) {
     const look = isDone ? (isOff ? 'off' : '') : 'open'
     if (as === 'tick')
       return html`<button class=${look} aria-pressed=${isDone} @click=${() => tell(this, 'put-values', [isDone ? { place: at } : { place: at, value: true, read: true }])}>${tick(isDone)}${what}</button>`
@@ -139,7 +144,7 @@ export class StepPanel extends SpokenElement {
       ? html`<span class="tape">${figure(amount, 600)}</span>`
       : text
         ? html`<span class="tape">${text}</span>`
-        : words.readIt
+        : html`<span class="blank">${expected ? figure(expected, 500) : '?'}</span>`
     return html`<button class=${look} @click=${() => tell(this, 'enter-value', at)}>${what} ${value}</button>`
   }
 

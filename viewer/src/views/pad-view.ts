@@ -218,7 +218,8 @@ export class PadView extends SpokenElement {
   private orderedNumber(): number | undefined {
     const ordered = valueAt(this.sheet.ordered, this.at)
     const { expected } = this.capture ?? {}
-    return typeof ordered === 'number' ? ordered : expected && 'length' in expected ? expected.length : undefined
+    if (typeof ordered === 'number') return ordered
+    return expected && ('length' in expected ? expected.length : 'count' in expected ? expected.count : undefined)
   }
 
   /** Whether it can be, what it is against the order, and what saving it would change. */

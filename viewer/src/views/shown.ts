@@ -1,14 +1,16 @@
-import { below, type Place, placeInWords, tokens } from '@evenhem/job'
+import { type Place, placeInWords, tokens } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
-import type { WindowPlan } from '@evenhem/planner'
+import { overridePlace, stagesOf, type WindowPlan } from '@evenhem/planner'
 import { bare as bareAmount } from '../data/amount.ts'
 import type { Hole } from '../data/facts.ts'
 import { holesOf, layerAt, layerOf, supportOf } from '../data/holes.ts'
+import { stepId } from '../data/house.ts'
 import { rawLength } from '../data/raw.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding, ShownWay } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
+import type { ShownStage } from '../elements/stage-list.ts'
 import type { ShownCapture, ShownStep } from '../elements/step-panel.ts'
 import { capital, fill, language, words } from '../words.ts'
 
@@ -33,11 +35,10 @@ export const shownFinding =
     ...(check.verdict !== 'pass' && check.override === undefined
       ? { ways: (check.ways ?? []).map((way) => shownWay(sheet, way)) }
       : {}),
-    ...(isStopping(check) && check.override === undefined ? { overrideAt: overridePlace(sheet, check) } : {}),
+    ...(isStopping(check) && check.override === undefined ? optional('overrideAt', overridePlace(check)) : {}),
   })
 
 const isStopping = ({ verdict, stops }: Check): boolean => stops !== undefined && (verdict === 'fail' || verdict === 'unknown')
-const overridePlace = (sheet: Sheet, { code }: Check): Place => below(sheet.place, 'found', 'overrides', code)
 
 /** A way out in words, and what is put when it is taken. */
 const shownWay = (sheet: Sheet, { code, values, put }: NonNullable<Check['ways']>[number]): ShownWay => ({
@@ -80,6 +81,7 @@ export function shownStep(sheet: Sheet, n: number): ShownStep | undefined {
   return {
     n: n + 1,
     m: steps.length,
+    stage: words.stages[step.stage],
     title: bare(withLayer(sheet, step.on, sheet.say(step.code, step.values))),
     numbers: (step.numbers ?? []).map(({ what, value, of }) => ({
       what: sheet.say(what),
@@ -111,9 +113,15 @@ function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture, on
     ...(typeof value === 'string'
       ? { text: Object.hasOwn(words.choices, value) ? words.choices[value as keyof typeof words.choices] : value }
       : {}),
+    ...optionalAmount(sheet, expected),
     isDone: as === 'tick' ? value === true : value !== undefined,
     isOff: isOff === true,
   }
+}
+const optionalAmount = (sheet: Sheet, expected: Capture['expected']): Pick<ShownCapture, 'expected'> => {
+  if (!expected) return {}
+  if ('length' in expected) return { expected: sheet.write(expected.length) }
+  return 'count' in expected ? { expected: bareAmount(expected.count) } : {}
 }
 /** A place in words, from this window on, or from what is below it. What goes by a code is said by its words. */
 export function shownPlace(sheet: Sheet, at: Place, within: Place = sheet.place): string {
@@ -121,6 +129,21 @@ export function shownPlace(sheet: Sheet, at: Place, within: Place = sheet.place)
   if (/^[a-z][a-z0-9-]*\/[a-z]/.test(last)) return sheet.say(last)
   return placeInWords(sheet.ordered, at, at.startsWith(`${within}/`) ? within : sheet.place, language)
 }
+
+/** The stages of the work in words. `now`: the id of the step that is shown. */
+export const shownStages = (sheet: Sheet, now: string): readonly ShownStage[] =>
+  stagesOf(sheet.plan).map(({ stage, steps, done, standing, inTheWay }) => ({
+    name: words.stages[stage],
+    standing,
+    done,
+    steps: steps.map((step) => ({
+      id: stepId(step),
+      title: bare(withLayer(sheet, step.on, sheet.say(step.code, step.values))),
+      done: step.done,
+    })),
+    inTheWay: inTheWay.map((check) => withLayer(sheet, check.on, sheet.say(codeOf(check), check.values))),
+    isNow: steps.some((step) => stepId(step) === now),
+  }))
 
 /** A title is no sentence: its full stop goes. */
 const bare = (said: string): string => said.replace(/\.$/, '')

@@ -31,7 +31,17 @@ import type { Working } from '../elements/working-panel.ts'
 import { fill, unitNames, words } from '../words.ts'
 import { opened } from './opened.ts'
 import type { Looking, RoomDrawing } from './room-drawing.ts'
-import { holeSides, marksClosedBy, shownAsks, shownFaults, shownFinding, shownPlace, shownStep, shownUnread } from './shown.ts'
+import {
+  holeSides,
+  marksClosedBy,
+  shownAsks,
+  shownFaults,
+  shownFinding,
+  shownPlace,
+  shownStages,
+  shownStep,
+  shownUnread,
+} from './shown.ts'
 import { changeLines } from './shown-changes.ts'
 import { layout } from './window-sheet.css.ts'
 import '../elements/changes-panel.ts'
@@ -39,6 +49,7 @@ import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
 import '../elements/hole-list.ts'
 import '../elements/sheet-bar.ts'
+import '../elements/stage-list.ts'
 import '../elements/step-panel.ts'
 import '../elements/switch-pair.ts'
 import '../elements/title-block.ts'
@@ -85,6 +96,7 @@ export class WindowSheet extends SpokenElement {
     this.addEventListener('close-working', () => this.close())
     this.addEventListener('enter-value', (event) => this.enter((event as CustomEvent<Place>).detail))
     this.addEventListener('put-values', (event) => this.put((event as CustomEvent<readonly Entered[]>).detail))
+    this.addEventListener('open-stages', () => this.go((way) => ({ ...way, over: { is: 'stages' } })))
     this.addEventListener('open-findings', () => this.go((way) => ({ ...way, over: { is: 'findings' } })))
   }
 
@@ -187,9 +199,16 @@ export class WindowSheet extends SpokenElement {
   /** Below the drawing, or beside a wide one: what was checked, or the holes. */
   private beside() {
     if (this.way.view === 'drawing') return this.findings()
+    if (this.way.view === 'level' || this.way.view === 'hem') return this.choices(this.way.view)
     return this.way.view === 'marks'
       ? html`<hole-list .sides=${holeSides(this.sheet)} .closed=${marksClosedBy(this.sheet)} @open-ladder=${() => this.show('ladder')}></hole-list>`
       : nothing
+  }
+
+  /** What is decided on the drawing of level or hem: its findings, with what may be done about each. */
+  private choices(view: 'level' | 'hem') {
+    const findings = checksOf(this.sheet, view).map(shownFinding(this.sheet))
+    return html`<findings-list embedded .heading=${words[view]} .findings=${findings}></findings-list>`
   }
 
   private findings() {
@@ -209,6 +228,8 @@ export class WindowSheet extends SpokenElement {
     if (over.is === 'nothing') return nothing
     if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
     if (over.is === 'pad') return nothing
+    if (over.is === 'stages')
+      return html`<div class="over"><stage-list .stages=${shownStages(this.sheet, this.stepShown)} @go-to-step=${(event: CustomEvent<string>) => this.toStep(event.detail)}></stage-list></div>`
     const working = this.working(over.trail)
     return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => this.leave(over.trail.length - 1 - event.detail)}></working-panel></div>`
   }
@@ -275,6 +296,9 @@ export class WindowSheet extends SpokenElement {
             },
           ]
         : []),
+      ...(['level', 'hem'] as const)
+        .filter((view) => plan.layers.some((layer) => layer.view === view))
+        .map((view) => ({ id: view, name: words[view], state: choiceState(checksOf(this.sheet, view)) })),
       {
         id: 'report',
         name: words.report,
@@ -284,6 +308,10 @@ export class WindowSheet extends SpokenElement {
     ]
   }
 
+  private toStep(id: string): void {
+    this.stepShown = id
+    this.close()
+  }
   private moveStep(by: number): void {
     const { steps } = this.sheet.plan
     const next = steps[Math.min(steps.length - 1, Math.max(0, this.step + by))]
@@ -368,4 +396,19 @@ function focused(): HTMLElement | undefined {
   let element = document.activeElement
   while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement
   return element instanceof HTMLElement || element instanceof SVGElement ? (element as HTMLElement) : undefined
+}
+
+/** What is decided on the drawing of level or hem. */
+const decided: Readonly<Record<'level' | 'hem', readonly string[]>> = {
+  level: ['drapery/marks-agree', 'drapery/rod-level', 'drapery/fixed-mark', 'drapery/hung-hem', 'drapery/support-in-line'],
+  hem: ['drapery/hem-even', 'drapery/look-again'],
+}
+const checksOf = ({ plan }: Sheet, view: 'level' | 'hem') => plan.checks.filter(({ code }) => decided[view].includes(code))
+function choiceState(checks: ReturnType<typeof checksOf>): string {
+  if (checks.some(({ verdict, override }) => verdict === 'fail' && override === undefined)) return words.toChoose
+  return checks.every(({ verdict }) => verdict === 'unknown')
+    ? words.notRead_
+    : checks.some(({ verdict }) => verdict === 'unknown')
+      ? words.toChoose
+      : words.settled
 }
