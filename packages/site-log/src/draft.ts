@@ -20,13 +20,14 @@ export interface Put {
 /** The lines that put these values over whatever stands at their places, one after the other. */
 export function write({ device: by, last, clock, who }: Writer, puts: readonly Put[], site: Site): readonly Line[] {
   const lines: Line[] = []
+  const earlier = new Map<Place, Event>()
   let [n, count] = [last?.n ?? 0, Math.max(site.count, last?.count ?? 0)]
   for (const { place, value } of puts) {
     const stands = site.places.get(place)?.live ?? []
     const [line] = lines.slice(-1)
     const before = line ? hashOf(line.text) : last?.hash
-    const earlier = lines.findLast(({ event }) => event.place === place)
-    const over = earlier ? [eventId(earlier.event)] : stands.map(({ event }) => eventId(event))
+    const own = earlier.get(place)
+    const over = own ? [eventId(own)] : stands.map(({ event }) => eventId(event))
     const event: Event = {
       ...{ by, n: ++n, count: ++count, clock },
       ...(who === undefined ? {} : { who }),
@@ -36,6 +37,7 @@ export function write({ device: by, last, clock, who }: Writer, puts: readonly P
       ...(over.length > 0 ? { over } : {}),
     }
     lines.push({ text: writeEvent(event), event })
+    earlier.set(place, event)
   }
   return lines
 }
