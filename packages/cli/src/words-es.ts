@@ -207,6 +207,7 @@ evenhem <orden> --help dice más.`,
   'from-above': 'Desde arriba',
   marks: 'Marcas',
   hem: 'Dobladillo',
+  level: 'Nivel',
   'lengths-in':
     'Longitudes en {unit, select, in {pulgadas} mm {milímetros} cm {centímetros} other {pies y pulgadas}}{rounded, select, yes {, redondeadas a la cinta} other {}}.',
   'left-out-corner': 'no se dibuja a la vuelta de una esquina: {says}',

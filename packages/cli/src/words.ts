@@ -213,6 +213,7 @@ evenhem <command> --help tells more.`,
   'from-above': 'From above',
   marks: 'Marks',
   hem: 'Hem',
+  level: 'Level',
   'lengths-in':
     'Lengths in {unit, select, in {inches} mm {millimetres} cm {centimetres} other {feet and inches}}{rounded, select, yes {, rounded to the tape} other {}}.',
   'left-out': 'left out for want of room: {says}',

@@ -102,6 +102,14 @@ export const defaults = {
   liningNarrower: { value: eighths(0), basis: 'common practice', source: 'no source; published: none, or 4 in' },
   interliningShorter: { value: eighths(0), basis: 'common practice', source: 'no source' },
   interliningNarrower: { value: eighths(0), basis: 'common practice', source: 'no source' },
+  eyeReach: {
+    value: eighths(96),
+    basis: 'memory',
+    source: 'an eye reads the rod against a line within about 12 in; from memory',
+  },
+  rodLevel: { value: eighths(4), basis: 'common practice', source: 'no source' },
+  markOff: { value: (inch / 16) as Length, basis: 'common practice', source: 'no source' },
+  supportLine: { value: (inch / 16) as Length, basis: 'common practice', source: 'no source' },
   flatShort: { value: eighths(16), basis: 'common practice', source: 'no source' },
 } as const satisfies Readonly<Record<string, Default>>
 export type RuleName = keyof typeof defaults

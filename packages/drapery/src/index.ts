@@ -37,6 +37,7 @@ import {
 } from './rules/surroundings.ts'
 import { bagsSwapped } from './rules/swapped.ts'
 import { clothsRule, cutHolds, fabricSumsRule, fullnessHeld, takeoffRule } from './rules/takeoff.ts'
+import { transfer } from './rules/transfer.ts'
 import { trueUpRule } from './rules/true-up.ts'
 import { truing } from './rules/true-up-steps.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
@@ -64,6 +65,7 @@ export const drapery: Plugin = {
     coverageRule,
     makeUpRule,
     hangLineRule,
+    transfer,
     coverageCheck,
     overlapCheck,
     panelWidth,

@@ -5,6 +5,7 @@ import { layerWordsEs } from './words-layers-es.ts'
 import { operationWordsEs } from './words-operation-es.ts'
 import { rodWordsEs } from './words-rods-es.ts'
 import { takeoffWordsEs } from './words-takeoff-es.ts'
+import { transferWordsEs } from './words-transfer-es.ts'
 import { trueUpWordsEs } from './words-true-up-es.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
@@ -678,6 +679,7 @@ export const es: Readonly<Record<DraperyCode, Words[string]>> = {
   ...layerWordsEs,
   ...checkInWordsEs,
   ...operationWordsEs,
+  ...transferWordsEs,
   ...takeoffWordsEs,
   ...trueUpWordsEs,
 }

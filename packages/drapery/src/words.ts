@@ -5,6 +5,7 @@ import { layerWords } from './words-layers.ts'
 import { operationWords } from './words-operation.ts'
 import { rodWords } from './words-rods.ts'
 import { takeoffWords } from './words-takeoff.ts'
+import { transferWords } from './words-transfer.ts'
 import { hookWords, trueUpWords } from './words-true-up.ts'
 import { hookWordsEs } from './words-true-up-es.ts'
 
@@ -673,6 +674,7 @@ const en = {
   ...layerWords,
   ...checkInWords,
   ...operationWords,
+  ...transferWords,
   ...takeoffWords,
   ...trueUpWords,
 }

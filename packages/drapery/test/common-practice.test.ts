@@ -1,18 +1,20 @@
 import { inch, inches, type Known, type Length, type LengthReckoning } from '@evenhem/length'
 import { expect, test } from 'vitest'
 import {
+  agreeing,
   coverEnds,
   endBracket,
   heights,
   heightsApart,
   holeHeight,
   makeUp,
+  marksAt,
   meantFromFloor,
   pairShares,
   pastCasing,
   ringPlaces,
   ringsNeeded,
-  threeMarks,
+  spreadOf,
   topOfPlate,
   topOfRod,
 } from '../src/arithmetic/index.ts'
@@ -131,16 +133,13 @@ test('without a return the last pleat hangs an outer flat inside the end, and th
 })
 
 test('three marks that agree within 1/8 agree, and one that is 3/16 off does not', () => {
-  const first = { hole: inches(90), frame: inches(86), ceiling: inches(103) }
-  expect(threeMarks(first, { frame: inches(86.125), ceiling: inches(103) }, inches(0.125))).toMatchObject({
-    agree: true,
-    apart: inches(0.125),
-  })
-  expect(threeMarks(first, { frame: inches(86.1875), ceiling: inches(103) }, inches(0.125))).toMatchObject({
-    agree: false,
-    fromFrame: inches(90.1875),
-  })
-  expect(threeMarks(first, { frame: inches(86), ceiling: inches(102.75) }, inches(0.125)).fromCeiling).toBe(inches(89.75))
+  const first = { hole: at(90), head: at(86), ceiling: at(103) }
+  const there = (head: number, ceiling: number) => marksAt('/t#m', first, { head: at(head), ceiling: at(ceiling) })
+  expect(agreeing(there(86.125, 103), inches(0.125))).toEqual([['ceiling', 'head', 'floor']])
+  expect(spreadOf(Object.values(there(86.125, 103)))).toBe(inches(0.125))
+  expect(agreeing(there(86.1875, 103), inches(0.125))).toEqual([['ceiling', 'floor']])
+  expect(inInches(there(86.1875, 103).head ?? level)).toBe(90.1875)
+  expect(inInches(there(86, 102.75).ceiling ?? level)).toBe(89.75)
 })
 
 test('a deeper pin lifts heading and hem: the hang line comes down by as much', () => {

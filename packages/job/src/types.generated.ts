@@ -186,6 +186,14 @@ export interface Rules {
     | 'of the window by lining'
     | 'a third of the glass'
     | 'three tenths of the glass'
+  /** How near to the rod a line must be for an eye to compare the two. Default 12 in. */
+  readonly eyeReach?: Length
+  /** How far a rod may be out of level in 6 ft before it is looked at. Default 1/2 in. */
+  readonly rodLevel?: Length
+  /** How far a fixed bracket may be from its mark. Default 1/16 in. */
+  readonly markOff?: Length
+  /** How far a support may be out of the line between the end brackets. Default 1/16 in. */
+  readonly supportLine?: Length
   /** What fullness multiplies: the whole finished width, returns and overlap with it, or only what the panel covers, its return being added as it is. Published sources differ. Default finished width. */
   readonly fullnessOf?: 'finished width' | 'covered width'
   /** What fullness in per cent means: 200 per cent of the width is twice as much cloth, 200 per cent beyond it three times. Published sources differ. Default of the width. */

@@ -1,6 +1,6 @@
 import { fromCorner, member, packedPart, windowOf } from '@evenhem/drapery'
-import { floorAt, fromCasing, fromFloor, returnHoleHeight } from '@evenhem/drapery/arithmetic'
-import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, makeUp, packed } from '@evenhem/drapery/facts'
+import { floorAt, fromCasing, fromFloor, hungAt, returnHoleHeight } from '@evenhem/drapery/arithmetic'
+import { coverage, floor, frame, type Hole, hangLine, heldAtWall, holes, hungLine, makeUp, packed } from '@evenhem/drapery/facts'
 import { type Known, known, type Length } from '@evenhem/length'
 import { entries, type Part, parts, reckonings, rule, type Step, steps } from '@evenhem/plugin'
 import { addition } from './addition.ts'
@@ -29,7 +29,7 @@ const reaches = (by: Holder | undefined): boolean => by !== undefined && by !== 
 export const wallHoles = rule({
   id: 'wall-holes',
   on: addition,
-  needs: { coverage, hangLine, floor, frame },
+  needs: { coverage, hangLine, floor, frame, hungLine: { maybe: hungLine } },
   gives: { holes, reckonings },
 }).run(({ mine, mineAt, at, window }, facts) => {
   const used = ends.filter((side) => isScrewed(mine?.[side]?.held))
@@ -42,7 +42,10 @@ export const wallHoles = rule({
   const all = used.map((side) => {
     const x = facts.coverage[side]
     const ground = floorAt(`${at}#floor-return-${side}`, facts.floor.points, known(x))
-    const height = returnHoleHeight(`${at}#hole-return-${side}`, facts.hangLine.hangLine, below(side) as Known<Length>)
+    const hung = facts.hungLine?.points.some(({ moved }) => moved)
+      ? hungAt(`${at}#bears-return-${side}`, facts.hungLine.points, known(x))
+      : undefined
+    const height = returnHoleHeight(`${at}#hole-return-${side}`, hung ?? facts.hangLine.hangLine, below(side) as Known<Length>)
     const outward = fromCasing(`${at}#return-from-casing-${side}`, side, x, facts.frame)
     const corner = fromCorner(`${at}#return-from-corner-${side}`, side, x, facts.frame, window, windowOf(at))
     const hole: Hole = {
@@ -56,7 +59,7 @@ export const wallHoles = rule({
       fromCasing: outward,
       ...(corner ? { fromCorner: corner } : {}),
     }
-    return { hole, working: [ground, height, outward, ...(corner ? [corner] : []), hole.fromFloor] }
+    return { hole, working: [ground, ...(hung ? [hung] : []), height, outward, ...(corner ? [corner] : []), hole.fromFloor] }
   })
   return { holes: all.map((one) => one.hole), reckonings: all.flatMap((one) => one.working) }
 })

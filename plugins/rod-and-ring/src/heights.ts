@@ -3,6 +3,7 @@ import {
   bracketPlates,
   filled,
   bracketHoles as holesOf,
+  marksPlanned,
   member,
   projectionFrom,
   standsOut,
@@ -10,7 +11,20 @@ import {
   windowOf,
 } from '@evenhem/drapery'
 import { topOfRod as rodTop, topOfPlate } from '@evenhem/drapery/arithmetic'
-import { above, bearingDrop, floor, frame, hangLine, holes, overlap, plates, projection, topOfRod } from '@evenhem/drapery/facts'
+import {
+  above,
+  bearingDrop,
+  floor,
+  frame,
+  hangLine,
+  holes,
+  hungLine,
+  overlap,
+  plannedMarks,
+  plates,
+  projection,
+  topOfRod,
+} from '@evenhem/drapery/facts'
 import { type Known, known, type Length, minus, number, plus, sum, times } from '@evenhem/length'
 import { reckonings, rule } from '@evenhem/plugin'
 import { type Along, along, plate, supportPlate } from './facts.ts'
@@ -84,11 +98,23 @@ export const supportTops = rule({
   })
 })
 
+/** The highest hole of each bracket and support as a level rod has it: what the marks at the wall are taken from. */
+export const marks = rule({
+  id: 'marks',
+  on: rod,
+  needs: { along, plate, supportPlate: { maybe: supportPlate } },
+  gives: { plannedMarks, reckonings },
+}).run(({ it, hardware, hardwareAt, at }, facts) => {
+  const tops = { bracket: facts.plate, support: facts.supportPlate }
+  const found = marksPlanned(it, at, hardware, hardwareAt, standing(facts.along), tops)
+  return { plannedMarks: { marks: found.marks }, reckonings: found.reckonings }
+})
+
 /** Every hole of the brackets and supports, each from its own floor and from the casing. */
 export const bracketHoles = rule({
   id: 'bracket-holes',
   on: rod,
-  needs: { along, plate, floor, frame, supportPlate: { maybe: supportPlate } },
+  needs: { along, plate, floor, frame, supportPlate: { maybe: supportPlate }, hungLine: { maybe: hungLine } },
   gives: { holes, reckonings },
 }).run(({ hardware, hardwareAt, at, window }, facts) => {
   const tops = { bracket: facts.plate, support: facts.supportPlate }
@@ -99,11 +125,12 @@ export const bracketHoles = rule({
 export const plateSizes = rule({
   id: 'plates',
   on: rod,
-  needs: { along, plate, supportPlate: { maybe: supportPlate } },
+  needs: { along, plate, supportPlate: { maybe: supportPlate }, hungLine: { maybe: hungLine } },
   gives: { plates },
 }).run(({ it, hardware, hardwareAt }, facts) => {
   if (it.bracketsOf !== undefined) return {}
-  const found = bracketPlates(hardware, hardwareAt, standing(facts.along), { bracket: facts.plate, support: facts.supportPlate })
+  const tops = { bracket: facts.plate, support: facts.supportPlate }
+  const found = bracketPlates(hardware, hardwareAt, standing(facts.along), tops, facts.hungLine)
   return 'ask' in found ? found : { plates: found }
 })
 

@@ -1,7 +1,7 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
 import { goesIn, pinRange, reachOfPins, supportsPass, wanted } from './fit.ts'
-import { bearing, bracketHoles, plateSizes, supportTops, tops } from './heights.ts'
+import { bearing, bracketHoles, marks, plateSizes, supportTops, tops } from './heights.ts'
 import { rod } from './kind.ts'
 import { picture } from './picture.ts'
 import { map, ringCount } from './rings.ts'
@@ -24,6 +24,7 @@ export const rodAndRing: Plugin = {
     tops,
     supportTops,
     alongWall,
+    marks,
     bracketHoles,
     plateSizes,
     map,

@@ -4,15 +4,18 @@ import {
   centresOn,
   ellipse,
   filled,
+  heightsAtLeft,
   heightsBeside,
+  hungBy,
   member,
   mm,
   outAt,
   platesOn,
+  rodAlong,
   rodFromAbove,
   rowOf,
 } from '@evenhem/drapery'
-import { coverage, hookMap, projection, topOfRod } from '@evenhem/drapery/facts'
+import { coverage, hookMap, hungLine, projection, topOfRod } from '@evenhem/drapery/facts'
 import type { Layer, Mark } from '@evenhem/drawing'
 import { inch } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
@@ -26,7 +29,16 @@ const unsaid = { finial: 2 * inch } as const
 export const picture = rule({
   id: 'picture',
   on: rod,
-  needs: { along, coverage, plate, topOfRod, hookMap, projection, supportPlate: { maybe: supportPlate } },
+  needs: {
+    along,
+    coverage,
+    plate,
+    topOfRod,
+    hookMap,
+    projection,
+    supportPlate: { maybe: supportPlate },
+    hungLine: { maybe: hungLine },
+  },
   gives: { layers, reckonings },
 }).run(({ it, hardware, hardwareAt, at }, facts) =>
   filled(
@@ -37,19 +49,21 @@ export const picture = rule({
     },
     ({ diameter, eyeDrop, ringWidth }) => {
       const { left, right, supports } = facts.along
-      const [top, bottom] = [mm(facts.topOfRod.value), mm(facts.topOfRod.value - diameter.value)]
-      const middle = (top + bottom) / 2
+      const top = mm(facts.topOfRod.value)
+      const middle = (top + mm(facts.topOfRod.value - diameter.value)) / 2
       const stand = { left: left.bracket, right: right.bracket, supports }
       const tops = { bracket: facts.plate, support: facts.supportPlate }
       const between = bracketToBracket(at, stand)
       const tip = mm(hardware.finial?.length ?? unsaid.finial)
       const finial = (x: number, outward: 1 | -1, y = middle): Mark =>
         ellipse('finial', [x + (outward * tip) / 2, y], tip / 2, mm(hardware.finial?.radius ?? unsaid.finial / 2))
+      const by = hungBy(facts.hungLine)
+      const ends = [mm(left.rodEnd.value), mm(right.rodEnd.value)] as const
       const hardwareMarks: readonly Mark[] = [
-        ...platesOn(stand, tops, hardware),
-        box('rod', [mm(left.rodEnd.value), bottom], [mm(right.rodEnd.value), top]),
-        finial(mm(left.rodEnd.value), -1),
-        finial(mm(right.rodEnd.value), 1),
+        ...platesOn(stand, tops, hardware, facts.hungLine),
+        rodAlong(ends, top, mm(diameter.value), facts.hungLine),
+        finial(ends[0], -1, middle + by(ends[0])),
+        finial(ends[1], 1, middle + by(ends[1])),
       ]
       /** A ring hangs on the rod: its top a little above it, its eye at the hang line. */
       const rings = (state: 'drawn' | 'stacked'): Layer => ({
@@ -61,7 +75,7 @@ export const picture = rule({
           .map((place) =>
             ellipse(
               'ring',
-              [mm(place[state]), top - mm(eyeDrop.value) / 2 + mm(ringWidth.value) / 4],
+              [mm(place[state]), top + by(mm(place[state])) - mm(eyeDrop.value) / 2 + mm(ringWidth.value) / 4],
               mm(ringWidth.value),
               (mm(eyeDrop.value) + mm(ringWidth.value) / 2) / 2,
             ),
@@ -69,7 +83,7 @@ export const picture = rule({
       })
       const rows = [rowOf('above', top, stand.left, stand.right, between)]
       const out = outAt(it, at, facts.coverage, facts.projection)
-      const [ends, half] = [[mm(left.rodEnd.value), mm(right.rodEnd.value)] as const, mm(diameter.value) / 2]
+      const half = mm(diameter.value) / 2
       /** The same from above: rings hang across the rod. */
       const ringsAbove = (state: 'drawn' | 'stacked'): Layer => ({
         view: 'plan',
@@ -85,7 +99,7 @@ export const picture = rule({
             ),
           ),
       })
-      const heights = heightsBeside(stand.left, [facts.topOfRod, facts.plate])
+      const heights = heightsBeside(stand.left, heightsAtLeft(facts.topOfRod, facts.plate, facts.hungLine))
       /** How many rings go on before each bracket and support: bars stand for those. */
       const counts = facts.hookMap.threading.map(({ count }) => `${count}`).join(' | ')
       /** Low on the wall, where nothing is marked. */
@@ -109,7 +123,7 @@ export const picture = rule({
           {
             view: 'marks',
             depth: 40,
-            marks: centresOn(stand, tops),
+            marks: centresOn(stand, tops, facts.hungLine),
           },
           { view: 'marks', depth: 60, marks: [...rows, ...threaded] },
           {

@@ -3,6 +3,7 @@ import {
   bracketPlates,
   ceilingHoles,
   filled,
+  marksPlanned,
   member,
   perhaps,
   projectionFrom,
@@ -20,7 +21,9 @@ import {
   frame,
   hangLine,
   holes,
+  hungLine,
   overlap,
+  plannedMarks,
   plates,
   plateTops,
   projection,
@@ -121,11 +124,22 @@ export const topsOfPlates = rule({
   })
 })
 
+/** The highest hole of each bracket and support as a level rod has it: what the marks at the wall are taken from. */
+export const marks = rule({
+  id: 'marks',
+  on: traverseRod,
+  needs: { stand, plateTops },
+  gives: { plannedMarks, reckonings },
+}).run(({ it, hardware, hardwareAt, at }, facts) => {
+  const found = marksPlanned(it, at, hardware, hardwareAt, facts.stand, facts.plateTops)
+  return { plannedMarks: { marks: found.marks }, reckonings: found.reckonings }
+})
+
 /** Every hole of brackets and supports on the wall. */
 export const wallHoles = rule({
   id: 'wall-holes',
   on: traverseRod,
-  needs: { stand, plateTops, floor, frame },
+  needs: { stand, plateTops, floor, frame, hungLine: { maybe: hungLine } },
   gives: { holes, reckonings },
 }).run(({ hardware, hardwareAt, at, window }, facts) =>
   bracketHoles(at, hardware, hardwareAt, facts.stand, facts.plateTops, facts, window, (id) => `traverse/hole-${id}`),
@@ -135,11 +149,11 @@ export const wallHoles = rule({
 export const plateSizes = rule({
   id: 'plates',
   on: traverseRod,
-  needs: { stand, plateTops },
+  needs: { stand, plateTops, hungLine: { maybe: hungLine } },
   gives: { plates },
 }).run(({ it, hardware, hardwareAt }, facts) => {
   if (it.bracketsOf !== undefined) return {}
-  const found = bracketPlates(hardware, hardwareAt, facts.stand, facts.plateTops)
+  const found = bracketPlates(hardware, hardwareAt, facts.stand, facts.plateTops, facts.hungLine)
   return 'ask' in found ? found : { plates: found }
 })
 

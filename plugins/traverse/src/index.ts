@@ -1,7 +1,7 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
 import { foldRoom, goesIn, isLongEnough, pins, reachOfPins, suits, supportsPass } from './fit.ts'
-import { bearing, fromCeiling, overhead, plateSizes, tops, topsOfPlates, wallHoles } from './heights.ts'
+import { bearing, fromCeiling, marks, overhead, plateSizes, tops, topsOfPlates, wallHoles } from './heights.ts'
 import { carrierCount, held, map } from './hooks.ts'
 import { traverseRod } from './kind.ts'
 import { picture } from './picture.ts'
@@ -25,6 +25,7 @@ export const traverse: Plugin = {
     tops,
     topsOfPlates,
     alongWall,
+    marks,
     wallHoles,
     plateSizes,
     overhead,

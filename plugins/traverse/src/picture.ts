@@ -4,15 +4,18 @@ import {
   centresOn,
   ellipse,
   filled,
+  heightsAtLeft,
   heightsBeside,
+  hungBy,
   member,
   mm,
   outAt,
   platesOn,
+  rodAlong,
   rodFromAbove,
   rowOf,
 } from '@evenhem/drapery'
-import { coverage, hookMap, plateTops, projection, rod, stand, topOfRod } from '@evenhem/drapery/facts'
+import { coverage, hookMap, hungLine, plateTops, projection, rod, stand, topOfRod } from '@evenhem/drapery/facts'
 import type { Layer, Mark } from '@evenhem/drawing'
 import { layers, reckonings, rule } from '@evenhem/plugin'
 import { traverseRod } from './kind.ts'
@@ -24,7 +27,7 @@ const states: readonly State[] = ['drawn', 'stacked']
 export const picture = rule({
   id: 'picture',
   on: traverseRod,
-  needs: { stand, rod, coverage, topOfRod, hookMap, projection, plateTops: { maybe: plateTops } },
+  needs: { stand, rod, coverage, topOfRod, hookMap, projection, plateTops: { maybe: plateTops }, hungLine: { maybe: hungLine } },
   gives: { layers, reckonings },
 }).run(({ it, hardware, hardwareAt, at }, facts) => {
   const members = {
@@ -48,7 +51,9 @@ export const picture = rule({
       tip > 0 && radius > 0
         ? ends.map((x, i) => ellipse('finial', [x + ((i === 0 ? -1 : 1) * tip) / 2, y(x)], tip / 2, radius))
         : []
-    const plates = facts.plateTops && it.bracketsOf === undefined ? platesOn(facts.stand, facts.plateTops, hardware) : []
+    const plates =
+      facts.plateTops && it.bracketsOf === undefined ? platesOn(facts.stand, facts.plateTops, hardware, facts.hungLine) : []
+    const by = hungBy(facts.hungLine)
     const runs = facts.hookMap.places.filter((place) => place.number !== undefined)
     /** A carrier reaches from the rod down to the hook; in front of the rod it lies on it. */
     const carriers = (state: State): Layer => ({
@@ -59,8 +64,8 @@ export const picture = rule({
         const x = mm(place[state])
         return box(
           'ring',
-          [x - width / 2, top - drop],
-          [x + width / 2, top - (hardware.carrier.at === 'under' ? height : height / 2)],
+          [x - width / 2, top + by(x) - drop],
+          [x + width / 2, top + by(x) - (hardware.carrier.at === 'under' ? height : height / 2)],
         )
       }),
     })
@@ -73,7 +78,7 @@ export const picture = rule({
         return box('ring', [x - width / 2, out(x) - width / 2], [x + width / 2, out(x) + width / 2])
       }),
     })
-    const heights = [facts.topOfRod, ...(facts.plateTops ? [facts.plateTops.bracket] : [])]
+    const heights = heightsAtLeft(facts.topOfRod, facts.plateTops?.bracket, facts.hungLine)
     const row = (side: 'above' | 'below', y: number) => rowOf(side, y, facts.stand.left, facts.stand.right, between)
     return {
       reckonings: [between],
@@ -86,13 +91,15 @@ export const picture = rule({
               kind: 'group' as const,
               id: 'hardware',
               words: 'traverse/words',
-              marks: [...plates, box('rod', [ends[0], top - height], [ends[1], top]), ...finials(() => top - height / 2)],
+              marks: [...plates, rodAlong(ends, top, height, facts.hungLine), ...finials((x) => top + by(x) - height / 2)],
             },
           ],
         },
         ...states.map(carriers),
         { view: 'elevation' as const, depth: 60, marks: [row('above', top), ...heightsBeside(facts.stand.left, heights)] },
-        ...(facts.plateTops ? [{ view: 'marks' as const, depth: 40, marks: centresOn(facts.stand, facts.plateTops) }] : []),
+        ...(facts.plateTops
+          ? [{ view: 'marks' as const, depth: 40, marks: centresOn(facts.stand, facts.plateTops, facts.hungLine) }]
+          : []),
         { view: 'marks' as const, depth: 60, marks: [row('above', top)] },
         { view: 'plan' as const, depth: 41, marks: [rodFromAbove(ends, out, height / 2), ...finials(out)] },
         ...states.map(carriersAbove),

@@ -157,29 +157,3 @@ export const hemsApart = (at: string, left: LengthReckoning, right: LengthReckon
 /** A height above the highest floor under the drapery. */
 export const overFloor = (name: string, what: string, height: LengthReckoning, highest: LengthReckoning): LengthReckoning =>
   sum(name, what, plus('drapery/above-level', height), minus('drapery/highest-floor', highest))
-
-/** The three marks at a second bracket, and whether they agree. */
-export interface ThreeMarks {
-  readonly fromFloor: Length
-  readonly fromFrame: Length
-  readonly fromCeiling: Length
-  readonly apart: Length
-  readonly agree: boolean
-}
-/**
- * At the second bracket there is no hole yet. Three marks stand for it: the first hole's height above the floor, its height above the
- * frame head, its distance below the ceiling, each taken to the second bracket. Within `near` (1/8 in, common practice, no source) they agree.
- */
-export function threeMarks(
-  first: { readonly hole: Length; readonly frame: Length; readonly ceiling: Length },
-  second: { readonly frame: Length; readonly ceiling: Length },
-  near: Length,
-): ThreeMarks {
-  const marks = [first.hole, second.frame + (first.hole - first.frame), second.ceiling - (first.ceiling - first.hole)] as [
-    Length,
-    Length,
-    Length,
-  ]
-  const apart = (Math.max(...marks) - Math.min(...marks)) as Length
-  return { fromFloor: marks[0], fromFrame: marks[1], fromCeiling: marks[2], apart, agree: apart <= near }
-}

@@ -1,7 +1,7 @@
 import { below, type Place, type Treatment, type Window } from '@evenhem/job'
 import { given, type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { floorAt, fromCasing, fromFloor, holeHeight } from '../arithmetic/index.ts'
-import type { Floor, Frame, Hole, Plate } from '../facts.ts'
+import type { Floor, Frame, Hole, HungLine, PlannedMark, Plate } from '../facts.ts'
 import { coveredBy, type Member, member, windowOf } from '../given.ts'
 
 const ends = ['left', 'right'] as const
@@ -69,17 +69,28 @@ export const topOfSupport = (at: Place, rod: LengthReckoning, offset: Known<Leng
 
 interface Column {
   readonly key: string
+  /** `left`, `right` or the id of a support. */
+  readonly bracket: string
   readonly id: string
   readonly side: Hole['side']
   readonly support?: string
   readonly x: LengthReckoning
   readonly top: LengthReckoning
   readonly part: 'bracket' | 'support'
+  /** The floor right below it as readings there tell it; undefined: as the floor of the window. */
+  readonly floor?: LengthReckoning | undefined
 }
-/** Brackets and supports whose plates' tops are known. */
-const columnsOf = (stand: Brackets, tops: PlateTops): readonly Column[] => [
+/** Brackets and supports whose plates' tops are known, each where the rod hangs on it. */
+const columnsOf = (stand: Brackets, tops: PlateTops, hung?: HungLine): readonly Column[] =>
+  levelColumns(stand, tops).map((column) => {
+    const own = hung?.points.find(({ bracket }) => bracket === column.bracket)
+    return { ...column, top: own?.plate ?? column.top, floor: own?.floor }
+  })
+/** The same as a level rod has them. */
+const levelColumns = (stand: Brackets, tops: PlateTops): readonly Column[] => [
   ...ends.map((side) => ({
     key: side,
+    bracket: side,
     id: `bracket-${side}`,
     side,
     x: stand[side],
@@ -88,6 +99,7 @@ const columnsOf = (stand: Brackets, tops: PlateTops): readonly Column[] => [
   })),
   ...(tops.support ? stand.supports : []).map(({ id, x }) => ({
     key: `support-${id}`,
+    bracket: id,
     id: `support-${id}`,
     side: 'middle' as const,
     support: id,
@@ -121,6 +133,26 @@ export function fromCorner(
   return after && sum(name, 'drapery/from-right-corner', plus('drapery/corner', after), minus('drapery/along-the-wall', x))
 }
 
+/** The highest hole of each bracket and support on a level rod, from left to right; empty while plates' holes are not known, and for what hangs in the double brackets of another treatment. */
+export function marksPlanned(
+  it: Treatment,
+  at: Place,
+  hardware: Hardware,
+  hardwareAt: Place,
+  stand: Brackets,
+  tops: PlateTops,
+): { readonly marks: readonly PlannedMark[]; readonly reckonings: readonly LengthReckoning[] } {
+  const columns = it.bracketsOf === undefined ? levelColumns(stand, tops) : []
+  const marks = columns.flatMap(({ key, bracket, x, top, part }): readonly PlannedMark[] => {
+    const [highest] = [...(hardware[part]?.holes ?? [])].sort((a, b) => a.down - b.down)
+    if (!highest) return []
+    const down = { value: highest.down, from: below(hardwareAt, part, 'holes', highest.id, 'down') }
+    return [{ bracket, x, plate: top, hole: holeHeight(`${at}#planned-hole-${key}`, top, down) }]
+  })
+  if (marks.length < columns.length) return { marks: [], reckonings: [] }
+  return { marks: marks.sort((a, b) => a.x.value - b.x.value), reckonings: marks.map(({ hole }) => hole) }
+}
+
 type Hardware = { readonly [part in 'bracket' | 'support']?: PlateSizes }
 
 /** Every hole of brackets and supports, each from its own floor and from the casing. `what`: the code of a hole by its id. Asks for plates' holes that are not known. */
@@ -130,18 +162,18 @@ export function bracketHoles(
   hardwareAt: Place,
   stand: Brackets,
   tops: PlateTops,
-  { floor, frame }: { readonly floor: Floor; readonly frame: Frame },
+  { floor, frame, hungLine }: { readonly floor: Floor; readonly frame: Frame; readonly hungLine?: HungLine | undefined },
   window: Window,
   what: (hole: string) => string,
 ): { readonly holes: readonly Hole[]; readonly reckonings: readonly LengthReckoning[] } | { readonly ask: readonly Place[] } {
   // In the double brackets of another treatment: those are drilled there.
   if (window.treatments.some(({ id, bracketsOf }) => bracketsOf !== undefined && at.endsWith(`/${id}`)))
     return { holes: [], reckonings: [] }
-  const columns = columnsOf(stand, tops)
+  const columns = columnsOf(stand, tops, hungLine)
   const unsaid = columns.find(({ part }) => !hardware[part]?.holes)
   if (unsaid) return { ask: [below(hardwareAt, unsaid.part, 'holes')] }
-  const all = columns.map(({ key, id, side, support, x, top, part }) => {
-    const ground = floorAt(`${at}#floor-bracket-${key}`, floor.points, known(x))
+  const all = columns.map(({ key, id, side, support, x, top, part, floor: own }) => {
+    const ground = own ?? floorAt(`${at}#floor-bracket-${key}`, floor.points, known(x))
     const outward = fromCasing(`${at}#bracket-from-casing-${key}`, side, x, frame)
     const corner = fromCorner(`${at}#bracket-from-corner-${key}`, side, x, frame, window, windowOf(at))
     const each = (hardware[part]?.holes ?? []).map((hole): Hole => {
@@ -162,7 +194,12 @@ export function bracketHoles(
     })
     return {
       each,
-      working: [ground, outward, ...(corner ? [corner] : []), ...each.flatMap((hole) => [hole.height, hole.fromFloor])],
+      working: [
+        ...(own ? [] : [ground]),
+        outward,
+        ...(corner ? [corner] : []),
+        ...each.flatMap((hole) => [hole.height, hole.fromFloor]),
+      ],
     }
   })
   return { holes: all.flatMap((column) => column.each), reckonings: all.flatMap((column) => column.working) }
@@ -174,6 +211,7 @@ export function bracketPlates(
   hardwareAt: Place,
   stand: Brackets,
   tops: PlateTops,
+  hungLine?: HungLine,
 ): readonly Plate[] | { readonly ask: readonly Place[] } {
   const size = (part: 'bracket' | 'support') => ({
     width: member(hardwareAt, [part, 'width'], hardware[part]?.width),
@@ -186,7 +224,7 @@ export function bracketPlates(
         .filter(({ value }) => value === undefined)
         .map(({ from }) => from),
     }
-  return columnsOf(stand, tops)
+  return columnsOf(stand, tops, hungLine)
     .filter(({ part }) => isKnown(part))
     .map(({ id, side, x, top, part }) => ({
       id,

@@ -1,6 +1,8 @@
 import type { Mark } from '@evenhem/drawing'
 import type { Place, Treatment } from '@evenhem/job'
 import { inch, type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
+import { straight } from '../arithmetic/floor.ts'
+import type { HungLine } from '../facts.ts'
 import { projectionAt } from '../given.ts'
 import type { Brackets, PlateSizes } from '../hardware/index.ts'
 import { bearingLine, box, mm, outline } from './shapes.ts'
@@ -15,18 +17,27 @@ export const plateOn = (
   { width = unsaid.width as Length, height = unsaid.height as Length }: PlateSizes,
 ): Mark => box('bracket', [mm(x - width / 2), mm(top)], [mm(x + width / 2), mm(top - height)])
 
+type Tops = { readonly bracket: LengthReckoning; readonly support?: LengthReckoning | undefined }
+/** Brackets and supports with the tops of their plates, where the rod hangs on them. */
+function platesAt({ left, right, supports }: Brackets, { bracket, support }: Tops, hung: HungLine | undefined) {
+  const topOf = (id: string, top: LengthReckoning): number =>
+    (hung?.points.find((each) => each.bracket === id)?.plate ?? top).value
+  return [
+    ...[
+      { id: 'left', x: left },
+      { id: 'right', x: right },
+    ].map(({ id, x }) => ({ x: x.value, top: topOf(id, bracket), part: 'bracket' as const })),
+    ...(support ? supports.map(({ id, x }) => ({ x: x.value, top: topOf(id, support), part: 'support' as const })) : []),
+  ]
+}
+
 /** The plates of brackets and supports. */
 export const platesOn = (
   stand: Brackets,
-  tops: { readonly bracket: LengthReckoning; readonly support?: LengthReckoning | undefined },
+  tops: Tops,
   hardware: { readonly bracket?: PlateSizes; readonly support?: PlateSizes },
-): readonly Mark[] => {
-  const { support } = tops
-  return [
-    ...[stand.left, stand.right].map((x) => plateOn(x.value, tops.bracket.value, hardware.bracket ?? {})),
-    ...(support ? stand.supports.map(({ x }) => plateOn(x.value, support.value, hardware.support ?? {})) : []),
-  ]
-}
+  hung?: HungLine,
+): readonly Mark[] => platesAt(stand, tops, hung).map(({ x, top, part }) => plateOn(x, top, hardware[part] ?? {}))
 
 const centreOn = (x: number, top: number): Mark => ({
   kind: 'line',
@@ -35,15 +46,35 @@ const centreOn = (x: number, top: number): Mark => ({
   to: [mm(x), mm(top) - 140],
 })
 /** Where the middles of brackets and supports are, on the marks. */
-export const centresOn = (
-  stand: Brackets,
-  tops: { readonly bracket: LengthReckoning; readonly support?: LengthReckoning | undefined },
-): readonly Mark[] => {
-  const { support } = tops
-  return [
-    ...[stand.left, stand.right].map((x) => centreOn(x.value, tops.bracket.value)),
-    ...(support ? stand.supports.map(({ x }) => centreOn(x.value, support.value)) : []),
-  ]
+export const centresOn = (stand: Brackets, tops: Tops, hung?: HungLine): readonly Mark[] =>
+  platesAt(stand, tops, hung).map(({ x, top }) => centreOn(x, top))
+
+/** How much higher than a level rod the rod is at a place along the walls, both in millimetres; 0 where it is level. */
+export function hungBy(hung: HungLine | undefined): (x: number) => number {
+  const points = (hung?.points ?? []).map(({ x, moved }) => ({ x: mm(x.value), by: mm(moved?.value ?? 0) }))
+  if (points.every(({ by }) => by === 0)) return () => 0
+  return (x) => {
+    const inner = points.slice(1, -1)
+    const [a, b] = [inner.findLast((point) => point.x < x) ?? points[0], inner.find((point) => point.x >= x) ?? points.at(-1)]
+    return a && b ? straight(x, a.x, a.by, b.x, b.by) : 0
+  }
+}
+/** A rod from end to end along the brackets. `top`: of a level one, in millimetres, as are the ends and how high it is. */
+export function rodAlong([left, right]: readonly [number, number], top: number, high: number, hung?: HungLine): Mark {
+  const by = hungBy(hung)
+  const xs = [left, ...(hung?.points ?? []).map(({ x }) => mm(x.value)).filter((x) => x > left && x < right), right]
+  if (xs.every((x) => by(x) === 0)) return box('rod', [left, top - high], [right, top])
+  const upper = xs.map((x): readonly [number, number] => [x, top + by(x)])
+  return outline('rod', [...upper, ...upper.toReversed().map(([x, y]): readonly [number, number] => [x, y - high])])
+}
+/** The heights of a level rod as they are at the left bracket. */
+export const heightsAtLeft = (
+  top: LengthReckoning,
+  plate: LengthReckoning | undefined,
+  hung?: HungLine,
+): readonly LengthReckoning[] => {
+  const left = hung?.points.find(({ bracket }) => bracket === 'left')
+  return [left?.rod ?? top, ...(plate ? [left?.plate ?? plate] : [])]
 }
 
 /** From the middle of the left bracket to that of the right one. */

@@ -689,6 +689,38 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           ],
           "description": "How wide an open drapery stacks, both sides of a pair together, before it is measured: a part of the rod that it covers, of the casing's width or of the glass that is seen; by lining 10 % unlined, 15 % lined, 20 % blackout-lined, 25 % interlined. Never less than its rings or carriers side by side. Published rules differ fivefold. Default a third of the rod."
         },
+        "eyeReach": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "4 ft"
+          },
+          "description": "How near to the rod a line must be for an eye to compare the two. Default 12 in."
+        },
+        "rodLevel": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "12 in"
+          },
+          "description": "How far a rod may be out of level in 6 ft before it is looked at. Default 1/2 in."
+        },
+        "markOff": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "2 in"
+          },
+          "description": "How far a fixed bracket may be from its mark. Default 1/16 in."
+        },
+        "supportLine": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "0 in",
+            "most": "2 in"
+          },
+          "description": "How far a support may be out of the line between the end brackets. Default 1/16 in."
+        },
         "fullnessOf": {
           "enum": [
             "finished width",

@@ -1,0 +1,131 @@
+import type { Words } from '@evenhem/plugin'
+
+const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+
+/** Words of marks at the wall: transfer, level, and what is fixed. */
+export const transferWords = {
+  'drapery/plate-lower': one('this plate is lower by'),
+  'drapery/first-hole': one('top hole of the first bracket'),
+  'drapery/first-ceiling': one('floor to ceiling at the first bracket'),
+  'drapery/first-head': one('floor to frame head at the first bracket'),
+  'drapery/floor-to-hole': one('floor to top hole'),
+  'drapery/floor-to-head': one('floor to frame head'),
+  'drapery/floor-to-ceiling': one('floor to ceiling'),
+  'drapery/floor-to-level': one('floor to level line'),
+  'drapery/level-from-floor': one('level line by the points of the floor'),
+  'drapery/head': one('frame head'),
+  'drapery/mark': one('mark'),
+  'drapery/mark-ceiling': one('mark with the ceiling'),
+  'drapery/mark-head': one('mark with the frame'),
+  'drapery/mark-level': one('level mark'),
+  'drapery/mark-floor': one('mark with the floor'),
+  'drapery/mark-between': one('mark between them'),
+  'drapery/mark-planned': one('mark as planned'),
+  'drapery/to-ceiling': one('hole to ceiling'),
+  'drapery/to-head': one('hole to frame head'),
+  'drapery/eye-reach': one('an eye compares within'),
+  'drapery/halfway': one('halfway between the lowest and the highest mark, since no line is near enough to the rod'),
+  'drapery/by-nearness': one('the middle of the marks, each counted by how much nearer than that its line is'),
+  'drapery/gap-ceiling': one('gap to the ceiling against the first bracket'),
+  'drapery/gap-head': one('gap to the frame against the first bracket'),
+  'drapery/gap-hem': one('hem over the floor against the first bracket'),
+  'drapery/gap-rod': one('rod out of level'),
+  'drapery/rise-ceiling': one('how the ceiling runs'),
+  'drapery/rise-head': one('how the frame head runs'),
+  'drapery/rise-floor': one('how the floor runs'),
+  'drapery/bracket-x': one('bracket along the wall'),
+  'drapery/straight-along-rod': one('straight from bracket to bracket'),
+  'drapery/most-out-of-level': one('out of level at most'),
+  'drapery/in-six-feet': one('so much in 6 ft (1.83 m)'),
+  'drapery/rod-level-most': one('in 6 ft at most'),
+  'drapery/moved': one('moved up by'),
+  'drapery/planned-hole': one('hole as planned'),
+  'drapery/hole-read': one('hole as read'),
+  'drapery/fixed-off': one('away from the mark'),
+  'drapery/in-line': one('in line with the end brackets'),
+  'drapery/out-of-line': one('out of line'),
+  'drapery/ceiling-falls': one('ceiling falls'),
+  'drapery/ceiling-rises': one('ceiling rises'),
+  'drapery/head-falls': one('frame head falls'),
+  'drapery/head-rises': one('frame head rises'),
+  'drapery/floor-falls': one('floor falls'),
+  'drapery/floor-rises': one('floor rises'),
+  'drapery/rod-falls': one('rod falls'),
+  'drapery/rod-rises': one('rod rises'),
+  'drapery/level-steep': one('Heights are drawn 12 times as steep as widths.'),
+  'drapery/level-dotted': one('Dotted: true level from the first bracket.'),
+  'drapery/line-ceiling': one('ceiling'),
+  'drapery/line-head': one('frame head'),
+  'drapery/line-level': one('true level'),
+  'drapery/line-floor': one('floor'),
+  'drapery/line-between': one('middle'),
+  'drapery/marks-agree': one('At the {bracket} the marks agree within {near}: they are {apart} apart.'),
+  'drapery/marks-agree.followed': one('At the {bracket} the rod follows: {follows}. Mark {mark}.'),
+  'drapery/marks-agree.unread': one(
+    'Not known yet which mark the {bracket} gets: a line has to be read there and at the first bracket.',
+    'Read floor to frame head and floor to ceiling at both brackets, and floor to the level line at this one.',
+  ),
+  'drapery/marks-agree.unknown': one(
+    'At the {bracket} the marks are {apart} apart, allowed {near}: floor {floor}{ceilingIs, select, known {, ceiling {ceiling}} other {}}{headIs, select, known {, frame head {head}} other {}}{levelIs, select, known {, level {level}} other {}}. {agree, select, some {{count} of them agree; of those the {best} leaves the least to be seen, {mark}.} other {No two agree; the best compromise is {mark}.}} Smallest largest error: {least}, with the {leastOf}.',
+    'Choose what the rod follows, with the customer if it shows. Nothing is drilled there before.',
+  ),
+  'drapery/rod-level': one(
+    'The rod is {way, select, same {level} other {{out} out of level over {apart}; up to {most} is good}}.',
+  ),
+  'drapery/rod-level.warn': one(
+    'The rod is {out} {way, select, more {higher} other {lower}} at the right end, over {apart}; more than {most} lets rings creep and motors misbehave.',
+    'Choose a mark nearer to level, or tell the customer what it does.',
+  ),
+  'drapery/rod-level.unknown': one(
+    'Not known yet how far out of level the rod is.',
+    'Carry a level line over from the first hole and read floor to line at the other bracket.',
+  ),
+  'drapery/fixed-mark': one('The {bracket} is fixed on its mark: {read}, planned {planned}.'),
+  'drapery/fixed-mark.warn': one(
+    'The {bracket} is fixed {off} too {way, select, high {high} other {low}}: {read}, planned {planned}. The hem hangs that much {way, select, high {higher} other {lower}} there; pins take it up.',
+    'Leave the bracket: reset the pins at that end when the hem is read.',
+  ),
+  'drapery/fixed-mark.fail': one(
+    'The {bracket} is fixed {off} too {way, select, high {high} other {low}}: {read}, planned {planned}. The hem hangs that much {way, select, high {higher} other {lower}} there, more than pins take up.',
+    'Measure again. If it holds, move the bracket to a new hole, or call the workroom about the panel.',
+  ),
+  'drapery/fixed-mark.unknown': one(
+    'The {bracket} is fixed, and nobody has written how high its hole is.',
+    'Measure from the floor right below it up to its top hole.',
+  ),
+  'drapery/hung-hem': one(
+    'As the brackets stand the hem clears by {left} at the left bracket and {right} at the right one; ordered {clearance}.',
+  ),
+  'drapery/hung-hem.warn': one(
+    'As the brackets stand the hem clears by {left} at the left bracket and {right} at the right one; ordered {clearance}. {side, select, left {Left} other {Right}} it is {off} {way, select, more {more} other {less}}; {pins, select, yes {pins can take that up} other {that is more than pins take up}}.',
+    'Read the hem when it hangs and true it up with the pins.',
+  ),
+  'drapery/hung-hem.fail': one(
+    'As the brackets stand the hem drags: it clears by {left} at the left bracket and {right} at the right one; ordered {clearance}.',
+    '{pins, select, yes {Reset the pins deeper by {off} before it hangs.} other {Do not hang it: raise a bracket that is not fixed yet, or call the workroom.}}',
+  ),
+  'drapery/support-in-line': one(
+    'The {bracket} is in line with the end brackets: {way, select, same {exactly} other {{off} off, allowed {near}}}.',
+  ),
+  'drapery/support-in-line.fail': one(
+    'The {bracket} is {off} too {way, select, more {high} other {low}} for the line between the end brackets; allowed {near}. It bends the rod.',
+    'Set it in the line of a string between the end brackets.',
+  ),
+  'drapery/follow-ceiling': one(
+    'Follow the ceiling: mark {mark} at the {bracket}. {ceilingIs, select, same {Same gap to the ceiling. } more {Gap to the ceiling {ceilingBy} wider. } less {Gap to the ceiling {ceilingBy} narrower. } other {}}{headIs, select, same {Same gap to the frame. } more {Gap to the frame {headBy} wider. } less {Gap to the frame {headBy} narrower. } other {}}{hemIs, select, same {Hem even over the floor.} more {Hem {hemBy} higher over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.} other {Hem {hemBy} lower over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.}}{rodIs, select, same { Rod level.} more { Rod {rodBy} higher here.} less { Rod {rodBy} lower here.} other {}} Largest to be seen: {largest}.',
+  ),
+  'drapery/follow-head': one(
+    'Follow the frame head: mark {mark} at the {bracket}. {ceilingIs, select, same {Same gap to the ceiling. } more {Gap to the ceiling {ceilingBy} wider. } less {Gap to the ceiling {ceilingBy} narrower. } other {}}{headIs, select, same {Same gap to the frame. } more {Gap to the frame {headBy} wider. } less {Gap to the frame {headBy} narrower. } other {}}{hemIs, select, same {Hem even over the floor.} more {Hem {hemBy} higher over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.} other {Hem {hemBy} lower over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.}}{rodIs, select, same { Rod level.} more { Rod {rodBy} higher here.} less { Rod {rodBy} lower here.} other {}} Largest to be seen: {largest}.',
+  ),
+  'drapery/follow-level': one(
+    'True level: mark {mark} at the {bracket}. {ceilingIs, select, same {Same gap to the ceiling. } more {Gap to the ceiling {ceilingBy} wider. } less {Gap to the ceiling {ceilingBy} narrower. } other {}}{headIs, select, same {Same gap to the frame. } more {Gap to the frame {headBy} wider. } less {Gap to the frame {headBy} narrower. } other {}}{hemIs, select, same {Hem even over the floor.} more {Hem {hemBy} higher over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.} other {Hem {hemBy} lower over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.}}{rodIs, select, same { Rod level.} more { Rod {rodBy} higher here.} less { Rod {rodBy} lower here.} other {}} Largest to be seen: {largest}.',
+  ),
+  'drapery/follow-floor': one(
+    'Follow the floor: mark {mark} at the {bracket}. {ceilingIs, select, same {Same gap to the ceiling. } more {Gap to the ceiling {ceilingBy} wider. } less {Gap to the ceiling {ceilingBy} narrower. } other {}}{headIs, select, same {Same gap to the frame. } more {Gap to the frame {headBy} wider. } less {Gap to the frame {headBy} narrower. } other {}}{hemIs, select, same {Hem even over the floor.} more {Hem {hemBy} higher over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.} other {Hem {hemBy} lower over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.}}{rodIs, select, same { Rod level.} more { Rod {rodBy} higher here.} less { Rod {rodBy} lower here.} other {}} Largest to be seen: {largest}.',
+  ),
+  'drapery/follow-between': one(
+    'In the middle: mark {mark} at the {bracket}, {why, select, near {the marks of the lines within {reach} of the rod, the nearer ones counting more} other {halfway between the lowest and the highest mark, since no line is within {reach} of the rod}}. {ceilingIs, select, same {Same gap to the ceiling. } more {Gap to the ceiling {ceilingBy} wider. } less {Gap to the ceiling {ceilingBy} narrower. } other {}}{headIs, select, same {Same gap to the frame. } more {Gap to the frame {headBy} wider. } less {Gap to the frame {headBy} narrower. } other {}}{hemIs, select, same {Hem even over the floor.} more {Hem {hemBy} higher over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.} other {Hem {hemBy} lower over the floor; {pins, select, yes {pins can take that up} other {more than pins take up}}.}}{rodIs, select, same { Rod level.} more { Rod {rodBy} higher here.} less { Rod {rodBy} lower here.} other {}} Largest to be seen: {largest}.',
+  ),
+  'drapery/hung-hem.unknown': one('Not known yet what the brackets do to the hem.'),
+  'drapery/support-in-line.unknown': one('Not known yet whether the supports are in line.'),
+} satisfies Words
