@@ -457,6 +457,8 @@ export interface HungBracket {
   readonly by?: 'fixed' | 'read' | 'first' | 'in-line' | Follows | undefined
   /** How much higher its holes are than those of a level rod; its plate's top; the top of the rod there. With `by`. */
   readonly moved?: LengthReckoning | undefined
+  /** Its mark from the floor right below it, where it was read or chosen. */
+  readonly mark?: LengthReckoning | undefined
   readonly plate?: LengthReckoning | undefined
   readonly rod?: LengthReckoning | undefined
   /** The floor right below it above the level line, as its own readings tell it. */
@@ -481,6 +483,7 @@ export const hungLine = one<HungLine, 'treatment'>(
           height: reckoning,
           by: { enum: ['fixed', 'read', 'first', 'in-line', 'ceiling', 'head', 'level', 'floor', 'between'] },
           moved: reckoning,
+          mark: reckoning,
           plate: reckoning,
           rod: reckoning,
           floor: reckoning,

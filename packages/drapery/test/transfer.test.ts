@@ -150,7 +150,11 @@ test('with level the rod is not out of level, with a line its gap is the same, w
   fc.assert(
     fc.property(readings, (read) => {
       const all = choose(read)
-      expect([of(all, 'level').gaps.rod, of(all, 'ceiling').gaps.ceiling, of(all, 'head').gaps.head, of(all, 'floor').gaps.hem].map(inInches)).toEqual([0, 0, 0, 0])
+      expect(
+        [of(all, 'level').gaps.rod, of(all, 'ceiling').gaps.ceiling, of(all, 'head').gaps.head, of(all, 'floor').gaps.hem].map(
+          inInches,
+        ),
+      ).toEqual([0, 0, 0, 0])
     }),
   )
 })
@@ -170,7 +174,11 @@ test('a common shift of all readings shifts all marks and changes no gap, no ord
   fc.assert(
     fc.property(readings, eighths(-3, 3), (read, by) => {
       const [before, after] = [choose(read), choose(read, { first: by, further: by })]
-      const shown = ({ list, apart, agree }: ReturnType<typeof choose>) => [list.map((each) => told(each).toSpliced(1, 1)), apart, agree]
+      const shown = ({ list, apart, agree }: ReturnType<typeof choose>) => [
+        list.map((each) => told(each).toSpliced(1, 1)),
+        apart,
+        agree,
+      ]
       expect(shown(after)).toEqual(shown(before))
     }),
   )
@@ -182,7 +190,10 @@ test('seen from the other end every gap and every rise has the other sign', () =
       const there = { level: at(level), head: at(otherHead), ceiling: at(otherCeiling) }
       const here = { hole: at(hole), head: at(head), ceiling: at(ceiling) }
       const back = { hole: at(level), head: at(otherHead), ceiling: at(otherCeiling) }
-      const [over, from] = [outOfLevel('/t', here, there), outOfLevel('/t', back, { level: at(hole), head: at(head), ceiling: at(ceiling) })]
+      const [over, from] = [
+        outOfLevel('/t', here, there),
+        outOfLevel('/t', back, { level: at(hole), head: at(head), ceiling: at(ceiling) }),
+      ]
       for (const line of ['ceiling', 'head', 'floor'] as const) expect(over[line]?.value).toBe(-(from[line]?.value ?? 0) || 0)
     }),
   )

@@ -3,7 +3,7 @@ import { below, type Window } from '@evenhem/job'
 import { type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import type { Frame } from '../facts.ts'
 import type { Transfer } from '../rules/transfer.ts'
-import { type Bracket, type Further, readAt } from '../rules/transfer-marks.ts'
+import { type Bracket, type Further, isRead, readAt } from '../rules/transfer-marks.ts'
 import { mm, outline, through } from './shapes.ts'
 
 /** How many times as steep as widths heights are drawn. What they differ by is to that scale; the ways between ceiling, rod, frame and floor are broken. */
@@ -18,6 +18,10 @@ interface Sheet {
   readonly column: number
   readonly at: Readonly<Record<Line, number>>
   readonly depth: number
+}
+interface Drawn {
+  readonly marks: readonly Mark[]
+  readonly working: readonly LengthReckoning[]
 }
 interface Place {
   readonly bracket: Bracket
@@ -53,8 +57,8 @@ function sheetOf(places: readonly Place[]): Sheet {
   const most = Math.max(...places.flatMap(({ rise }) => Object.values(rise).map(Math.abs)))
   const column = shares.column * wide
   return {
-    left: first - 3.6 * column,
-    right: last + 3.6 * column,
+    left: first - 4 * column,
+    right: last + 4 * column,
     column,
     depth: shares.hatch * wide,
     at: {
@@ -66,9 +70,14 @@ function sheetOf(places: readonly Place[]): Sheet {
 }
 
 const yOf = (sheet: Sheet, { rise }: Place, line: Line): number => sheet.at[line] + rise[line]
+/** Where a line is known, and at the ends, where it is drawn level while it is not. */
+const known = (places: readonly Place[], line: Line): readonly Place[] =>
+  places.filter(
+    ({ bracket: { id }, further }) => id === 'left' || id === 'right' || !further || further.rises[line] !== undefined,
+  )
 /** A line through the brackets, level beyond the outer ones, where nobody read it. */
 const lineOf = (sheet: Sheet, places: readonly Place[], line: Line): readonly Point[] => {
-  const points = places.map((place): Point => [place.x, yOf(sheet, place, line)])
+  const points = known(places, line).map((place): Point => [place.x, yOf(sheet, place, line)])
   return [[sheet.left, points[0]?.[1] ?? 0], ...points, [sheet.right, points.at(-1)?.[1] ?? 0]]
 }
 const hatched = (sheet: Sheet, points: readonly Point[], depth: number): Mark => ({
@@ -79,7 +88,7 @@ const hatched = (sheet: Sheet, points: readonly Point[], depth: number): Mark =>
 /** Drawn as cut where it was read at every bracket, else as what is not known. */
 function surface(sheet: Sheet, places: readonly Place[], line: 'ceiling' | 'floor'): readonly Mark[] {
   const points = lineOf(sheet, places, line)
-  const isKnown = places.every(({ further }) => further === undefined || further.rises[line] !== undefined)
+  const isKnown = known(places, line).every(({ further }) => further === undefined || further.rises[line] !== undefined)
   return isKnown
     ? [hatched(sheet, points, line === 'ceiling' ? sheet.depth : -sheet.depth), through('wall', points)]
     : [through('hidden', points)]
@@ -99,7 +108,7 @@ function frameMarks(sheet: Sheet, places: readonly Place[], frame: Frame | undef
   }
   const inner = points.filter(([x]) => x > left && x < right)
   const low = Math.min(...points.map(([, y]) => y)) - 1.6 * sheet.depth
-  return [sight, outline('casing', [[left, low], [left, at(left)], ...inner, [right, at(right)], [right, low]])]
+  return [sight, through('casing', [[left, low], [left, at(left)], ...inner, [right, at(right)], [right, low]])]
 }
 
 const place = (x: number, from: number, to: number, figure: Figure, more: Partial<Dimension> = {}): Dimension => ({
@@ -133,35 +142,52 @@ const worked = (reckoning: LengthReckoning, what = reckoning.what): Figure => ({
 })
 
 /** From the floor up at one bracket: hole or level line, frame, ceiling, one beside the other, away from the middle. */
-function readings(sheet: Sheet, each: Place, outward: 1 | -1, { first }: Transfer): readonly Mark[] {
+function readings(sheet: Sheet, each: Place, outward: 1 | -1, { first, hung }: Transfer): readonly Mark[] {
   const { bracket, further, x, rise } = each
   const floor = yOf(sheet, each, 'floor')
-  const column = (n: number, to: number, figure: Figure): Mark =>
+  const column = (n: number, to: number, figure: Figure): Dimension =>
     place(x + outward * n * sheet.column, floor, to, figure, { broken: true })
   const own =
     further === undefined && readAt(bracket, 'floorToHole') === undefined
       ? worked(first.hole)
       : readFigure(bracket, further ? 'floorToLevel' : 'floorToHole', further ? 'drapery/floor-to-level' : 'drapery/first-hole')
+  const point = hung.points.find((one) => one.bracket === bracket.id)
+  // A support that is set in line with the ends needs no reading.
+  const isAsked = !further || bracket.id === 'left' || bracket.id === 'right' || isRead(bracket)
   return [
-    column(1, further ? 0 : rise.rod, own),
-    column(2, yOf(sheet, each, 'head'), readFigure(bracket, 'floorToHead', 'drapery/floor-to-head')),
-    column(3, yOf(sheet, each, 'ceiling'), readFigure(bracket, 'floorToCeiling', 'drapery/floor-to-ceiling')),
+    ...(isAsked
+      ? [
+          column(1, further ? 0 : rise.rod, own),
+          column(2, yOf(sheet, each, 'head'), readFigure(bracket, 'floorToHead', 'drapery/floor-to-head')),
+          column(3, yOf(sheet, each, 'ceiling'), readFigure(bracket, 'floorToCeiling', 'drapery/floor-to-ceiling')),
+        ]
+      : []),
+    ...(further && point?.mark ? [{ ...column(-1.4, rise.rod, worked(point.mark, 'drapery/mark')), role: 'mark' as const }] : []),
   ]
 }
 
 /** How much each line rises or falls on its way to a further bracket, to the steep scale, beside the level from the first one. */
-function falls(sheet: Sheet, { further, x, rise }: Place, outward: 1 | -1, from: number): readonly Mark[] {
-  if (!further?.reading.level) return []
+function falls(sheet: Sheet, { further, x, rise }: Place, outward: 1 | -1, from: number): Drawn {
+  if (!further?.reading.level) return { marks: [], working: [] }
   const level = (y: number): Mark => ({ kind: 'line', role: 'level', from: [from, y], to: [x, y] })
   const beside = x - 0.7 * outward * sheet.column
-  const fall = (line: Line): readonly Mark[] => {
+  const fall = (line: Line): Drawn => {
     const own = further.rises[line]
-    if (!own) return []
-    const y = sheet.at[line]
-    const what = `drapery/${line}-${own.value < 0 ? 'falls' : 'rises'}`
-    return [level(y), ...(own.value === 0 ? [] : [place(beside, y, y + rise[line], worked(own, what))])]
+    if (!own) return { marks: [], working: [] }
+    const [y, said] = [sheet.at[line], fallOf(own, `drapery/${line}`)]
+    return {
+      marks: [level(y), ...(own.value === 0 ? [] : [place(beside, y, y + rise[line], said.figure)])],
+      working: said.working,
+    }
   }
-  return [...fall('ceiling'), ...fall('head'), ...fall('floor'), level(0)]
+  const all = (['ceiling', 'head', 'floor'] as const).map(fall)
+  return { marks: [...all.flatMap(({ marks }) => marks), level(0)], working: all.flatMap(({ working }) => working) }
+}
+/** What rises is told as it is, what falls by how much it falls. */
+function fallOf(rise: LengthReckoning, what: string) {
+  if (rise.value >= 0) return { figure: worked(rise, `${what}-rises`), working: [] }
+  const fall = sum(`${rise.name}-falls`, `${what}-falls`, minus(rise.what, rise))
+  return { figure: worked(fall), working: [fall] }
 }
 
 /** The rod as it hangs, with a cross at every mark, and how far it is out of level. */
@@ -188,9 +214,9 @@ function rodMarks(sheet: Sheet, places: readonly Place[], { hung, at }: Transfer
       plus('drapery/bears', point.height),
       minus('drapery/bears', first.height),
     )
-    const what = `drapery/rod-${out.value < 0 ? 'falls' : 'rises'}`
     const away = x < first.x.value / 1e6 ? 1 : -1
-    return { marks: [cross, place(x + 0.7 * away * sheet.column, 0, rise.rod, worked(out, what))], working: [out] }
+    const said = fallOf(out, 'drapery/rod')
+    return { marks: [cross, place(x + 0.7 * away * sheet.column, 0, rise.rod, said.figure)], working: [out, ...said.working] }
   })
   return { marks: [rod, ...each.flatMap(({ marks }) => marks)], working: each.flatMap(({ working }) => working) }
 }
@@ -206,7 +232,7 @@ function row(sheet: Sheet, places: readonly Place[], { at, hung }: Transfer) {
     plus('drapery/bracket-x', ends[1]),
     minus('drapery/bracket-x', ends[0]),
   )
-  const y = sheet.at.floor - sheet.depth
+  const y = sheet.at.floor
   const figure = worked(apart)
   return {
     marks: [
@@ -251,6 +277,7 @@ export function levelLayers(
   const from = mm(all.first.bracket.planned.x.value)
   const middle = (sheet.left + sheet.right) / 2
   const outward = (x: number): 1 | -1 => (x > middle ? 1 : -1)
+  const fallen = places.map((each) => falls(sheet, each, outward(each.x), from))
   const [rod, beneath] = [rodMarks(sheet, places, all), row(sheet, places, all)]
   const foot = sheet.at.floor - sheet.depth
   const note = (code: string, n: number): Mark => ({
@@ -260,17 +287,25 @@ export function levelLayers(
     anchor: 'start',
     code,
   })
+  /** Keeps ground free for the words. */
+  const ground: Mark = {
+    kind: 'line',
+    role: 'hidden',
+    from: [sheet.left, foot - 1.6 * sheet.depth],
+    to: [sheet.left, foot - 1.6 * sheet.depth],
+  }
   const isLevelRead = all.further.some(({ reading }) => reading.level)
   const marks: readonly Mark[] = [
     ...surface(sheet, places, 'ceiling'),
     ...frameMarks(sheet, places, frame),
     ...surface(sheet, places, 'floor'),
-    ...places.flatMap((each) => falls(sheet, each, outward(each.x), from)),
+    ...fallen.flatMap((each) => each.marks),
     ...rod.marks,
   ]
   const numbers: readonly Mark[] = [
     ...places.flatMap((each) => readings(sheet, each, outward(each.x), all)),
     ...beneath.marks,
+    ground,
     note('drapery/level-steep', 0.4),
     ...(isLevelRead ? [note('drapery/level-dotted', 1.2)] : []),
   ]
@@ -285,5 +320,8 @@ export function levelLayers(
     stretch: steep,
     marks: own.map((mark) => lowered(mark, by)),
   })
-  return { layers: [layer(0, marks), layer(60, numbers)], working: [...rod.working, ...beneath.working] }
+  return {
+    layers: [layer(0, marks), layer(60, numbers)],
+    working: [...fallen.flatMap((each) => each.working), ...rod.working, ...beneath.working],
+  }
 }

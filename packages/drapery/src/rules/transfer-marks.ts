@@ -254,7 +254,16 @@ export function hungOf(
   const rod = topOfRod && sum(`${at}#hung-rod-${id}`, 'drapery/top-of-rod', plus('drapery/top-of-rod', topOfRod), up)
   const own = 'mark' in put ? [put.mark] : []
   return {
-    point: { bracket, x, height, by: put.by, moved, plate, ...(rod ? { rod } : {}), ...(hole ? { floor } : {}) },
+    point: {
+      bracket,
+      x,
+      height,
+      by: put.by,
+      moved,
+      plate,
+      ...(rod ? { rod } : {}),
+      ...('mark' in put ? { mark: put.mark, floor } : {}),
+    },
     // Of a choice the mark stands with all that can be chosen.
     working: [
       ...(put.by === 'fixed' || put.by === 'read' ? own : []),
