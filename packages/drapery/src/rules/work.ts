@@ -4,13 +4,16 @@ import { type Capture, type Entry, entries, parts, rule, type Step, steps } from
 import { pastCasing } from '../arithmetic/index.ts'
 import { lengthAllowed, ruleOf, widthAllowedFor } from '../defaults.ts'
 import {
+  ceiling,
   coverage,
+  floor,
   frame,
   type HangLine,
   type Hole,
   hangLine,
   holes,
   hookMap,
+  hungLine,
   type MakeUp,
   makeUp,
   packed,
@@ -19,6 +22,7 @@ import {
 import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
 import { countsOf } from './inventory.ts'
 import { isCorded } from './operation.ts'
+import { drillCaptures, inMarkingOrder, markCaptures } from './transfer-captures.ts'
 import { hemCaptures, hooksSaid } from './true-up-steps.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
@@ -113,54 +117,67 @@ function brackets(all: readonly Hole[]): readonly (readonly Hole[])[] {
 const bracketId = (own: readonly Hole[]): string => `mark-${own[0]?.support ? `support-${own[0].support}` : own[0]?.side}`
 
 /** Mark, drill and prove: every hole with its own height from its own floor. */
-export const marking = rule({ id: 'marking', on: 'treatment', needs: { holes, topOfRod, hangLine }, gives: { steps } }).run(
-  ({ it, window, at, job }, facts) => {
-    if (it.bracketsOf !== undefined) return {}
-    const all = brackets(facts.holes)
-    const mark = (own: readonly Hole[], i: number): Step => ({
-      id: bracketId(own),
-      stage: 'mark',
-      code: own[0]?.support ? 'drapery/mark-support' : 'drapery/mark-bracket',
-      after: [i === 0 ? 'set-up' : bracketId(all[i - 1] ?? [])],
-      values: { side: code(own[0]?.side ?? 'left'), count: { count: own.length } },
-      numbers: [
-        ...own.map((hole) => {
-          const from = hole.fromWall ?? hole.fromFloor
-          return { what: hole.what, value: from.value, of: from.name }
-        }),
-        ...own.slice(0, 1).map(({ fromCasing, fromCorner }) => {
-          const from = fromCorner ?? fromCasing
-          return { what: from.what, value: from.value, of: from.name }
-        }),
-      ],
-      cautions: [ladder],
-      tools: ['drapery/tape', 'drapery/pencil', 'drapery/level'],
-    })
-    const oneScrew = holdsByOneScrew(it, all, window, windowOf(at))
-    const drill: Step = {
-      id: 'drill',
-      stage: 'drill',
-      code: oneScrew ? 'drapery/drill-wood' : 'drapery/drill-other',
-      cautions: [
-        'drapery/caution-drill',
-        isOldPaint(job.site?.yearBuilt) ? 'drapery/caution-lead' : 'drapery/caution-dust',
-        ladder,
-      ],
-      tools: ['drapery/drill-tool', 'drapery/goggles'],
-    }
-    const last = bracketId(all.at(-1) ?? [])
-    const level: Step = {
-      id: 'check-level',
-      stage: 'mark',
-      after: [last],
-      code: 'drapery/check-level',
-      values: { near: long(ruleOf(job, 'heightsAgree')) },
-      cautions: [ladder],
-      tools: ['drapery/level', 'drapery/tape'],
-    }
-    return { steps: [setUp(facts.topOfRod, facts.hangLine, ruleOf(job, 'ladderHeight')), ...all.map(mark), level, drill] }
+export const marking = rule({
+  id: 'marking',
+  on: 'treatment',
+  needs: {
+    holes,
+    topOfRod,
+    hangLine,
+    floor,
+    hungLine: { maybe: hungLine },
+    ceiling: { maybe: ceiling },
+    frame: { maybe: frame },
   },
-)
+  gives: { steps },
+}).run(({ it, window, at, job }, facts) => {
+  if (it.bracketsOf !== undefined) return {}
+  const all = inMarkingOrder(brackets(facts.holes), facts.hungLine)
+  const mark = (own: readonly Hole[], i: number): Step => ({
+    id: bracketId(own),
+    stage: 'mark',
+    code: own[0]?.support ? 'drapery/mark-support' : 'drapery/mark-bracket',
+    after: [i === 0 ? 'set-up' : bracketId(all[i - 1] ?? [])],
+    values: { side: code(own[0]?.side ?? 'left'), count: { count: own.length } },
+    numbers: [
+      ...own.map((hole) => {
+        const from = hole.fromWall ?? hole.fromFloor
+        return { what: hole.what, value: from.value, of: from.name }
+      }),
+      ...own.slice(0, 1).map(({ fromCasing, fromCorner }) => {
+        const from = fromCorner ?? fromCasing
+        return { what: from.what, value: from.value, of: from.name }
+      }),
+    ],
+    cautions: [ladder],
+    tools: ['drapery/tape', 'drapery/pencil', 'drapery/level'],
+    captures: markCaptures(at, own, job, facts),
+  })
+  const oneScrew = holdsByOneScrew(it, all, window, windowOf(at))
+  const drill: Step = {
+    id: 'drill',
+    stage: 'drill',
+    code: oneScrew ? 'drapery/drill-wood' : 'drapery/drill-other',
+    cautions: [
+      'drapery/caution-drill',
+      isOldPaint(job.site?.yearBuilt) ? 'drapery/caution-lead' : 'drapery/caution-dust',
+      ladder,
+    ],
+    tools: ['drapery/drill-tool', 'drapery/goggles'],
+    captures: drillCaptures(at, all, job, facts.hungLine),
+  }
+  const last = bracketId(all.at(-1) ?? [])
+  const level: Step = {
+    id: 'check-level',
+    stage: 'mark',
+    after: [last],
+    code: 'drapery/check-level',
+    values: { near: long(ruleOf(job, 'heightsAgree')) },
+    cautions: [ladder],
+    tools: ['drapery/level', 'drapery/tape'],
+  }
+  return { steps: [setUp(facts.topOfRod, facts.hangLine, ruleOf(job, 'ladderHeight')), ...all.map(mark), level, drill] }
+})
 
 /** Paint of before 1978 may hold lead (US Environmental Protection Agency, Renovation, Repair and Painting rule, 40 CFR 745; from memory). */
 const isOldPaint = (built: number | undefined): boolean => built !== undefined && built < 1978
