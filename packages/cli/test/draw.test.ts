@@ -6,7 +6,7 @@ import { example, fileWith, line } from './line.ts'
 const job = example('tern-hollow')
 const draw = (...words: readonly string[]) => line('draw', job, '--window', 'w1', ...words)
 
-test.each(['elevation', 'plan', 'marks'])('the %s is one SVG with its own colours and letters', async (view) => {
+test.each(['elevation', 'plan', 'marks', 'level'])('the %s is one SVG with its own colours and letters', async (view) => {
   const { code, out, err } = await draw('--view', view)
   expect([code, err]).toEqual([0, ''])
   expect(out).toMatch(/^<svg [\s\S]*<\/svg>\n$/)
