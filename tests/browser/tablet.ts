@@ -29,6 +29,8 @@ export interface Sheet {
   readonly page: Page
   /** Cuts the network for good: the tablet is offline and the server is gone. */
   readonly cut: () => Promise<void>
+  /** From now on requests may find no answer, and the browser may say so. */
+  readonly mayMiss: () => void
 }
 /** What is opened: the example “tern-hollow” on a tablet held upright, unless said otherwise. */
 export interface Where {
@@ -51,9 +53,13 @@ export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void
   return async (where, work) => {
     const server = await servers(where.job ?? example('tern-hollow'))
     const context = await contextFor(browser, where)
-    await visit(`${server.address}/${where.address ?? ''}`, context, server, work).finally(() => context.close())
-    // What one test entered is not there for the next.
-    await rm(join(server.folder, 'log'), { recursive: true, force: true })
+    try {
+      await visit(`${server.address}/${where.address ?? ''}`, context, server, work)
+    } finally {
+      await context.close()
+      // What one test entered is not there for the next.
+      await rm(join(server.folder, 'log'), { recursive: true, force: true })
+    }
   }
 }
 
@@ -140,7 +146,10 @@ async function visit(
     await context.setOffline(true)
     await server.close()
   }
-  await work({ page, cut })
+  const mayMiss = () => {
+    isCut = true
+  }
+  await work({ page, cut, mayMiss })
   expect(faults).toEqual([])
 }
 

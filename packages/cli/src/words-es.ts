@@ -52,6 +52,7 @@ evenhem <orden> --help dice más.`,
   '--state': 'La cortina cerrada o abierta; si se omite: drawn, cerrada.',
   '--paper': 'El papel en que se imprime; si se omite: el del país del trabajo.',
   '--port': 'El puerto en que se escucha.',
+  '--practice': 'Sirve una copia que al final se borra: lo que se anota allí no cambia nada aquí.',
 
   near: '¿quiso decir {near}?',
   see: 'vea evenhem {command} --help',

@@ -51,6 +51,7 @@ evenhem <command> --help tells more.`,
   '--state': 'The drapery closed or open; left out: drawn, closed.',
   '--paper': 'The paper to print on; left out: that of the job’s country.',
   '--port': 'The port to listen on.',
+  '--practice': 'Serves a copy that is deleted in the end: what is entered there changes nothing here.',
 
   // What cannot be done.
   near: 'did you mean {near}?',

@@ -28,7 +28,9 @@ test('each entry has its time, who, its place in words, the value before and the
   const job = await jobWith(one, over)
   const { code, out, err } = await line('log', job)
   expect([code, err]).toEqual([0, ''])
-  expect(out).toMatch(/2026-11-25 09:12 UTC {2}Ana Roble \(tablet-1\) {2}Garden room, Window 1, treatment, panel left, finished length {2}/)
+  expect(out).toMatch(
+    /2026-11-25 09:12 UTC {2}Ana Roble \(tablet-1\) {2}Garden room, Window 1, treatment, panel left, finished length {2}/,
+  )
   expect(out).toMatch(/ordered [\d /]+ in → 84 1\/2 in\n/)
   expect(out).toMatch(/tablet-2 .* 84 1\/2 in → 85 in\n/)
   expect((await line('log', job, '--units', 'mm')).out).toMatch(/2146 mm → 2159 mm|2146\.3 mm → 2159 mm/)

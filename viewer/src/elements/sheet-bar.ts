@@ -63,7 +63,7 @@ export class SheetBar extends SpokenElement {
   override render() {
     return html`
       ${this.inside ? this.back() : this.toHouse()}
-      <div class="titles"><small>${this.over}</small><h1>${this.heading}</h1></div>
+      <header class="titles"><small>${this.over}</small><h1>${this.heading}</h1></header>
       <slot></slot>
       ${this.waiting()}
       ${this.previous || this.following ? html`<div class="walk">${this.neighbour(this.previous, words.previousWindow, 'M14 3L6 11l8 8')}${this.neighbour(this.following, words.nextWindow, 'M8 3l8 8-8 8')}</div>` : nothing}

@@ -59,7 +59,8 @@ export class PadView extends SpokenElement {
     sentenceStyle,
     verdictStyle,
     css`
-      :host { position: fixed; inset: 0; z-index: 3; background: var(--sheet); display: grid; grid-template: auto minmax(0, 1fr) auto / minmax(0, 1fr) }
+      :host { position: fixed; inset: 0; z-index: 3; background: var(--sheet) }
+      main { height: 100%; display: grid; grid-template: auto minmax(0, 1fr) auto / minmax(0, 1fr) }
       header { display: flex; align-items: center; gap: 12px; min-height: 68px; padding: 0 16px 0 8px; border-bottom: 1px solid var(--faint) }
       .back { width: 48px; height: 48px; display: grid; place-items: center; flex: none }
       header small { display: block; font-size: 14.5px; color: var(--ink2); line-height: 1.25 }
@@ -99,6 +100,7 @@ export class PadView extends SpokenElement {
       .choices .button[aria-pressed='true'] { background: var(--markbg) }
       textarea, input { font: inherit; font-size: 20px; color: inherit; background: var(--sheet); border: 2px solid var(--line); border-radius: 6px; padding: 10px 12px; width: 100% }
       textarea { min-height: 120px }
+      .one .button { width: 100% }
       .one { padding: 12px 16px 16px; background: var(--panel); border-top: 1px solid var(--faint) }
       @media (max-width: 599px) {
         .told { padding: 10px 16px } tape-blade { margin: 4px -16px 0; height: 84px }
@@ -108,7 +110,7 @@ export class PadView extends SpokenElement {
         dl { gap: 4px 12px; font-size: 15.5px }
       }
       @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
-        :host { grid-template: 68px minmax(0, 1fr) / minmax(0, 1fr) 520px } header { grid-column: 1 / -1 }
+        main { grid-template: 68px minmax(0, 1fr) / minmax(0, 1fr) 520px } header { grid-column: 1 / -1 }
         .keys, .one { border-top: 0; border-left: 1px solid var(--faint); align-content: start }
       }
     `,
@@ -148,9 +150,9 @@ export class PadView extends SpokenElement {
   override render() {
     const { form, sheet, at } = this
     const over = placeInWords(sheet.ordered, at.slice(0, at.lastIndexOf('/')), sheet.place, language)
-    return html`<header><button class="back" aria-label=${words.back} @click=${this.leave}><svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg></button>
+    return html`<main><header><button class="back" aria-label=${words.back} @click=${this.leave}><svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg></button>
         <div><small>${sheet.room.name}, ${sheet.window.name}${over ? ` · ${over}` : ''}</small><h1 tabindex="-1">${capital(this.named())}</h1></div></header>
-      ${form?.is === 'length' || form?.is === 'count' || form?.is === 'number' ? this.numbers(form) : this.others(form)}`
+      ${form?.is === 'length' || form?.is === 'count' || form?.is === 'number' ? this.numbers(form) : this.others(form)}</main>`
   }
   private named(): string {
     const last = this.at.lastIndexOf('/')
@@ -317,7 +319,7 @@ export class PadView extends SpokenElement {
       ? html`<input type="date" .value=${this.written} aria-label=${this.named()} @input=${this.onWritten} />`
       : html`<textarea .value=${this.written} aria-label=${this.named()} @input=${this.onWritten}></textarea>`
     return html`<div class="told">${this.hint()}${field}</div>
-      <div class="one"><button class="button go" style="width:100%" aria-disabled=${this.written.trim() === ''} @click=${this.saveWritten}>${words.save}</button></div>`
+      <div class="one"><button class="button go" aria-disabled=${this.written.trim() === ''} @click=${this.saveWritten}>${words.save}</button></div>`
   }
   private choiceName(choice: string): string {
     return Object.hasOwn(words.choices, choice) ? words.choices[choice as keyof typeof words.choices] : choice

@@ -339,7 +339,8 @@ export class WindowSheet extends SpokenElement {
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape' || this.way.over.is === 'nothing') return
+    // The pad answers by itself.
+    if (event.key !== 'Escape' || this.way.over.is === 'nothing' || this.way.over.is === 'pad') return
     event.preventDefault()
     this.close()
   }
