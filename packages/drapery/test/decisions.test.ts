@@ -140,6 +140,7 @@ describe('brackets', () => {
   test('panels that are unlike are not followed by them', () => {
     expect(followLengths([hung(88.5, 88.5), hung(88.5, 88)], inches(0.125))).toBeUndefined()
     expect(followLengths([hung(88.5, 88), hung(88.5, 88.125)], inches(0.125))).toBe(inches(-0.375))
+    expect(followLengths([hung(88.5, 88), hung(88.4375, 88)], inches(0.125))).toBe(inches(-0.5))
   })
   const hung = (was: number, bears: number) => ({ ordered: inches(was), bears: inches(bears) })
 })
@@ -276,6 +277,9 @@ test('pins move with their panels while the brackets stay, and there are none be
   })
   const pins = (...all: readonly ReturnType<typeof came>[]) => resetPins(all, true)?.pins.map(({ pin }) => pin / inch)
   expect(pins(came(89), came(89.25))).toEqual([0.5, 0.75])
+  // The one that was meant to hang from the higher line sets it.
+  expect(pins(came(89), came(89.25, 88.75))).toEqual([0.25, 0.5])
+  expect(pins(came(88.5))).toEqual([0.25])
   expect(pins(came(89), came(89.5))).toEqual([0.25, 0.75])
   expect(pins(came(89), came(89.5625))).toBeUndefined()
   expect(resetPins([came(89.5)], false)).toBeUndefined()
