@@ -38,7 +38,7 @@ export class TapeBlade extends LitElement {
   /** What was ordered, and how much it may be off: drawn over the blade. */
   @property({ attribute: false }) ordered?: Length
   @property({ attribute: false }) allowed?: Length
-  @property({ attribute: false }) names?: { readonly ordered: string; readonly allowed: string }
+  @property() name = ''
   private readonly size = new Sized(this)
 
   static override readonly styles = [
@@ -71,13 +71,14 @@ export class TapeBlade extends LitElement {
 
   /** The band that is allowed, and the order in it. */
   private meant(scale: number, top: number) {
-    const { ordered, allowed, names } = this
+    const { ordered, allowed, name } = this
     if (ordered === undefined) return nothing
     const x = (length: number) => this.size.width / 2 + (length - this.length) * scale
     const band =
       allowed === undefined ? nothing : svg`<path class="band" d="M${x(ordered - allowed)} ${top - 7}H${x(ordered + allowed)}" />`
-    return svg`${band}<path class="ordered" d="M${x(ordered)} ${top - 16}v30" />
-      ${names ? svg`<text class="name" x=${x(ordered) - 8} y=${top - 13}>${names.ordered}</text>` : nothing}`
+    // The arrow of the value keeps its place free.
+    const end = Math.abs(x(ordered) - this.size.width / 2) < 40 ? this.size.width / 2 - 30 : x(ordered) - 8
+    return svg`${band}<path class="ordered" d="M${x(ordered)} ${top - 16}v30" /><text class="name" x=${end} y=${top - 13}>${name}</text>`
   }
 
   private marks({ mark, marksToANumber, tall: tallness, number }: Division, scale: number, top: number, tall: number) {

@@ -39,7 +39,8 @@ export class TitleBlock extends SpokenElement {
         }
       }
       @media (max-width: 599px) {
-        nav > * { padding: 14px 4px 6px; text-align: center; align-items: center; font-size: 15.5px }
+        nav > * { padding: 14px 2px 6px; text-align: center; align-items: center; font-size: 14.5px; min-width: 0 }
+        small { max-width: 100%; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
       }
     `,
   ]

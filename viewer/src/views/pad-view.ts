@@ -112,6 +112,7 @@ export class PadView extends SpokenElement {
       @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
         main { grid-template: 68px minmax(0, 1fr) / minmax(0, 1fr) 520px } header { grid-column: 1 / -1 }
         .keys, .one { border-top: 0; border-left: 1px solid var(--faint); align-content: start }
+        .key { min-height: 74px } .small { min-height: 66px; font-size: 17px } .digits .key { min-height: 92px }
       }
     `,
   ]
@@ -214,7 +215,7 @@ export class PadView extends SpokenElement {
     const meant = this.orderedNumber()
     const tolerance = capture?.tolerance && 'length' in capture.tolerance ? capture.tolerance.length : undefined
     const shown = now.is === 'value' ? now.read : (meant ?? 0)
-    return html`<tape-blade .length=${shown as Length} .unit=${this.keyed.unit === 'mm' ? 'mm' : 'in'} .ordered=${meant as Length | undefined} .allowed=${tolerance} .names=${{ ordered: words.orderedValue, allowed: words.allowed }}
+    return html`<tape-blade .length=${shown as Length} .unit=${this.keyed.unit === 'mm' ? 'mm' : 'in'} .ordered=${meant as Length | undefined} .allowed=${tolerance} .name=${valueAt(this.sheet.ordered, this.at) === undefined ? words.expected : words.orderedValue}
       .says=${fill(words.blade, { number: this.amount(shown).text })}></tape-blade>`
   }
   private orderedNumber(): number | undefined {

@@ -2,6 +2,7 @@ import type { Place, PlacedWindow } from '@evenhem/job'
 import { html, type LitElement, nothing, type PropertyValues } from 'lit'
 import { customElement, property, query, state } from 'lit/decorators.js'
 import { factsOf } from '../data/facts.ts'
+import { formAt } from '../data/form.ts'
 import { stepId } from '../data/house.ts'
 import type { Light } from '../data/preferences.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
@@ -328,6 +329,8 @@ export class WindowSheet extends SpokenElement {
 
   private open(of: string): void {
     if (opened(this.sheet, of)) void this.go((way) => deeper(way, of))
+    // What nobody knows yet can be read.
+    else if (formAt(of)) this.enter(of)
   }
 
   private close(): void {
@@ -406,10 +409,7 @@ const decided: Readonly<Record<'level' | 'hem', readonly string[]>> = {
 }
 const checksOf = ({ plan }: Sheet, view: 'level' | 'hem') => plan.checks.filter(({ code }) => decided[view].includes(code))
 function choiceState(checks: ReturnType<typeof checksOf>): string {
-  if (checks.some(({ verdict, override }) => verdict === 'fail' && override === undefined)) return words.toChoose
-  return checks.every(({ verdict }) => verdict === 'unknown')
-    ? words.notRead_
-    : checks.some(({ verdict }) => verdict === 'unknown')
-      ? words.toChoose
-      : words.settled
+  const open = checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined)
+  if (open.some(({ ways = [], verdict }) => ways.length > 0 || verdict === 'fail')) return words.toChoose
+  return checks.every(({ verdict }) => verdict === 'unknown') ? words.notRead_ : words.settled
 }
