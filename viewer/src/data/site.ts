@@ -128,6 +128,15 @@ export class SiteStore extends EventTarget {
     return (this.site.places.get(place)?.live ?? []) as readonly SentEntry[]
   }
 
+  /** Places below a place at which values stand against each other. */
+  conflicts(below: Place): readonly Place[] {
+    return this.site.conflicts.map(({ place }) => place).filter((place) => place.startsWith(`${below}/`))
+  }
+  /** Entries below a place whose values were left out: a panel may have gone from the order. */
+  refused(below: Place): readonly SentEntry[] {
+    return this.entries.filter(({ event, refused }) => refused !== undefined && event.place.startsWith(`${below}/`))
+  }
+
   /** What stands at a place now, as it would be put again; the order's own reading where the log has none. */
   standing(place: Place, ordered: Readings): Entered {
     const entry = this.live(place).at(-1)

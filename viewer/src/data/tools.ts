@@ -16,4 +16,8 @@ export interface SiteTools {
   readonly history: (place: Place) => readonly SentEntry[]
   /** What stands at a place and nobody put anything over; several that differ are a conflict. */
   readonly live: (place: Place) => readonly SentEntry[]
+  /** Places below a place at which values stand against each other. */
+  readonly conflicts: (below: Place) => readonly Place[]
+  /** Entries below a place whose values were left out. */
+  readonly refused: (below: Place) => readonly SentEntry[]
 }

@@ -28,6 +28,8 @@ export class FindingsList extends SpokenElement {
   @property({ attribute: false }) asks: readonly ShownAsk[] = []
   @property({ attribute: false }) faults: readonly ShownTrouble[] = []
   @property({ attribute: false }) unread: readonly ShownTrouble[] = []
+  /** Places at which two values stand, in words; a touch leads to the choice. */
+  @property({ attribute: false }) conflicts: readonly { readonly at: string; readonly what: string }[] = []
   /** Left out: what was checked. */
   @property() heading?: string
   /** A part of the sheet, not something opened over it. */
@@ -67,10 +69,18 @@ export class FindingsList extends SpokenElement {
     return html`<section aria-labelledby="title" tabindex="0">
       <header><h2 id="title" tabindex="-1">${this.heading ?? words.findings}</h2>
         ${this.embedded ? nothing : closeButton(this)}</header>
-      ${this.troubles(words.couldNotWorkOut, this.faults)}${this.toMeasure()}${this.troubles(words.notRead, this.unread)}
+      ${this.twoValues()}${this.troubles(words.couldNotWorkOut, this.faults)}${this.toMeasure()}${this.troubles(words.notRead, this.unread)}
       ${this.asks.length + this.faults.length + this.unread.length > 0 ? html`<h3>${words.checks}</h3>` : nothing}
       <ul>${byGravity(this.findings).map((finding) => this.finding(finding))}</ul>
     </section>`
+  }
+
+  private twoValues() {
+    if (this.conflicts.length === 0) return nothing
+    return html`<h3>${words.conflictsTitle}</h3><ul>${this.conflicts.map(
+      ({ at, what }) =>
+        html`<li class="plain"><button class="ask" @click=${() => tell(this, 'open-number', at)}><span>${what}</span></button></li>`,
+    )}</ul>`
   }
 
   private toMeasure() {

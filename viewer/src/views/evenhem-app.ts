@@ -160,6 +160,8 @@ export class EvenhemApp extends LitElement {
     tryOut: (window, more) => this.planning.plan({ ask: 'try', window, readings: { ...this.readings, ...more } }),
     history: (place) => this.site?.history(place) ?? [],
     live: (place) => this.site?.live(place) ?? [],
+    conflicts: (below) => this.site?.conflicts(below) ?? [],
+    refused: (below) => this.site?.refused(below) ?? [],
   }
 
   private async putAll(entered: readonly Entered[], how?: 'quietly'): Promise<void> {

@@ -1,5 +1,5 @@
 import type { Mark } from '@evenhem/drawing'
-import { type Place, placeInWords, tokens, valueAt } from '@evenhem/job'
+import { below, type Place, placeInWords, tokens, valueAt } from '@evenhem/job'
 import { type Length, lengthWords, spanishLengthWords } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { css, html, nothing, type PropertyValues } from 'lit'
@@ -357,7 +357,14 @@ export class PadView extends SpokenElement {
     this.leave()
   }
   private readonly cannot = (): void => {
-    tell(this, 'cannot-measure', this.at)
+    const { sheet, at } = this
+    const what = placeInWords(sheet.ordered, at, sheet.place, language)
+    const value = fill(words.cannotNote, { place: what })
+    void this.save({
+      place: below(sheet.place, 'found', 'notes', `not measured: ${at.slice(sheet.place.length + 1)}`),
+      value,
+      read: value,
+    })
   }
   private readonly leave = (): void => {
     tell(this, 'go-back')

@@ -3,10 +3,12 @@ import type { Length } from '@evenhem/length'
 import { overridePlace, stagesOf, type WindowPlan } from '@evenhem/planner'
 import { bare as bareAmount } from '../data/amount.ts'
 import type { Hole } from '../data/facts.ts'
+import { formAt } from '../data/form.ts'
 import { holesOf, layerAt, layerOf, supportOf } from '../data/holes.ts'
 import { stepId } from '../data/house.ts'
 import { rawLength } from '../data/raw.ts'
 import type { Sheet } from '../data/sheet.ts'
+import type { SiteTools } from '../data/tools.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding, ShownWay } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
@@ -166,6 +168,24 @@ export const shownUnread = (sheet: Sheet): readonly ShownTrouble[] =>
     what: sheet.say(`host/unread.${what}`, { name }),
     where: placeInWords(sheet.ordered, at, '', language),
     says: sheet.help(`host/unread.${what}`, { name }) ?? '',
+  }))
+
+/** Places at which two values stand, with both. */
+export const shownConflicts = (sheet: Sheet, tools: SiteTools): readonly { readonly at: Place; readonly what: string }[] =>
+  tools.conflicts(sheet.place).map((at) => {
+    const values = tools
+      .live(at)
+      .map(({ read }) =>
+        typeof read === 'number' && formAt(at)?.is === 'length' ? sheet.write(read as Length).text : String(read),
+      )
+    return { at, what: fill(words.conflictAt, { place: capital(shownPlace(sheet, at)), values: values.join(' / ') }) }
+  })
+/** Entries that were left out, with why. */
+export const shownRefused = (sheet: Sheet, tools: SiteTools): readonly ShownTrouble[] =>
+  tools.refused(sheet.place).map(({ event, refused }) => ({
+    what: fill(words.refusedWhat, { place: capital(shownPlace(sheet, event.place)), value: String(event.value) }),
+    where: event.who ?? event.by,
+    says: refused?.says[language] ?? refused?.code ?? '',
   }))
 
 /** The holes of a window by side, with the supports between them; the highest first. */

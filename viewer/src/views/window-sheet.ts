@@ -36,9 +36,11 @@ import {
   holeSides,
   marksClosedBy,
   shownAsks,
+  shownConflicts,
   shownFaults,
   shownFinding,
   shownPlace,
+  shownRefused,
   shownStages,
   shownStep,
   shownUnread,
@@ -221,7 +223,7 @@ export class WindowSheet extends SpokenElement {
 
   private findingsList(embedded: boolean) {
     const { sheet } = this
-    return html`<findings-list ?embedded=${embedded} .findings=${sheet.plan.checks.map(shownFinding(sheet))} .asks=${shownAsks(sheet)} .faults=${shownFaults(sheet)} .unread=${shownUnread(sheet)}></findings-list>`
+    return html`<findings-list ?embedded=${embedded} .findings=${sheet.plan.checks.map(shownFinding(sheet))} .asks=${shownAsks(sheet)} .faults=${shownFaults(sheet)} .unread=${[...shownRefused(sheet, this.tools), ...shownUnread(sheet)]} .conflicts=${shownConflicts(sheet, this.tools)}></findings-list>`
   }
 
   private overlay() {
@@ -278,7 +280,9 @@ export class WindowSheet extends SpokenElement {
   private leaves(): readonly Leaf[] {
     const { plan } = this.sheet
     const open =
-      plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined).length + plan.faults.length
+      plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined).length +
+      plan.faults.length +
+      this.tools.conflicts(this.sheet.place).length
     const holes = factsOf(plan, 'drapery/holes@1').flatMap(({ value }) => value)
     const maps = factsOf(plan, 'drapery/hook-map@1').map(({ value }) => value)
     const count = (add: (map: (typeof maps)[number]) => number) => maps.reduce((sum, map) => sum + add(map), 0)

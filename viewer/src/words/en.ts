@@ -182,7 +182,7 @@ export const en = {
   stageDone: '{n} of {m} done',
   whereNow: 'Step {n} of {m} · {stage}',
   inTheWay: 'In the way',
-  refusedTitle: 'Left out of what was found',
+  refusedWhat: 'Left out: {place}, {value}',
   conflictsTitle: 'Two values',
   conflictAt: '{place}: {values}',
   ways: 'What you can do',

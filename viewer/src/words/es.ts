@@ -185,7 +185,7 @@ export const es: Words = {
   stageDone: '{n} de {m} hechos',
   whereNow: 'Paso {n} de {m} · {stage}',
   inTheWay: 'Lo impide',
-  refusedTitle: 'Omitido de lo hallado',
+  refusedWhat: 'Omitido: {place}, {value}',
   conflictsTitle: 'Dos valores',
   conflictAt: '{place}, {values}',
   ways: 'Qué puedes hacer',
