@@ -51,6 +51,22 @@ test('a value that its place refuses is kept, left out and said in both language
   expect(entries[0].refused.says.es).not.toBe(entries[0].refused.says.en)
 })
 
+test('a revised order keeps every reading at its place, and names those that have none any more', async () => {
+  const { send, get, job } = await site()
+  const [line] = lines(['95 3/4 in'])
+  await send(line)
+  const order = JSON.parse(await readFile(join(job, 'job.json'), 'utf8'))
+  await writeFile(
+    join(job, 'job.json'),
+    JSON.stringify({ ...order, rooms: [{ id: 'hall', name: 'Hall', windows: [] }, ...order.rooms] }),
+  )
+  expect((await get()).entries).toMatchObject([{ read: 95.75 * 25_400_000 }])
+  await writeFile(join(job, 'job.json'), JSON.stringify({ ...order, rooms: [{ id: 'hall', name: 'Hall', windows: [] }] }))
+  const { entries } = await get()
+  expect(entries[0].read).toBeUndefined()
+  expect(entries[0].refused.says.en).toContain('den')
+})
+
 test.each([
   ['[', 'Unexpected content that is no JSON'],
   ['{"lines":[],"lines":[]}', 'Unexpected name that stands twice'],

@@ -39,17 +39,21 @@ export class FindingsRow extends SpokenElement {
   /** How many rules could not work out what they should. */
   @property({ type: Number }) faults = 0
 
+  /** What to measure next. */
+  @property({ attribute: false }) next?: { readonly at: string; readonly what: string }
+
   static override readonly styles = [
     base,
     sentenceStyle,
     verdictStyle,
     figureStyle,
     css`
-      :host { display: flex; min-width: 0; border-top: 1px solid var(--faint); background: var(--sheet) }
+      :host { display: flex; flex-wrap: wrap; min-width: 0; border-top: 1px solid var(--faint); background: var(--sheet) }
       button { display: flex; align-items: center; gap: 10px; min-height: 48px; padding: 0 14px; border-right: 1px solid var(--faint); font-size: 16.5px; line-height: 1.15; white-space: nowrap }
       button:focus-visible { outline-offset: -4px }
-      .said { min-width: 0; flex: 0 1 auto }
+      .said { min-width: 0; flex: 0 1 0; flex-grow: 1; max-width: max-content }
       .said span { overflow: hidden; text-overflow: ellipsis }
+      .next { background: var(--markbg); color: var(--mark); font-weight: 600; min-width: 0; flex: 1 0 100%; justify-content: center } .next span { overflow: hidden; text-overflow: ellipsis }
       .count { display: none }
       ::slotted(switch-pair) { margin: 0 8px 0 auto; align-self: center }
       .all { margin-left: auto; border: 0; color: var(--act); font-weight: 500 }
@@ -65,6 +69,7 @@ export class FindingsRow extends SpokenElement {
     const count = (verdict: Verdict) => this.findings.filter((finding) => finding.verdict === verdict).length
     const open = byGravity(this.findings).filter(({ verdict }) => verdict !== 'pass')
     return html`
+      ${this.next ? html`<button class="next" @click=${() => tell(this, 'enter-value', this.next?.at)}><span>${fill(words.measureNext, { what: this.next.what })}</span></button>` : nothing}
       <button @click=${this.openAll}>${verdictSign('pass')}<span>${fill(words.passes, { n: count('pass') })}</span></button>
       ${order
         .filter((verdict) => verdict !== 'pass' && count(verdict) > 0)

@@ -192,10 +192,10 @@ export class HousePage extends SpokenElement {
     const open = (['fail', 'warn', 'unknown'] as const).flatMap((verdict) => all.filter((row) => row.verdict === verdict))
     const asks = house.asks.slice(0, this.shownAsks).map(({ at, holds }) => this.ask(at, holds))
     return html`
+      ${asks.length === 0 ? nothing : html`<open-list .heading=${words.inWalkingOrder} .rows=${asks} .more=${Math.max(0, house.asks.length - this.shownAsks)} @show-more=${() => (this.shownAsks += rows.more)}></open-list>`}
       <open-list .heading=${words.houseOpen} .none=${words.houseWell} .rows=${open.slice(0, this.shownOpen)} .more=${Math.max(0, open.length - this.shownOpen)}
         @show-more=${() => (this.shownOpen += rows.more)}></open-list>
-      ${house.faults > 0 ? html`<p>${fill(words.houseTroubles, { n: house.faults })}</p>` : nothing}
-      ${asks.length === 0 ? nothing : html`<open-list .heading=${words.inWalkingOrder} .rows=${asks} .more=${Math.max(0, house.asks.length - this.shownAsks)} @show-more=${() => (this.shownAsks += rows.more)}></open-list>`}`
+      ${house.faults > 0 ? html`<p>${fill(words.houseTroubles, { n: house.faults })}</p>` : nothing}`
   }
 
   private houseRows(house: House): readonly OpenRow[] {

@@ -217,7 +217,7 @@ export class WindowSheet extends SpokenElement {
   private findings() {
     const findings = this.sheet.plan.checks.map(shownFinding(this.sheet))
     if (!this.wide.matches)
-      return html`<findings-row .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.viewSwitch()}</findings-row>`
+      return html`<findings-row .next=${shownAsks(this.sheet)[0]} .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.viewSwitch()}</findings-row>`
     return this.way.over.is === 'nothing' ? this.findingsList(true) : nothing
   }
 

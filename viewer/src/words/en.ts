@@ -129,6 +129,7 @@ export const en = {
   // Entering what was found.
   enter: 'Enter what the tape says',
   measure: 'Measure',
+  measureNext: 'Measure next: {what}',
   measureAgain: 'Measure again',
   withdraw: 'Take the reading back',
   save: 'Save',

@@ -131,6 +131,7 @@ export const es: Words = {
   // Anotar lo que se halló.
   enter: 'Anota lo que dice la cinta',
   measure: 'Medir',
+  measureNext: 'Medir ahora: {what}',
   measureAgain: 'Medir otra vez',
   withdraw: 'Retirar la lectura',
   save: 'Guardar',
