@@ -198,3 +198,38 @@ test('seen from the other end every gap and every rise has the other sign', () =
     }),
   )
 })
+
+test('of two that leave as much to be seen the more level one is first, though its line comes later', () => {
+  // 92 1/2 with the ceiling, 1/2 out of level; 93 1/4 with the frame, 1/4 out of level; both leave 3/4.
+  const { list } = choicesAt(
+    '/t',
+    { hole: at(93), head: at(84), ceiling: at(102) },
+    { level: at(93), head: at(84.25), ceiling: at(101.5) },
+    near,
+    reach,
+  )
+  const equals = list.filter(({ largest }) => largest === inches(0.75)).map(({ follows }) => follows)
+  expect(equals.filter((follows) => follows === 'ceiling' || follows === 'head')).toEqual(['head', 'ceiling'])
+})
+test('of several sets that agree the one is told that the proposal is in', () => {
+  // 92 with ceiling and level; 93 with the frame and 93 1/16 with the floor
+  const { list, agree } = choicesAt(
+    '/t',
+    { hole: at(93.0625), head: at(84), ceiling: at(102) },
+    { level: at(92), head: at(83.9375), ceiling: at(100.9375) },
+    near,
+    reach,
+  )
+  expect([list[0]?.follows, agree]).toEqual(['head', ['head', 'floor']])
+})
+test('what goes into a formula stands in it as it is', () => {
+  const far = choicesAt('/t', { hole: at(93), head: at(70) }, { head: at(71) }, near, reach)
+  const formulas = [choices, far].map(({ list }) => list.find(({ follows }) => follows === 'between')?.mark)
+  const all = [...formulas, hungAt('/t', points, at(20)), mostOutOfLevel('/t', given(72), at(0.5))]
+  expect(all.map((each) => each?.terms.map(({ sign }) => sign))).toEqual([
+    [1, 1, 1, 1, 1],
+    [1, 1],
+    [1, 1, 1, 1, 1],
+    [1, 1],
+  ])
+})
