@@ -318,7 +318,7 @@ export function levelLayers(
     view: 'level',
     depth,
     stretch: steep,
-    marks: own.map((mark) => lowered(mark, by)),
+    marks: by === 0 ? own : own.map((mark) => lowered(mark, by)),
   })
   return {
     layers: [layer(0, marks), layer(60, numbers)],
