@@ -171,7 +171,7 @@ describe('the sheet', () => {
 
   test('says what to measure when too little is known to draw', () =>
     using({ job: example('not-measured-yet') }, async ({ page }) => {
-      await page.locator('findings-row button').first().click()
+      await page.locator('findings-row button', { hasText: 'pass' }).click()
       expect(await page.locator('findings-list').getByText('To measure next').count()).toBe(1)
       expect(await page.locator('findings-list .plain').first().textContent()).toContain('casing, width')
     }))

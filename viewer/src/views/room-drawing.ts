@@ -53,7 +53,8 @@ export class RoomDrawing extends SpokenElement {
       :host { position: relative; overflow: hidden; background: var(--sheet) }
       section { max-width: 620px; margin: 0 auto; padding: 20px; height: 100%; overflow: auto }
       h2 { font-size: 20px; font-weight: 600; line-height: 1.3 }
-      li { font-size: 17px; padding: 11px 0; border-top: 1px solid var(--faint) }
+      li { font-size: 17px; border-top: 1px solid var(--faint) }
+      li button { min-height: 48px; width: 100%; color: var(--act); font-weight: 500 }
       h2 + ul { margin-top: 10px }
       @media (prefers-reduced-motion: no-preference) {
         .first .drawing :is(.casing, .frame, .glass) { animation: appear 160ms 60ms both }
@@ -98,7 +99,7 @@ export class RoomDrawing extends SpokenElement {
 
   /** Too little is known to draw anything: the floor, a wall that is not there yet, and what to measure. */
   private nothingYet() {
-    return html`<section>${brokenWall}<h2>${words.notYet}</h2><ul>${shownAsks(this.sheet).map(({ what }) => html`<li>${what}</li>`)}</ul></section>`
+    return html`<section>${brokenWall}<h2>${words.notYet}</h2><ul>${shownAsks(this.sheet).map(({ at, what }) => html`<li><button @click=${() => tell(this, 'enter-value', at)}>${what}</button></li>`)}</ul></section>`
   }
 
   /** Gives the focus to the number that was touched before. */
