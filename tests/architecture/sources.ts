@@ -32,7 +32,7 @@ export function partOf(path: string): string | undefined {
 
 /** The part that an import of ours leads to: `@evenhem/job/read` to `job`, `@evenhem/plugin-returns` to `plugins/returns`. */
 export function partImported(name: string): string | undefined {
-  if (name === '@evenhem/plugins') return 'plugins/index'
+  if (name === '@evenhem/plugins' || name === '@evenhem/plugins/forms') return 'plugins/index'
   if (name === '@evenhem/drapery/arithmetic') return 'drapery/arithmetic'
   return /^@evenhem\/plugin-(.+)$/.exec(name)?.[1]?.replace(/^/, 'plugins/') ?? /^@evenhem\/([^/]+)/.exec(name)?.[1]
 }

@@ -73,7 +73,7 @@ const chapters: readonly Chapter[] = [
 ]
 const readme = 'schema/README.md'
 
-/** What one value is at every place where a person may put one, for the tablet, which has no validator. */
+/** What one value is at every place where a person may put one, for the tablet, which has no validator: of the job and of our plugins. */
 function ofTheViewer(): readonly [string, string] {
   const ofPlugins = schemas.flatMap(([folder, file]) => {
     const schema: Schema = JSON.parse(readFileSync(`${root}${folder}/${file}`, 'utf8'))
@@ -83,7 +83,7 @@ function ofTheViewer(): readonly [string, string] {
   const all = new Map([...forms(schemaFile('job.schema.json')), ...ofPlugins].map((form) => [form[0], form]))
   const rows = [...all.values()].map((form) => `  ${JSON.stringify(form)},\n`).join('')
   const type = 'readonly (readonly [place: string, takes: string, ...more: readonly unknown[]])[]'
-  return ['viewer/src/data/forms.generated.ts', `${from('the schemas')}export const forms: ${type} = [\n${rows}]\n`]
+  return ['plugins/forms.generated.ts', `${from('the schemas')}export const forms: ${type} = [\n${rows}]\n`]
 }
 
 const all: readonly (readonly [string, string])[] = [

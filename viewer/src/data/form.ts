@@ -1,6 +1,6 @@
 import { type Place, tokens } from '@evenhem/job'
 import { type Length, readLength } from '@evenhem/length'
-import { forms } from './forms.generated.ts'
+import { forms } from '@evenhem/plugins/forms'
 
 /** What a place takes. `least` and `most`: what is plausible there; more is a slip of the pen or the wrong unit. */
 export type Form =
