@@ -57,7 +57,8 @@ export function fold(entries: readonly Entry[]): Site {
 export const isConflict = ({ live }: PlaceState): boolean => live.some((entry) => !same(entry, live[0]))
 
 function stateOf(place: Place, all: readonly Entry[]): PlaceState {
-  const over = new Set<EventId>(all.flatMap(({ event }) => event.over ?? []))
+  // A value that is left out takes nothing away either.
+  const over = new Set<EventId>(all.flatMap(({ event, refused }) => (refused ? [] : (event.over ?? []))))
   const left = all.filter(({ event }) => !over.has(eventId(event))).sort((a, b) => inOrder(a.event, b.event))
   const live = left.filter(({ event, refused }) => event.value !== undefined && refused === undefined)
   return { place, live, withdrawn: live.length === 0 && left.some(({ event }) => event.value === undefined) }

@@ -103,6 +103,16 @@ test('a value that its place refuses is left out and reported', () => {
   expect([site.readings[at]?.value, site.conflicts.length, site.refused]).toEqual([84, 0, [refused]])
 })
 
+test('a refused value that was put over a good one leaves the good one standing', () => {
+  const good = entry({ by: 'a', n: 1, value: 84 })
+  const refused = {
+    ...entry({ by: 'a', n: 2, value: 'red', over: ['a:1'] }),
+    read: undefined,
+    refused: { code: 'job/x', values: {} },
+  }
+  expect(values(good, refused)).toEqual([84])
+})
+
 test('a torn last line costs that line', () => {
   const [first, second] = lines() as [Line, Line]
   const file = readLogFile('tablet-1', encoded(first.text, second.text.slice(0, 40)))

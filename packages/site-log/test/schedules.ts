@@ -44,7 +44,9 @@ const pick = <T>(list: readonly T[], chance: () => number): T => list[Math.floor
 
 function standing(heard: Iterable<Line>, place: string, meant: Meant): readonly Line[] {
   const there = [...heard].filter(({ event }) => event.place === place)
-  const gone = new Set(there.flatMap(({ event }) => meant.get(eventId(event)) ?? []))
+  // What is left out takes nothing away.
+  const counted = there.filter(({ event }) => event.value !== 'refused')
+  const gone = new Set(counted.flatMap(({ event }) => meant.get(eventId(event)) ?? []))
   return there.filter((line) => isValue(line) && !gone.has(eventId(line.event)))
 }
 
