@@ -62,34 +62,24 @@ const screws = rule({ id: 'screws', on: rail, needs: wanted, gives: { holes, rea
   })
 })
 
-const map = rule({
-  id: 'pegs',
-  on: rail,
-  needs: { coverage, makeUp, heldAtWall: { maybe: heldAtWall } },
-  gives: { hookMap, reckonings },
-}).run(({ at }, facts) => {
+const hung = { coverage, makeUp, heldAtWall: { maybe: heldAtWall } }
+const map = rule({ id: 'pegs', on: rail, needs: hung, gives: { hookMap, reckonings } }).run(({ at }, facts) => {
   const places = facts.makeUp.panels.flatMap((panel) => {
     const outward = panel.outer === 'left' ? -1 : 1
     const wall = (facts.heldAtWall ?? []).some((held) => held.side === panel.outer)
     return panel.hooks.map((hook): trade.HookPlace => {
       const share = facts.coverage.shares.find((one) => one.panel === panel.panel)
       const x = ((share?.leading.value ?? 0) + outward * Math.min(hook.across, share?.width.value ?? hook.across)) as Length
-      return hook.on === 'outer-edge' && wall
-        ? { panel: panel.panel, hook, to: 'peg-rail/wall', drawn: x, stacked: x }
-        : { panel: panel.panel, hook, to: 'peg-rail/peg', number: hook.n, drawn: x, stacked: x }
+      const where = hook.on === 'outer-edge' && wall ? { to: 'peg-rail/wall' } : { to: 'peg-rail/peg', number: hook.n }
+      return { panel: panel.panel, hook, ...where, drawn: x, stacked: x }
     })
   })
   const pegs = count(`${at}#pegs`, 'peg-rail/pegs-needed', plus('peg-rail/peg', number(places.filter((place) => place.number !== undefined).length)))
   return { hookMap: { places, bearers: pegs, threading: [] }, reckonings: [pegs] }
 })
 
-const enough = rule({
-  id: 'enough',
-  on: rail,
-  needs: { hookMap },
-  gives: { checks, reckonings },
-  codes: ['peg-rail/enough'],
-}).run(({ hardware, hardwareAt, at }, facts) =>
+const about = { id: 'enough', on: rail, needs: { hookMap }, gives: { checks, reckonings }, codes: ['peg-rail/enough'] } as const
+const enough = rule(about).run(({ hardware, hardwareAt, at }, facts) =>
   filled({ pegs: member(hardwareAt, ['pegs'], hardware.pegs) }, ({ pegs }) => {
     const over = count(`${at}#pegs-over`, 'peg-rail/pegs-over', plus('peg-rail/pegs-there', pegs), minus('peg-rail/pegs-needed', facts.hookMap.bearers))
     const values = { pegs: { count: pegs.value }, needed: { count: facts.hookMap.bearers.value } }
@@ -100,12 +90,8 @@ const enough = rule({
   }),
 )
 
-const shown = rule({
-  id: 'shown',
-  on: rail,
-  needs: { coverage, topOfRod, hookMap },
-  gives: { layers, steps, parts, entries },
-}).run(({ hardware, hardwareAt }, facts) =>
+const seen = { layers, steps, parts, entries }
+const shown = rule({ id: 'shown', on: rail, needs: { coverage, topOfRod, hookMap }, gives: seen }).run(({ hardware, hardwareAt }, facts) =>
   filled({ high: member(hardwareAt, ['high'], hardware.high), drop: member(hardwareAt, ['pegDrop'], hardware.pegDrop) }, ({ high, drop }) => {
     const [y, left, right] = [mm(facts.topOfRod.value), mm(facts.coverage.left.value), mm(facts.coverage.right.value)]
     const pegs = facts.hookMap.places

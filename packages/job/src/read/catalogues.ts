@@ -97,6 +97,7 @@ function originalOf(
   const catalogue = known.get(from)
   if (!catalogue)
     return broken ? { read: {} } : named('job/catalogue-unknown', below(below(at, 'catalogue'), 'from'), from, [...known.keys()])
+  if (typeof reference.item !== 'string' && typeof entry.id !== 'string') return { read: {} }
   const item = typeof reference.item === 'string' ? reference.item : String(entry.id)
   const found = catalogue.lists[list].find(({ written }) => written.id === item)
   const ids = catalogue.lists[list].map(({ written }) => String(written.id))

@@ -85,7 +85,9 @@ function checkJob(job: unknown, isBroken: boolean, options: ReadOptions): Checke
   const found = readFound(job, extensions, validators, pass)
   putLengths(pass)
   const own = pass.findings.filter(
-    ({ code, spot }) => !(code === 'job/missing' && 'value' in spot && merged.lost.has(spot.value)),
+    // A name of its own no catalogue could give it.
+    ({ code, spot, values }) =>
+      !(code === 'job/missing' && values.name !== 'id' && 'value' in spot && merged.lost.has(spot.value)),
   )
   const all = [
     ...upgraded,
