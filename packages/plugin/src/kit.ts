@@ -25,6 +25,9 @@ export interface Conformance {
   readonly verdicts?: Readonly<Record<string, readonly Verdict[]>>
 }
 
+/** So many calls of a rule are tried again in other ways. */
+const mostCalls = 24
+
 /**
  * Registers the tests that every plugin has to pass: rules are pure and plain, wait and stand alone, facts are what their
  * owners say, every code has its words and every check its examples, and no order of plugins matters. Each failing test
@@ -56,6 +59,22 @@ export function conformance(plugin: Plugin, options: Conformance): void {
     )
     return examples.filter((example) => found.includes(example.found))
   }
+  /** Of each rule some calls, spread over all that ran: what a rule does to its input does not hang on which of a thousand windows it is. */
+  const some = once(() =>
+    plugin.rules.flatMap((rule) => {
+      const calls = tried().calls.filter((call) => call.rule === rule)
+      return calls.filter((_, i) => i % Math.ceil(calls.length / mostCalls) === 0)
+    }),
+  )
+  /** Examples in which together every rule ran. */
+  const few = once((): readonly Example[] => {
+    const left = new Set(plugin.rules)
+    return examples.filter(({ found }) => {
+      const ran = tried().calls.filter((call) => call.found === found && left.has(call.rule))
+      for (const { rule } of ran) left.delete(rule)
+      return ran.length > 0
+    })
+  })
   const refusal = once(() => refusalOf(() => createPlanner(all)))
   const law = (name: string, wrongs: () => readonly string[]) =>
     test(`${plugin.id}: ${name}`, () => {
@@ -87,16 +106,16 @@ export function conformance(plugin: Plugin, options: Conformance): void {
   ])
   law('what it draws is in millimetres', () => farAway(plugin, tried().plans))
   law('a rule answers the same twice', () =>
-    tried()
-      .calls.filter(({ rule, subject, facts, answer }) => JSON.stringify(rule.run(subject, facts)) !== JSON.stringify(answer))
+    some()
+      .filter(({ rule, subject, facts, answer }) => JSON.stringify(rule.run(subject, facts)) !== JSON.stringify(answer))
       .map(({ rule }) => `${rule.id} answers differently the second time; answer from what it is given alone`),
   )
-  law('a rule answers the same after its input went through JSON', () => tried().calls.flatMap(afterJson))
-  law('a rule bears that nobody gives what it may do without', () => tried().calls.flatMap(throwsWithout))
+  law('a rule answers the same after its input went through JSON', () => some().flatMap(afterJson))
+  law('a rule bears that nobody gives what it may do without', () => some().flatMap(throwsWithout))
   law('a rule waits for what it needs', () =>
     neededBy(plugin).flatMap((fact) => notWaiting(plugin, plansWith(without(all, fact), needing(fact)), fact)),
   )
-  law('a rule asks only for places that are empty', () => tried().calls.flatMap(askedInVain))
+  law('a rule asks only for places that are empty', () => some().flatMap(askedInVain))
   law('it speaks English and Spanish', () => speechless(plugin))
   law('every code that it gives has words in all its languages', () =>
     wordless(
@@ -112,10 +131,10 @@ export function conformance(plugin: Plugin, options: Conformance): void {
     unexampled(plugin, tried().plans, options.verdicts ?? {}),
   )
   law('the order of plugins and rules changes nothing', () =>
-    differing(reordered(all), JSON.stringify(plansWith(all)), (plugins) => JSON.stringify(plansWith(plugins))),
+    differing(reordered(all), JSON.stringify(plansWith(all, few())), (plugins) => JSON.stringify(plansWith(plugins, few()))),
   )
   law('it stands alone', () =>
-    [[plugin], [plugin, ...others.slice(0, 1)]].flatMap((plugins) => faultsOf(plansWith(plugins), plugin.id)),
+    [[plugin], [plugin, ...others.slice(0, 1)]].flatMap((plugins) => faultsOf(plansWith(plugins, few()), plugin.id)),
   )
 }
 
