@@ -3,7 +3,7 @@ import { hooksNamed, type trueUpWords } from './words-true-up.ts'
 
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
-export const hookWordsEs = hooksNamed('n.º', 'paño izquierdo, gancho', 'paño derecho, gancho')
+export const hookWordsEs = hooksNamed('paño izquierdo, gancho', 'paño derecho, gancho')
 
 export const trueUpWordsEs: Words &
   Readonly<Record<keyof typeof trueUpWords, { readonly says: string; readonly help?: string }>> = {
@@ -19,8 +19,8 @@ export const trueUpWordsEs: Words &
   'drapery/pins-chosen': one(
     'la posición en el paso de la cinta, dentro de su margen y cerca de sus vecinas, que deja el dobladillo más cerca de lo pedido; un gancho más hondo lo sube',
   ),
-  'drapery/pins-left': one('ganchos del paño izquierdo, como cuelga'),
-  'drapery/pins-right': one('ganchos del paño derecho, como cuelga'),
+  'drapery/pins-left': one('ganchos del paño izquierdo, uno por uno'),
+  'drapery/pins-right': one('ganchos del paño derecho, uno por uno'),
   'drapery/hem-steep': one('Las alturas se dibujan 22 veces más empinadas que los anchos.'),
   'drapery/hem-even': one(
     'El dobladillo está parejo: de {least} a {most} donde se pidió {clearance}, dentro de {near}.{opens, select, yes { Abiertos, los paños quedan a {open} como mínimo.} other {}}',

@@ -5,15 +5,15 @@ const one = (says: string, help?: string) => (help === undefined ? { says } : { 
 /** More hooks than a panel has. */
 const mostHooks = 99
 /** Names of the hooks of a panel, as many as there may be: `drapery/hook-left-1` and so on. */
-export const hooksNamed = (hook: string, left: string, right: string): Words =>
+export const hooksNamed = (left: string, right: string): Words =>
   Object.fromEntries(
     Array.from({ length: mostHooks }, (_, i) => i + 1).flatMap((n) => [
-      [`drapery/hook-${n}`, one(`${hook} ${n}`)],
+      [`drapery/hook-${n}`, one(String(n))],
       [`drapery/hook-left-${n}`, one(`${left} ${n}`)],
       [`drapery/hook-right-${n}`, one(`${right} ${n}`)],
     ]),
   )
-export const hookWords = hooksNamed('hook', 'left panel, hook', 'right panel, hook')
+export const hookWords = hooksNamed('left panel, hook', 'right panel, hook')
 
 /** Words of hems that are trued up. */
 export const trueUpWords = {
@@ -29,8 +29,8 @@ export const trueUpWords = {
   'drapery/pins-chosen': one(
     'the pin on the tape’s step, inside its range and near its neighbours, that leaves the hem nearest to where it was ordered; a deeper pin lifts it',
   ),
-  'drapery/pins-left': one('pins of the left panel, as it hangs'),
-  'drapery/pins-right': one('pins of the right panel, as it hangs'),
+  'drapery/pins-left': one('pins of the left panel, hook by hook'),
+  'drapery/pins-right': one('pins of the right panel, hook by hook'),
   'drapery/hem-steep': one('Heights are drawn 22 times as steep as widths.'),
   'drapery/hem-even': one(
     'The hem is even: {least} to {most} where {clearance} is ordered, within {near}.{opens, select, yes { Opened, the panels clear {open} at least.} other {}}',

@@ -126,9 +126,9 @@ test('no other pins of a thousand small chains leave less, move fewer or add up 
     expect(remainsOf(chain, pins)).toBe(remains)
   }
 })
-test('of three thousand windows every hook is inside the tolerance after the correction, or it is said by how much not', () => {
+test('of a thousand windows every hook is inside the tolerance after the correction, or it is said by how much not', () => {
   const counts = { inside: 0, outside: 0 }
-  for (let seed = 1; seed <= 3000; seed++) {
+  for (let seed = 1; seed <= 1000; seed++) {
     const next = random(seed)
     const pleats = 4 + Math.floor(next() * 10)
     const [a, b, c] = [next() - 0.5, next() - 0.5, next() - 0.5].map((value) => value * 1.2) as [number, number, number]
@@ -151,7 +151,7 @@ test('of three thousand windows every hook is inside the tolerance after the cor
     if (reach <= inches(1 / 4)) expect(remains).toBeLessThanOrEqual(eighth)
     counts[remains <= eighth ? 'inside' : 'outside'] += 1
   }
-  expect(Math.min(counts.inside, counts.outside)).toBeGreaterThan(300)
+  expect(Math.min(counts.inside, counts.outside)).toBeGreaterThan(100)
 })
 
 describe('brackets', () => {

@@ -72,10 +72,10 @@ function surface({ left, right, base, bottom }: Sheet, { points }: Floor, hemAt:
 }
 
 /** The cloth of a panel down to its hem, with a shade beside each pleat. */
-function cloth({ hooks }: Panel, top: number): readonly Mark[] {
+function cloth({ hooks, up }: Panel, top: number): readonly Mark[] {
   const hem = hooks.map(({ x, hem }): Point => [x, hem])
   const [first, last] = [hem[0]?.[0] ?? 0, hem.at(-1)?.[0] ?? 0]
-  const shade = hooks.slice(1, -1).map(({ x, hem }, i) => {
+  const shade = (up ? hooks.slice(1, -1) : []).map(({ x, hem }, i) => {
     const from = x + 0.28 * ((hooks[i]?.x ?? x) - x)
     return outline('fabric-shade', [
       [x, top],
@@ -100,7 +100,9 @@ const arrow = (x: number, from: number, to: number, size: number): readonly Mark
 /** The hem after, where pins change it. */
 function changeOf({ hooks, up }: Panel, size: number): readonly Mark[] {
   if (!up?.hooks.some(({ set, pin }) => set.value !== pin.value)) return []
-  const moved = hooks.filter(({ hem, after }) => Math.abs(after - hem) > 1.5 * size)
+  // Where it was read its number stands.
+  const isFree = (n: number): boolean => up.readings.every((one) => one.n !== n)
+  const moved = hooks.filter(({ n, hem, after }) => Math.abs(after - hem) > 1.5 * size && isFree(n))
   const some = moved.filter((_, i) => i % 3 === 0 || i === moved.length - 1)
   return [
     through(
@@ -253,7 +255,10 @@ export const hemPicture = rule({
   const panelsOn = (base: Sheet['base'], by: number): readonly Panel[] =>
     it.panels.map(({ id }) => {
       const own = up?.panels.find(({ panel }) => panel === id)
-      const places = map.places.filter(({ panel }) => panel === id)
+      const all = map.places.filter(({ panel }) => panel === id)
+      // Of what is not read yet a straight hem is drawn, and only the places to read.
+      const toRead = own ? [] : hooksToRead(it, id, all)
+      const places = own ? all : all.filter(({ hook: { n } }, i) => toRead.includes(n) || i === 0 || i === all.length - 1)
       return { id, outer: outerSide(it, id), up: own, hooks: hooksOf(places, own, hung, base, -by) }
     })
   const raw = baseOf(hung, ground)
