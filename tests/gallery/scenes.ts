@@ -25,6 +25,7 @@ export const shown = [
   { view: 'plan', state: 'stacked', title: 'From above, stacked' },
   { view: 'marks', state: 'stacked', title: 'Marks' },
   { view: 'hem', state: 'drawn', title: 'Hem' },
+  { view: 'pins', state: 'drawn', title: 'Pins' },
   { view: 'level', state: 'stacked', title: 'Level' },
 ] as const
 export type Shown = (typeof shown)[number]

@@ -11,7 +11,7 @@ import { speechFor } from './speech.ts'
 /** In millimetres: fits on A4 and on Letter, within margins that every printer has. Below the drawing is a line of words. */
 const page = { width: 190, height: 180 }
 const footing = 8
-const views = ['elevation', 'plan', 'marks', 'level', 'hem'] as const
+const views = ['elevation', 'plan', 'marks', 'level', 'hem', 'pins'] as const
 type View = (typeof views)[number]
 
 /** The scene with a line of words at its foot: which window this is, and what its numbers are in. */

@@ -208,6 +208,7 @@ evenhem <orden> --help dice más.`,
   'from-above': 'Desde arriba',
   marks: 'Marcas',
   hem: 'Dobladillo',
+  pins: 'Ganchos',
   level: 'Nivel',
   'lengths-in':
     'Longitudes en {unit, select, in {pulgadas} mm {milímetros} cm {centímetros} other {pies y pulgadas}}{rounded, select, yes {, redondeadas a la cinta} other {}}.',

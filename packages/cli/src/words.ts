@@ -214,6 +214,7 @@ evenhem <command> --help tells more.`,
   'from-above': 'From above',
   marks: 'Marks',
   hem: 'Hem',
+  pins: 'Pins',
   level: 'Level',
   'lengths-in':
     'Lengths in {unit, select, in {inches} mm {millimetres} cm {centimetres} other {feet and inches}}{rounded, select, yes {, rounded to the tape} other {}}.',

@@ -160,7 +160,7 @@ export interface Bend {
 
 /** What a rule adds to a drawing. The host composes the layers of a window and only then places labels. */
 export interface Layer {
-  readonly view: 'elevation' | 'plan' | 'marks' | 'hooks' | 'level' | 'hem'
+  readonly view: 'elevation' | 'plan' | 'marks' | 'hooks' | 'level' | 'hem' | 'pins'
   /** Only with the drapery in this state; absent: in both. */
   readonly state?: 'drawn' | 'stacked'
   /** From back to front: wall 0, opening 10, inner treatment 20, outer treatment 30, hardware 40, marks 50. */

@@ -57,7 +57,7 @@ export const partShape = object(
 )
 export const layerShape = object(
   {
-    view: { enum: ['elevation', 'plan', 'marks', 'hooks', 'level', 'hem'] },
+    view: { enum: ['elevation', 'plan', 'marks', 'hooks', 'level', 'hem', 'pins'] },
     depth: number,
     marks: list({ type: 'object', required: ['kind'] }),
   },

@@ -52,10 +52,18 @@ export interface Hole {
   readonly fromWall?: LengthReckoning
   readonly x: { readonly value: number }
 }
+/** The hem as it hangs, hook by hook from the leading edge, and the pin that each should have. */
+export interface TrueUp {
+  readonly panels: readonly {
+    readonly outer: Side
+    readonly hooks: readonly { readonly n: number; readonly pin: Known<Length>; readonly set: LengthReckoning }[]
+  }[]
+}
 interface Shapes {
   readonly 'drapery/hook-map@1': HookMap
   readonly 'drapery/make-up@1': MakeUp
   readonly 'drapery/holes@1': readonly Hole[]
+  readonly 'drapery/true-up@1': TrueUp
 }
 
 /** A fact of every treatment that has it, in the order of the plan. */

@@ -2,7 +2,7 @@ import { type Place, placeInWords, tokens } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import { overridePlace, stagesOf, type WindowPlan } from '@evenhem/planner'
 import { bare as bareAmount } from '../data/amount.ts'
-import type { Hole } from '../data/facts.ts'
+import { factsOf, type Hole } from '../data/facts.ts'
 import { formAt } from '../data/form.ts'
 import { holesOf, layerAt, layerOf, supportOf } from '../data/holes.ts'
 import { stepId } from '../data/house.ts'
@@ -12,6 +12,7 @@ import type { SiteTools } from '../data/tools.ts'
 import type { ShownAsk, ShownTrouble } from '../elements/findings-list.ts'
 import type { ShownFinding, ShownWay } from '../elements/findings-row.ts'
 import type { HoleSide } from '../elements/hole-list.ts'
+import type { ShownPins } from '../elements/pin-cards.ts'
 import type { ShownStage } from '../elements/stage-list.ts'
 import type { ShownCapture, ShownStep } from '../elements/step-panel.ts'
 import { capital, fill, language, words } from '../words.ts'
@@ -187,6 +188,22 @@ export const shownRefused = (sheet: Sheet, tools: SiteTools): readonly ShownTrou
     where: event.who ?? event.by,
     says: refused?.says[language] ?? refused?.code ?? '',
   }))
+
+/** Pins hook by hook as panels hang, where their hems were read. */
+export function shownPins(sheet: Sheet): readonly ShownPins[] {
+  const panels = factsOf(sheet.plan, 'drapery/true-up@1').flatMap(({ value }) => value.panels)
+  return panels.map(({ outer, hooks }) => {
+    const deepest = Math.max(...hooks.map(({ set, pin }) => Math.max(set.value, pin.value)), 1)
+    const turned = outer === 'left' ? hooks.toReversed() : hooks
+    return {
+      name: words.panelNames[outer].toLowerCase(),
+      pins: turned.map(({ n, pin, set }) => {
+        const isChanged = set.value !== pin.value
+        return { n, isChanged, pin: sheet.write(set.value), of: isChanged ? set.name : pin.from, deep: set.value / deepest }
+      }),
+    }
+  })
+}
 
 /** The holes of a window by side, with the supports between them; the highest first. */
 export function holeSides(sheet: Sheet): readonly HoleSide[] {

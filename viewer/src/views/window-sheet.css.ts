@@ -18,7 +18,7 @@ export const layout = css`
     :host([data-view='marks']) { height: auto; min-height: max(100dvh, 860px); grid-template-rows: 68px minmax(620px, 1fr) auto auto 78px }
   }
   @media (max-aspect-ratio: 1/1) {
-    :host(:is([data-view='level'], [data-view='hem'])) .findings { max-height: 44vh; display: grid; border-top: 1px solid var(--faint) }
+    :host(:is([data-view='level'], [data-view='hem'])) .findings { max-height: 52vh; overflow: auto; border-top: 1px solid var(--faint) }
   }
   @media (max-width: 599px) {
     :host { height: max(100dvh, 780px); grid-template-rows: 60px minmax(0, 1fr) auto auto 68px }

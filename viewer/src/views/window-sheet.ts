@@ -39,6 +39,7 @@ import {
   shownConflicts,
   shownFaults,
   shownFinding,
+  shownPins,
   shownPlace,
   shownRefused,
   shownStages,
@@ -51,6 +52,7 @@ import '../elements/changes-panel.ts'
 import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
 import '../elements/hole-list.ts'
+import '../elements/pin-cards.ts'
 import '../elements/sheet-bar.ts'
 import '../elements/stage-list.ts'
 import '../elements/step-panel.ts'
@@ -211,7 +213,7 @@ export class WindowSheet extends SpokenElement {
   /** What is decided on the drawing of level or hem: its findings, with what may be done about each. */
   private choices(view: 'level' | 'hem') {
     const findings = checksOf(this.sheet, view).map(shownFinding(this.sheet))
-    return html`<findings-list embedded .heading=${words[view]} .findings=${findings}></findings-list>`
+    return html`${view === 'hem' ? html`<pin-cards .panels=${shownPins(this.sheet)}></pin-cards>` : nothing}<findings-list embedded .heading=${words[view]} .findings=${findings}></findings-list>`
   }
 
   private findings() {

@@ -195,6 +195,8 @@ export const en = {
   level: 'Level',
   hem: 'Hem',
   levelTitle: '{window}: what the rod can follow. Heights are drawn steeper than widths.',
+  pinsOf: 'Pins of the {panel}, as it hangs',
+  hookN: 'hook {n}',
   hemTitle: '{window}: hems and pins. Heights are drawn steeper than widths.',
   toChoose: 'to choose',
   settled: 'settled',

@@ -198,6 +198,8 @@ export const es: Words = {
   level: 'Nivel',
   hem: 'Dobladillo',
   levelTitle: '{window}: qué puede seguir la barra. Las alturas están exageradas.',
+  pinsOf: 'Ganchos del {panel}, como cuelga',
+  hookN: 'n.º {n}',
   hemTitle: '{window}: dobladillos y ganchos. Las alturas están exageradas.',
   toChoose: 'por decidir',
   settled: 'decidido',

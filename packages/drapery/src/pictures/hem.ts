@@ -283,7 +283,12 @@ export const hemPicture = rule({
   const layer = (depth: number, marks: readonly Mark[]): Layer => ({ view: 'hem', depth, stretch: steep, marks })
   const note = caption('drapery/hem-steep', [sheet.left, sheet.top + shares.note * wide], 'start')
   return {
-    layers: [layer(0, surface(sheet, ground, hung.hemAt)), layer(30, [...hems, ...headings]), layer(60, [...numbers, note])],
+    layers: [
+      layer(0, surface(sheet, ground, hung.hemAt)),
+      layer(30, hems),
+      layer(60, [...numbers, note]),
+      ...(headings.length > 0 ? [{ view: 'pins' as const, depth: 30, stretch: steep, marks: headings }] : []),
+    ],
   }
 })
 const middleOf = ({ hooks }: Panel): number => ((hooks[0]?.x ?? 0) + (hooks.at(-1)?.x ?? 0)) / 2
