@@ -6,7 +6,8 @@ const pairs = plugins.flatMap(({ words: { en = {}, es = {} } }) =>
 )
 
 test('no sentence of a plugin was left in English', () => {
-  const same = pairs.filter(([, en, es]) => en?.says === es?.says).map(([code]) => code)
+  // A bare number is the same in both.
+  const same = pairs.filter(([, en, es]) => en?.says === es?.says && /\p{L}/u.test(en?.says ?? '')).map(([code]) => code)
   expect(same).toEqual(['drapery/obstacle-detector', 'drapery/behind-metal'])
   expect(pairs.filter(([, en, es]) => en?.help !== undefined && en.help === es?.help)).toEqual([])
 })

@@ -51,11 +51,11 @@ export function conformance(plugin: Plugin, options: Conformance): void {
     const plans = byExample.flatMap((each) => each.plans)
     return { calls, plans, byExample, said: saidIn(plans, plugin.id) }
   })
-  /** Of each rule that needs a fact two examples in which it ran. */
+  /** Of each rule that needs a fact an example in which it ran. */
   const needing = (fact: string): readonly Example[] => {
     const rules = plugin.rules.filter((rule) => Object.values(rule.needs).some((need) => 'id' in need && need.id === fact))
     const found = rules.flatMap((rule) =>
-      [...new Set(tried().calls.flatMap((call) => (call.rule === rule ? [call.found] : [])))].slice(0, 2),
+      [...new Set(tried().calls.flatMap((call) => (call.rule === rule ? [call.found] : [])))].slice(0, 1),
     )
     return examples.filter((example) => found.includes(example.found))
   }

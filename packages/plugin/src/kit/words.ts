@@ -4,8 +4,15 @@ import { type ArgumentUse, argumentsOf } from '../message.ts'
 import type { Said } from './said.ts'
 
 type Uses = ReadonlyMap<string, ReadonlySet<ArgumentUse>>
+// The same sentence is said at a hundred windows.
+const known = new Map<string, Uses | string>()
 /** The arguments of a message; a text where it can't be read. */
 function usesOf(text: string): Uses | string {
+  const uses = known.get(text) ?? readUses(text)
+  known.set(text, uses)
+  return uses
+}
+function readUses(text: string): Uses | string {
   try {
     return argumentsOf(new IntlMessageFormat(text, 'en', undefined, { ignoreTag: true }).getAst())
   } catch (error) {
