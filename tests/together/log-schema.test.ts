@@ -113,12 +113,12 @@ function spoilt(seed: number): string {
   return JSON.stringify(event)
 }
 
-test('the schema and the reader take and refuse the same of 20,000 entries', () => {
-  const lines = Array.from({ length: 20_000 }, (_, i) => spoilt(i + 1))
+test('the schema and the reader take and refuse the same of 4,000 entries', () => {
+  const lines = Array.from({ length: 4000 }, (_, i) => spoilt(i + 1))
   const unlike = lines.filter((line) => takes(line) !== (codeOf(line) === undefined))
   expect([...new Set(unlike)].slice(0, 5)).toEqual([])
   const good = lines.filter((line) => codeOf(line) === undefined).length
-  expect([good > 1000, good < 19_000, new Set(lines.map(codeOf)).size]).toEqual([true, true, 4])
+  expect([good > 200, good < 3800, new Set(lines.map(codeOf)).size]).toEqual([true, true, 12])
 })
 
 test('both take an entry with every member, and each member with every piece of junk that is right for it', () => {
@@ -141,7 +141,7 @@ test.each([
   ['half of a character', JSON.stringify({ ...first, value: '\ud800' }), 'log/odd-json'],
   ['names that are numbers, the wrong way round', JSON.stringify(first).replace('"96 in"', '{"2":1,"1":1}'), 'log/odd-json'],
   ['a line that is too long', JSON.stringify({ ...first, value: 'x'.repeat(70_000) }), 'log/long-line'],
-  ['a value that nests too deep', JSON.stringify({ ...first, value: nested(17) }), 'log/member'],
+  ['a value that nests too deep', JSON.stringify({ ...first, value: nested(17) }), 'log/member-value'],
 ])('what a schema cannot say is refused by the reader alone: %s', (_, line, code) => {
   expect([takes(line), codeOf(line)]).toEqual([true, code])
 })

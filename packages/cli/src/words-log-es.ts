@@ -2,13 +2,13 @@ import type { logEnglish } from './words-log.ts'
 
 /** The same in Spanish. */
 export const logSpanish: Readonly<Record<keyof typeof logEnglish, string>> = {
-  log: 'Muestra lo hallado en la obra: quién registró qué, dónde y cuándo.',
+  log: 'Muestra lo hallado en la obra: quién anotó qué, dónde y cuándo.',
   'log.more':
-    'Una línea por registro, en el orden en que se siguieron: el reloj del aparato, quién lo llevaba, el lugar, el valor de antes y el nuevo. Código de salida 1: hay valores que se contradicen, un valor se omite o un archivo del registro no es como debe ser.',
+    'Una línea por anotación, en el orden en que se siguieron: el reloj del aparato, quién lo llevaba, el lugar, el valor de antes y el nuevo. Código de salida 1: hay valores que se contradicen, un valor se omite o un archivo del registro no es como debe ser.',
   merge: 'Añade al registro de un trabajo lo que tiene otra copia de su carpeta.',
   'merge.more':
-    'La segunda carpeta no se cambia. Lo que tienen ambas se guarda una vez, y volver a unirlas no hace daño. Código de salida 1: los dos registros dicen cosas distintas de un mismo registro; entonces no se cambió nada.',
-  'log-empty': 'Todavía no hay nada registrado en {folder}.',
+    'La segunda carpeta no se cambia. Lo que tienen ambas se guarda una vez, y volver a unirlas no hace daño. Código de salida 1: los dos registros dicen cosas distintas de una misma anotación; entonces no se cambió nada.',
+  'log-empty': 'Todavía no hay nada anotado en {folder}.',
   'log-yes': 'marcado',
   'log-no': 'sin marcar',
   'log-ordered': 'pedido {value}',
@@ -16,7 +16,7 @@ export const logSpanish: Readonly<Record<keyof typeof logEnglish, string>> = {
   'log-in-conflict': 'contradice a otro valor; pon uno sobre ambos',
   'log-left-out': 'omitido, {at}: {why}',
   'log-odd-lines': 'Archivos del registro',
-  'merge-added': '{device}: {count, plural, one {# registro} other {# registros}} de {from}',
+  'merge-added': '{device}: {count, plural, one {# anotación} other {# anotaciones}} de {from}',
   'merge-nothing': 'Nada nuevo en {from}; todo lo que tiene está aquí.',
   'merge-no-folder':
     'Archivo de trabajo inesperado {file}; se esperaba una carpeta con job.json, donde cabe un registro; nombra su carpeta',

@@ -110,7 +110,7 @@ test('two logs that say different things of one entry are not merged, and nothin
   const [ours, theirs] = [await jobWith(one), await jobWith(over, changed)]
   const { code, out, err } = await line('merge', ours, theirs)
   expect([code, out]).toEqual([1, ''])
-  expect(err).toContain('Unexpected other content of event tablet-1:1')
+  expect(err).toContain('Unexpected other content of entry tablet-1:1')
   expect(await readdir(join(ours, 'log'))).toEqual(['tablet-1.jsonl'])
 })
 

@@ -73,7 +73,7 @@ test.each([
   [`${'['.repeat(100)}${']'.repeat(100)}`, 'Unexpected depth'],
   ['{"lines":[]}', 'with 1 to 500 lines'],
   ['{"lines":[7]}', 'Unexpected line 1, expected text'],
-  ['{"lines":["{}"]}', 'Unexpected “by” of an event'],
+  ['{"lines":["{}"]}', 'Unexpected “by” of an entry'],
   [JSON.stringify({ lines: [...lines(['1']), ...lines(['1'], 'b')].map(({ text }) => text) }), 'of several devices'],
 ])('what is no list of lines is refused: %s', async (payload, message) => {
   const answer = await (await site()).post(payload)

@@ -24,7 +24,7 @@ export function write({ device: by, last, clock, who }: Writer, puts: readonly P
   let [n, count] = [last?.n ?? 0, Math.max(site.count, last?.count ?? 0)]
   for (const { place, value } of puts) {
     const stands = site.places.get(place)?.live ?? []
-    const [line] = lines.slice(-1)
+    const line = lines.at(-1)
     const before = line ? hashOf(line.text) : last?.hash
     const own = earlier.get(place)
     const over = own ? [eventId(own)] : stands.map(({ event }) => eventId(event))

@@ -12,7 +12,7 @@ export class Refusal extends Error {
 /** Two logs have other content under the same id: one of them was changed, or two devices have one name. */
 export class Clash extends Refusal {
   constructor({ event }: Line) {
-    const message = `Unexpected other content of event ${eventId(event)}, expected the same in both logs`
+    const message = `Unexpected other content of entry ${eventId(event)}, expected the same in both logs`
     super(wrong('log/clash', { by: event.by, n: event.n }), message)
   }
 }

@@ -162,7 +162,7 @@ test.each<[string, readonly string[], readonly Line[], string]>([
   ['a line behind one that is lacking', [first.text], [third], 'log/gap'],
   ['another line under its number', [first.text], [{ ...second, event: { ...second.event, n: 1 } }], 'log/clash'],
   ['a line of another device', [], tablets()[1].batches.flat(), 'log/other-device'],
-  ['a text that is no event', [], [{ ...first, text: '{}' }], 'log/member'],
+  ['a text that is no event', [], [{ ...first, text: '{}' }], 'log/member-by'],
   ['a first line for a log that went another way', ['', second.text.replace(/(?<=before":")..../, '0000')], [first], 'log/chain'],
 ])('%s is refused, and nothing is added', async (_, rows, lines, code) => {
   const on = await holding(...rows)
@@ -206,4 +206,13 @@ test('somebody who may have lost the lock confirms nothing and replaces nothing'
   await expect(tablet.next(logWriter('/job', on.disk, lost))).rejects.toMatchObject({ code: 'ELOCKED' })
   expect(await on.disk.list('/job/log')).toEqual([])
   await mustEndWell(on, [tablet], 'after a lost lock')
+})
+
+test('a line that another process added meanwhile is passed over when it comes here too', async () => {
+  const on = await empty()
+  const [ours, others] = [logWriter('/job', on.disk, on.lock), logWriter('/job', on.disk, on.lock)]
+  await ours.add('tablet-1', [first])
+  await others.add('tablet-1', [first, second])
+  expect(await ours.add('tablet-1', [second])).toMatchObject({ is: 'kept', added: 0, last: { n: 2 } })
+  expect((await fileOf(on, 'tablet-1'))?.wrong).toEqual([])
 })

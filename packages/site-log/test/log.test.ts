@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import {
   type Entry,
@@ -7,8 +8,10 @@ import {
   hashOf,
   isWrong,
   type Line,
+  logWords,
   readEvent,
   readLogFile,
+  spanishLogWords,
   write,
   writeEvent,
 } from '../src/index.ts'
@@ -52,18 +55,31 @@ test.each([
   ['[]', 'log/no-event'],
   [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","value":1e2}`, 'log/odd-json'],
   [`{"by":"a","n":1,"n":2,"count":1,"clock":"${clock}","place":"/a"}`, 'log/odd-json'],
-  [`{"by":"../a","n":1,"count":1,"clock":"${clock}","place":"/a"}`, 'log/member'],
-  [`{"by":"a","n":0,"count":1,"clock":"${clock}","place":"/a"}`, 'log/member'],
-  [`{"by":"a","n":1,"count":1,"clock":"25 November","place":"/a"}`, 'log/member'],
-  [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"a"}`, 'log/member'],
-  [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","value":null}`, 'log/member'],
-  [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","over":["b"]}`, 'log/member'],
+  [`{"by":"../a","n":1,"count":1,"clock":"${clock}","place":"/a"}`, 'log/member-by'],
+  [`{"by":"a","n":0,"count":1,"clock":"${clock}","place":"/a"}`, 'log/member-n'],
+  [`{"by":"a","n":1,"count":1,"clock":"25 November","place":"/a"}`, 'log/member-clock'],
+  [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"a"}`, 'log/member-place'],
+  [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","value":null}`, 'log/member-value'],
+  [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","over":["b"]}`, 'log/member-over'],
   [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","colour":"red"}`, 'log/strange-member'],
   [`{"by":"a","n":2,"count":1,"clock":"${clock}","place":"/a"}`, 'log/before'],
   [`{"by":"a","n":1,"count":1,"clock":"${clock}","place":"/a","value":"\ud800"}`, 'log/odd-json'],
   [JSON.stringify({ by: 'a', n: 1, count: 1, clock, place: '/a', value: 'x'.repeat(70_000) }), 'log/long-line'],
 ])('a line that is no event is refused: %s', (line, code) => {
   expect(readEvent(line)).toMatchObject({ code })
+})
+
+test('everything that may be wrong with a line has its words, in both languages', () => {
+  const source = ['event', 'log-file', 'merge', 'folder/writing', 'folder/reading'].map((name) =>
+    readFileSync(new URL(`../src/${name}.ts`, import.meta.url), 'utf8'),
+  )
+  const said = source.join().match(/(?<=wrong\(.*)(?<=')log\/[a-z0-9-]+/g) ?? []
+  const all = [
+    ...said,
+    ...['by', 'n', 'count', 'clock', 'who', 'before', 'place', 'value', 'over'].map((name) => `log/member-${name}`),
+  ]
+  expect([...new Set(all)].sort()).toEqual(Object.keys(logWords).sort())
+  expect(Object.keys(spanishLogWords).sort()).toEqual(Object.keys(logWords).sort())
 })
 
 test('what nobody put anything over stands, and two that differ are a conflict', () => {
