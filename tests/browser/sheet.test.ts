@@ -77,13 +77,14 @@ describe('without a network', () => {
 
 describe('numbers', () => {
   test.each(['Drawing', 'Marks'])(
-    'every one on the sheet %s opens, and every way down ends at a place, a default or a plain number',
+    'those on the sheet %s open, and every way down ends at a place, a default or a plain number',
     (leaf) =>
       using({ job: found, size: desk }, async ({ page }) => {
         await go(page, leaf)
         const count = await figures(page).count()
         expect(count).toBeGreaterThan(8)
-        for (let n = 0; n < count; n++) {
+        // Every third, another one on each sheet: the paths of all reckonings are walked without a browser too.
+        for (let n = leaf === 'Marks' ? 1 : 0; n < count; n += 3) {
           await figures(page).nth(n).dispatchEvent('click')
           await working(page).waitFor()
           for (let deep = 1; (await lines(page).count()) > 0; deep++) {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { galleryPage } from '../gallery/page.ts'
 import { markedSheets, scenesOf, wrong, wrongMarks } from '../gallery/sheets.ts'
 import { examples } from '../tools/examples.ts'
 
@@ -20,3 +21,8 @@ test.each(['en', 'es'] as const)(
     expect(all.length).toBeGreaterThan(300)
   },
 )
+
+test('the gallery holds every example', () => {
+  const page = galleryPage(examples)
+  expect(examples.filter(({ name }) => !page.includes(`<section id="${name}">`)).map(({ name }) => name)).toEqual([])
+})
