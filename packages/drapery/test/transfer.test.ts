@@ -1,6 +1,9 @@
 import { inch, inches, type Known, type Length } from '@evenhem/length'
+import { createPlanner } from '@evenhem/planner'
+import { plugins } from '@evenhem/plugins'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { example } from '../../../tests/tools/examples.ts'
 import {
   agreeing,
   type Choice,
@@ -232,4 +235,14 @@ test('what goes into a formula stands in it as it is', () => {
     [1, 1, 1, 1, 1],
     [1, 1],
   ])
+})
+
+test('at a support the level line that is expected is of the first bracket’s hole, not of its own lower one', () => {
+  const { found, ordered } = example('heron-point')
+  const plan = createPlanner(plugins).window(found, ordered, '/rooms/stair-hall/windows/w1')
+  const captures = plan.steps.flatMap((step) => step.captures ?? [])
+  // The end brackets' top hole is 139 over the level floor; the support's own is 3/4 in from there.
+  const level = captures.filter(({ at }) => at.endsWith('/floorToLevel')).map(({ expected }) => expected)
+  expect(new Set(level.map((each) => JSON.stringify(each))).size).toBe(1)
+  expect(level[0]).toEqual({ length: 139 * inch })
 })

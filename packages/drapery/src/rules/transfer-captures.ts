@@ -36,6 +36,7 @@ const reading = (at: Place, name: string, expected: number | undefined, job: Job
 export function markCaptures(
   at: Place,
   own: readonly Hole[],
+  first: readonly Hole[],
   job: JobHead,
   { hungLine, floor, ceiling, frame }: Known,
 ): readonly Capture[] {
@@ -45,11 +46,13 @@ export function markCaptures(
   const ground = floorAt('#', floor?.points ?? [], known(top.x)).value
   const over = ceiling && ceilingAt('#', ceiling.points, known(top.x)).value - ground
   const head = frame?.top && frame.top.value - ground
-  const isFirst = idOf(top) === hungLine.first
+  const from = highest(first)
+  const isFirst = idOf(top) === hungLine.first || from === undefined
   return [
     reading(place, 'floorToHead', head, job),
     reading(place, 'floorToCeiling', over, job),
-    ...(isFirst ? [] : [reading(place, 'floorToLevel', top.fromFloor.value, job)]),
+    // A support may be drilled at another height than an end: the line is that of the first bracket's hole.
+    ...(isFirst ? [] : [reading(place, 'floorToLevel', from.height.value - ground, job)]),
   ]
 }
 

@@ -151,7 +151,7 @@ export const marking = rule({
     ],
     cautions: [ladder],
     tools: ['drapery/tape', 'drapery/pencil', 'drapery/level'],
-    captures: markCaptures(at, own, job, facts),
+    captures: markCaptures(at, own, all[0] ?? [], job, facts),
   })
   const oneScrew = holdsByOneScrew(it, all, window, windowOf(at))
   const drill: Step = {
