@@ -56,10 +56,7 @@ const rankOf = (move: BracketMove, tolerance: Length): Rank => [
   move.remains,
   way(move),
 ]
-const isBefore = (a: Rank, b: Rank): boolean => {
-  const i = a.findIndex((value, n) => value !== b[n])
-  return i >= 0 && (a[i] as number) < (b[i] as number)
-}
+const isBefore = (a: Rank, b: Rank): boolean => (a.map((value, n) => value - (b[n] ?? 0)).find((apart) => apart !== 0) ?? 0) < 0
 
 /** How the moves are looked for. `most`: the furthest that a bracket may go; `inLine`: how far a support may be off the rod. */
 export interface MoveRules {
@@ -85,7 +82,7 @@ export function moveBrackets(
 }
 
 /** The least that can remain when every pin may go to the end of its range: what pins of a chain leave is no less. */
-const atLeast = (chain: readonly ChainHook[], { least, most }: PinRange): Length =>
+export const leastLeft = (chain: readonly ChainHook[], { least, most }: PinRange): Length =>
   Math.max(
     0,
     ...chain.map(({ pin, lift }) => Math.max(lift - (Math.max(most, pin) - pin), -lift - (pin - Math.min(least, pin)))),
@@ -102,7 +99,7 @@ export function moveBoth(
   let best: (BracketMove & PinsSet) | undefined
   for (const move of allMoves(held, step, most, inLine)) {
     const moved = chain.map((hook, i) => ({ ...hook, lift: (hook.lift - riseAt(held, move, places[i] as Length)) as Length }))
-    const hoped = rankOf({ ...move, remains: atLeast(moved, range) }, tolerance)
+    const hoped = rankOf({ ...move, remains: leastLeft(moved, range) }, tolerance)
     // What cannot become the best is not worked out.
     if (best && !isBefore(hoped, rankOf(best, tolerance))) continue
     const found = { ...move, ...trueUp(moved, range, tolerance) }
