@@ -102,10 +102,11 @@ test('two values at one place stand side by side until somebody decides', () =>
     await send(page, put('tablet-1', '88 7/8 in'))
     await send(page, put('tablet-2', '89 1/8 in'))
     await page.reload()
-    await page
-      .locator('room-drawing')
-      .getByRole('button', { name: /^left panel/ })
-      .click()
+    await page.locator('findings-row button').first().click()
+    const both = page
+      .locator('findings-list')
+      .getByRole('button', { name: 'Treatment, panel left, finished length: 88 7/8 / 89 1/8' })
+    await both.click()
     await page.locator('working-panel').getByText('Two values stand here').waitFor()
     expect(await page.locator('working-panel .history li').count()).toBe(2)
     await page.locator('working-panel .history li', { hasText: 'tablet-1' }).getByRole('button').click()

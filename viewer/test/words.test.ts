@@ -1,4 +1,6 @@
+import { forms } from '@evenhem/plugins/forms'
 import { expect, test } from 'vitest'
+import { spanish } from '../src/words/choices.ts'
 import { type Language, languages, tables } from '../src/words.ts'
 
 /** Every text of a table by its path. */
@@ -19,4 +21,11 @@ test.each(languages)('%s says everything with the same values', (language) => {
 test('no text was left in English, but one that has no words', () => {
   const same = [...of('en')].filter(([key, text]) => text !== '' && of('es').get(key) === text)
   expect(same.map(([key]) => key)).toEqual(['windowPicture'])
+})
+
+test('every choice that can be made at a window has a Spanish name of its own', () => {
+  const choices = forms.flatMap(([place, takes, of]) =>
+    takes === 'choice' && place.startsWith('/rooms/') ? (of as readonly string[]) : [],
+  )
+  expect([...new Set(choices)].filter((choice) => !(choice in spanish))).toEqual([])
 })

@@ -106,7 +106,7 @@ function text(opened: Opened, job: Job, log: SiteLog, shown: readonly Shown[], s
   const rows = shown.map((entry) => [
     momentOf(entry.event.clock),
     whoOf(entry.event),
-    placeInWords(job, entry.event.place, '', speech.language),
+    placeInWords(job, entry.event.place, '', speech.language, (code) => speech.say(code)),
     changeOf(opened, job, entry, speech),
     noteOf(entry, speech),
   ])

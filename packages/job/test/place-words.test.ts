@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest'
+import { forms } from '../../../plugins/forms.generated.ts'
 import { type Job, placeInWords } from '../src/index.ts'
+import { spanish } from '../src/place-words-es.ts'
 
 const window = {
   id: 'w1',
@@ -29,4 +31,21 @@ test('a member that is not there yet has a name all the same, and parts of plugi
 test('in Spanish members and sides have their words, and names stay', () => {
   expect(placeInWords(job, panel, '', 'es')).toBe('Garden room, Window 1, cortina, paño izquierdo, largo terminado')
   expect(placeInWords(job, `${at}/walls/a/openings/o/casing/width`, at, 'es')).toBe('pared, vano, marco, ancho')
+})
+
+test('what was found goes by what it is of: a bracket, a hem, below which hook', () => {
+  const over = `${at}/treatments/over`
+  const said = (place: string, language = 'en') => placeInWords(job, `${over}/found/${place}`, over, language)
+  expect(said('brackets/left/floorToHead')).toBe('bracket left, floor to frame head')
+  expect(said('hemsRead/left/3')).toBe('hem left, hook 3')
+  expect(said('brackets/left/floorToHead', 'es')).toBe('soporte izquierdo, del piso a lo alto del marco')
+  expect(said('hemsRead/left/3', 'es')).toBe('dobladillo izquierdo, gancho 3')
+})
+
+test('every member that can be read at a window has a Spanish name', () => {
+  const names = forms
+    .map(([place]) => place)
+    .filter((place) => place.startsWith('/rooms/'))
+    .flatMap((place) => place.split('/').slice(1))
+  expect([...new Set(names)].filter((name) => name !== '*' && !(name in spanish))).toEqual([])
 })

@@ -89,6 +89,10 @@ export function changesOf(before: WindowPlan, after: WindowPlan): Changes {
 export const isNothing = ({ numbers, checks, parts, added, gone }: Changes): boolean =>
   numbers.length + checks.length + parts.length + added.length + gone.length === 0
 
+/** Whether there is something to tell: more than checks that now know what they do not know yet. */
+export const isNews = ({ checks, ...rest }: Changes): boolean =>
+  !isNothing({ ...rest, checks: [] }) || checks.some(({ check, from }) => !(from === undefined && check.verdict === 'unknown'))
+
 /** The places whose values are not the same in two sets of readings. */
 export const changedPlaces = (before: Readings, after: Readings): readonly Place[] =>
   [...new Set([...Object.keys(before), ...Object.keys(after)])].filter(

@@ -18,6 +18,7 @@ import {
 } from '@evenhem/site-log'
 import { formAt } from './form.ts'
 import type { Keeper, KeptLine } from './keeper.ts'
+import { momentHere } from './moment.ts'
 import { rawLength } from './raw.ts'
 
 /** A value to put at a place: as it is written into the log, and as it was read here. Without both it withdraws. */
@@ -101,7 +102,7 @@ export class SiteStore extends EventTarget {
   /** Puts values over whatever stands at their places. They count at once; the server hears of them as soon as it can. */
   async put(entered: readonly Entered[], who?: string): Promise<void> {
     const reads = new Map(entered.map(({ place, read }) => [place, read]))
-    const clock = new Date().toISOString()
+    const clock = momentHere(new Date())
     const made = await this.keeper.add(this.job, (device, kept) => {
       const site = fold(this.with(kept))
       const last = lastOf(kept.filter(({ by }) => by === device))

@@ -3,7 +3,7 @@ import type { ReadingUnit } from '@evenhem/length'
 import { planText } from '@evenhem/planner'
 import { css, html, LitElement } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
-import { changedPlaces, changesOf, isNothing } from '../data/changes.ts'
+import { changedPlaces, changesOf, isNews } from '../data/changes.ts'
 import type { House, ShortWindow } from '../data/house.ts'
 import { startPlanning } from '../data/planning.ts'
 import { chosenLanguage, chosenLight, chosenUnit, following, type Light, lights, shine, units } from '../data/preferences.ts'
@@ -191,7 +191,7 @@ export class EvenhemApp extends LitElement {
     if (this.planned?.plan !== before) return
     const isOwn = places.some((place) => this.own.includes(place))
     const changes = changesOf(before, plan)
-    if (isOwn || (!isNothing(changes) && !this.put)) this.put = { places, changes, canUndo: isOwn }
+    if (isOwn || (isNews(changes) && !this.put)) this.put = { places, changes, canUndo: isOwn }
     if (isOwn) this.own = []
     this.planned = { plan, words: this.words }
   }

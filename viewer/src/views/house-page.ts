@@ -128,7 +128,7 @@ export class HousePage extends SpokenElement {
   /** Walls are as tall as lets a few of them stand side by side. */
   private scale(): number {
     const { width } = this.size
-    if (width === 0) return 0
+    if (width < 100) return 0
     const narrow = width < 600
     const room = width - (narrow ? 32 : this.wide.matches ? 384 + 64 : 64)
     return scaleOf(this.order.windows, { width: room, height: narrow ? 150 : 200 })

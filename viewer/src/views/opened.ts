@@ -6,6 +6,7 @@ import { amountOf } from '../data/amount.ts'
 import { tellingPart } from '../data/apart.ts'
 import { formAt } from '../data/form.ts'
 import { holeName, holesOf } from '../data/holes.ts'
+import { clockOf, dayAndTime } from '../data/moment.ts'
 import type { Sheet } from '../data/sheet.ts'
 import { stairsOf } from '../data/stairs.ts'
 import type { SiteTools } from '../data/tools.ts'
@@ -16,8 +17,6 @@ import { capital, fill, language, words } from '../words.ts'
 const picture = { width: 340, most: 176 }
 
 const shortly = (kind: Origin['kind']): string => (kind === 'order' || kind === 'hardware' || kind === 'trade' ? words[kind] : '')
-const clock = (when: string | undefined): string =>
-  /T(\d\d:\d\d)/.exec(when ?? '')?.[1]?.replace(/^0/, '') ?? when ?? words.reading
 
 const write = (sheet: Sheet) => (length: number) => sheet.write(length as Length)
 
@@ -35,7 +34,7 @@ function lineShown(sheet: Sheet, line: Line, lines: readonly Line[]): ShownLine 
     ),
     amount: amountOf(line.value, line.unit, write(sheet)),
     measured: origin.kind === 'reading',
-    from: origin.kind === 'reading' ? clock(origin.reading.when) : shortly(origin.kind),
+    from: origin.kind === 'reading' ? clockOf(origin.reading.when) || words.reading : shortly(origin.kind),
     opens: kind === 'term' && origin.kind === 'sum',
     ...(comesTo
       ? {
@@ -108,7 +107,7 @@ function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>, tools?: Si
         facts: [
           ...at,
           ...(by ? [{ name: words.who, text: by }] : []),
-          ...(when ? [{ name: words.when, text: timeOf(when) }] : []),
+          ...(when ? [{ name: words.when, text: dayAndTime(when) }] : []),
         ],
         ...canBeRead,
         isReading: true,
@@ -134,14 +133,6 @@ function told(sheet: Sheet, origin: Exclude<Origin, { kind: 'sum' }>, tools?: Si
   }
 }
 
-/** `2026-11-25T09:12:33.120Z` as `2026-11-25, 9:12`, by the clock of whoever reads. */
-function timeOf(when: string): string {
-  const date = new Date(when)
-  if (Number.isNaN(date.getTime())) return when
-  const two = (n: number) => String(n).padStart(2, '0')
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}, ${date.getHours()}:${two(date.getMinutes())}`
-}
-
 /** Everything that was put at a place, the latest first; of values that stand against each other each can be chosen. */
 function historyShown(sheet: Sheet, place: Place, tools: SiteTools): NonNullable<NonNullable<Working['leaf']>['history']> {
   const live = tools.live(place)
@@ -151,7 +142,7 @@ function historyShown(sheet: Sheet, place: Place, tools: SiteTools): NonNullable
   return all.toReversed().map((entry) => {
     const { event, read, refused } = entry
     const value = refused ? String(event.value) : read === undefined ? words.gone : readingText(sheet, place, read)
-    const said = `${value} · ${event.who ?? event.by} · ${timeOf(event.clock)}${refused ? ` · ${fill(words.refused, { why: refused.says[language] ?? refused.code })}` : ''}`
+    const said = `${value} · ${event.who ?? event.by} · ${dayAndTime(event.clock)}${refused ? ` · ${fill(words.refused, { why: refused.says[language] ?? refused.code })}` : ''}`
     const counts = isConflict && live.includes(entry) ? () => void tools.put([{ place, value: event.value, read }]) : undefined
     return { text: said, ...(counts ? { counts } : {}) }
   })

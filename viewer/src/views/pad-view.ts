@@ -1,41 +1,32 @@
 import type { Mark } from '@evenhem/drawing'
-import { below, type Place, placeInWords, tokens, valueAt } from '@evenhem/job'
+import { below, type Place, tokens } from '@evenhem/job'
 import { type Length, lengthWords, spanishLengthWords } from '@evenhem/length'
-import type { WindowPlan } from '@evenhem/planner'
 import { css, html, nothing, type PropertyValues } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { type Amount, bare } from '../data/amount.ts'
 import { type Changes, changesOf, isNothing } from '../data/changes.ts'
 import { type Form, formAt } from '../data/form.ts'
-import {
-  inUnit,
-  type Keyed,
-  type KeyedValue,
-  keyedValue,
-  nothingKeyed,
-  outside,
-  shorter,
-  turned,
-  typedMore,
-  withDigit,
-  withParts,
-} from '../data/pad.ts'
+import { isOff, type Meant, meantAt } from '../data/meant.ts'
+import { clockOf } from '../data/moment.ts'
+import { type Keyed, type KeyedValue, keyedValue, nothingKeyed, outside, shorter, typedMore } from '../data/pad.ts'
 import { rawLength } from '../data/raw.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { Entered } from '../data/site.ts'
 import type { SiteTools } from '../data/tools.ts'
 import { figure, figureStyle } from '../elements/figure.ts'
 import { Media } from '../elements/media.ts'
+import type { PadWord } from '../elements/pad-keys.ts'
 import { sentence, sentenceStyle } from '../elements/sentence.ts'
-import { base, buttons, tell } from '../elements/shared.ts'
+import { base, tell } from '../elements/shared.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
 import { verdictSign, verdictStyle } from '../elements/verdict.ts'
 import { capital, fill, language, words } from '../words.ts'
+import { shownPlace } from './shown.ts'
 import { changeLines } from './shown-changes.ts'
+import '../elements/pad-keys.ts'
 import '../elements/tape-blade.ts'
+import '../elements/value-field.ts'
 import './room-drawing.ts'
-
-type Capture = NonNullable<WindowPlan['steps'][number]['captures']>[number]
 
 /** Waiting this long after a key before the plan is tried: nobody types two digits apart. */
 const restMs = 180
@@ -47,14 +38,12 @@ export class PadView extends SpokenElement {
   @property() at: Place = ''
   @property({ attribute: false }) tools!: SiteTools
   @state() private keyed: Keyed = nothingKeyed('in')
-  @state() private written = ''
   @state() private tried?: { readonly of: number; readonly changes: Changes }
   private readonly timer = { id: 0 }
   private readonly roomy = new Media(this, '(min-width: 600px) and (min-height: 1000px)')
 
   static override readonly styles = [
     base,
-    buttons,
     figureStyle,
     sentenceStyle,
     verdictStyle,
@@ -80,39 +69,13 @@ export class PadView extends SpokenElement {
       .big.none { color: var(--line) }
       .said { font-size: 18px; display: grid; grid-template-columns: 26px 1fr; gap: 4px 10px; align-items: start }
       .said ul { grid-column: 2; color: var(--ink2); font-size: 16.5px; line-height: 1.35 }
-      .said b { color: var(--ink); font-weight: 600 }
-      .keys { background: var(--panel); border-top: 1px solid var(--faint); padding: 10px 12px 12px; display: grid; gap: 8px }
-      .fractions { display: grid; grid-template-columns: repeat(17, 1fr); gap: 6px }
-      .fractions button { grid-column: span 2 }
-      .fractions .odd { grid-column: 2 / span 2 }
-      .tenths { display: grid; grid-template-columns: repeat(10, 1fr); gap: 6px }
-      .digits { display: grid; grid-template-columns: repeat(3, 1fr) 1.3fr; gap: 8px }
-      .key { min-height: 62px; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); font-size: 26px; font-weight: 500; text-align: center; display: grid; place-items: center; border-top: 3px solid var(--tapehook) }
-      .digits .key { border-top: 1px solid var(--line); min-height: 66px }
-      .digits .word { font-size: 18px }
-      .key.on { background: var(--tape); color: var(--tapeink) }
-      .small { font-size: 19px; min-height: 56px }
-      .save { grid-row: 3 / 5; grid-column: 4; background: var(--act); color: var(--onact); border-color: var(--act); font-size: 24px; font-weight: 600; line-height: 1.1 }
-      .save .number { display: block; font-size: 34px; font-weight: 700 }
-      .save[aria-disabled='true'] { background: var(--sheet); color: var(--ink2); border-color: var(--line) }
-      .choices { display: grid; gap: 10px; padding-top: 14px }
-      .choices .button { justify-content: flex-start; text-align: left; min-height: 72px }
-      .choices .button[aria-pressed='true'] { background: var(--markbg) }
-      textarea, input { font: inherit; font-size: 20px; color: inherit; background: var(--sheet); border: 2px solid var(--line); border-radius: 6px; padding: 10px 12px; width: 100% }
-      textarea { min-height: 120px }
-      .one .button { width: 100% }
-      .one { padding: 12px 16px 16px; background: var(--panel); border-top: 1px solid var(--faint) }
       @media (max-width: 599px) {
-        .told { padding: 10px 16px } tape-blade { margin: 4px -16px 0; height: 84px }
+        .told { padding: 10px 16px } tape-blade { margin: 4px -16px 0; height: 84px } .hint { display: none }
         h1 { font-size: 21px } .big { font-size: 56px } .now { grid-template-columns: 1fr; min-height: 0; gap: 2px }
-        .key { min-height: 46px; font-size: 21px } .digits .key { min-height: 50px } .small { min-height: 42px; font-size: 15px }
-        .keys { padding: 8px; gap: 6px } .fractions { gap: 3px } .digits { gap: 6px } .hint { display: none } .save .number { font-size: 26px }
         dl { gap: 4px 12px; font-size: 15.5px }
       }
       @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
         main { grid-template: 68px minmax(0, 1fr) / minmax(0, 1fr) 520px } header { grid-column: 1 / -1 }
-        .keys, .one { border-top: 0; border-left: 1px solid var(--faint); align-content: start }
-        .key { min-height: 74px } .small { min-height: 66px; font-size: 17px } .digits .key { min-height: 92px }
       }
     `,
   ]
@@ -120,12 +83,8 @@ export class PadView extends SpokenElement {
   override connectedCallback(): void {
     super.connectedCallback()
     addEventListener('keydown', this.onKey)
-    const { form } = this
-    const metric = this.sheet.unit === 'mm' || this.sheet.unit === 'cm'
-    this.keyed = nothingKeyed(form?.is === 'length' ? (metric ? 'mm' : 'in') : 'count')
-    const stands = this.found
-    if (form?.is === 'text' && typeof stands === 'string') this.written = stands
-    if (form?.is === 'date') this.written = typeof stands === 'string' ? stands : new Date().toISOString().slice(0, 10)
+    const isMetric = this.sheet.unit === 'mm' || this.sheet.unit === 'cm'
+    this.keyed = nothingKeyed(this.form?.is === 'length' ? (isMetric ? 'mm' : 'in') : 'count')
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('h1')?.focus())
   }
   override disconnectedCallback(): void {
@@ -140,34 +99,48 @@ export class PadView extends SpokenElement {
   private get form(): Form | undefined {
     return formAt(this.at)
   }
-  private get capture(): Capture | undefined {
-    return this.sheet.plan.steps.flatMap(({ captures = [] }) => captures).find(({ at }) => at === this.at)
+  /** What holds it: the name of the place is told from there on. */
+  private get holder(): Place {
+    return this.at.slice(0, this.at.lastIndexOf('/'))
   }
-  /** What stands there now: a reading, else what was ordered. */
-  private get found(): unknown {
-    return this.sheet.readings[this.at]?.value ?? valueAt(this.sheet.ordered, this.at)
+  private get name(): string {
+    return capital(shownPlace(this.sheet, this.at, this.holder) || (tokens(this.at).at(-1) ?? ''))
   }
 
   override render() {
-    const { form, sheet, at } = this
-    const over = placeInWords(sheet.ordered, at.slice(0, at.lastIndexOf('/')), sheet.place, language)
+    const { sheet, form } = this
+    const over = this.holder === sheet.place ? '' : shownPlace(sheet, this.holder)
     return html`<main><header><button class="back" aria-label=${words.back} @click=${this.leave}><svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg></button>
-        <div><small>${sheet.room.name}, ${sheet.window.name}${over ? ` · ${over}` : ''}</small><h1 tabindex="-1">${capital(this.named())}</h1></div></header>
-      ${form?.is === 'length' || form?.is === 'count' || form?.is === 'number' ? this.numbers(form) : this.others(form)}</main>`
-  }
-  private named(): string {
-    const last = this.at.lastIndexOf('/')
-    return placeInWords(this.sheet.ordered, this.at, this.at.slice(0, last), language) || tokens(this.at).at(-1) || ''
+        <div><small>${sheet.room.name}, ${sheet.window.name}${over ? ` · ${over}` : ''}</small><h1 tabindex="-1">${this.name}</h1></div></header>
+      ${isNumber(form) ? this.numbers(form, meantAt(sheet, this.at)) : this.field(form)}</main>`
   }
 
-  private numbers(form: Form) {
+  private numbers(form: Form, meant: Meant) {
     const now = keyedValue(this.keyed)
-    const isLength = form.is === 'length'
     const shown = now.is === 'value' ? this.amount(now.read) : undefined
-    return html`<div class="told">${this.about()}
-        ${isLength ? this.blade(now) : nothing}
-        <div class="now"><div class="big ${shown ? '' : 'none'}" aria-live="polite">${shown ? figure(shown) : this.keyed.typed || '–'}</div>${this.verdict(now, form)}</div></div>
-      <div class="keys">${isLength ? this.fractions() : nothing}${this.digits(now, form)}</div>`
+    const goes = now.is === 'value' && outside(form, now.read) === undefined
+    return html`<div class="told">${this.about(meant)}
+        ${form.is === 'length' ? this.blade(now, meant) : nothing}
+        <div class="now"><div class="big ${shown ? '' : 'none'}" aria-live="polite">${shown ? figure(shown) : this.keyed.typed || '–'}</div>${this.verdict(now, form, meant)}</div></div>
+      <pad-keys .keyed=${this.keyed} .saves=${goes ? shown : undefined} .besides=${this.besides(form, meant)} ?canBeNegative=${'least' in form && (form.least ?? 0) < 0}
+        @keyed=${(event: CustomEvent<Keyed>) => {
+          this.keyed = event.detail
+        }} @save=${this.saveKeyed} @same=${() => this.saveNumber(form, meant.value)} @cannot=${this.cannot} @withdraw=${() => this.save({ place: this.at })}></pad-keys>`
+  }
+  /** What can be done without keying in: the same as ordered, and giving up, or taking back what stands. */
+  private besides(form: Form, { value }: Meant): readonly PadWord[] {
+    const isRead = this.sheet.readings[this.at] !== undefined
+    const cannot = form.is === 'length' ? words.cannotMeasure : words.cannotCount
+    return [
+      { name: words.sameAsOrdered, event: 'same', can: value !== undefined },
+      isRead ? { name: words.withdraw, event: 'withdraw', can: true } : { name: cannot, event: 'cannot', can: true },
+    ]
+  }
+
+  private field(form: Form | undefined) {
+    const { sheet, at } = this
+    return html`<div class="told">${this.about(meantAt(sheet, at))}
+      <value-field .form=${form} .name=${this.name} .value=${sheet.readings[at]?.value} @value=${({ detail }: CustomEvent<unknown>) => this.save({ place: at, value: detail, read: detail })}></value-field></div>`
   }
 
   private amount(read: number): Amount {
@@ -175,34 +148,24 @@ export class PadView extends SpokenElement {
   }
 
   /** What is measured, drawn with its number alone where there is room, and what is known of it. */
-  private about() {
+  private about(meant: Meant) {
     const isDrawn =
       this.roomy.matches && this.sheet.layers.some(({ marks }) => marks.some((mark) => figuresIn(mark).includes(this.at)))
     const picture = html`<room-drawing .sheet=${this.sheet} .only=${this.at} view="elevation"></room-drawing>`
-    return html`<div class="about ${isDrawn ? 'pictured' : ''}">${isDrawn ? picture : nothing}<div>${this.facts()}${this.hint()}</div></div>`
+    return html`<div class="about ${isDrawn ? 'pictured' : ''}">${isDrawn ? picture : nothing}<div>${this.facts(meant)}${this.hint()}</div></div>`
   }
 
-  private facts() {
-    const { capture, sheet, at } = this
-    const ordered = valueAt(sheet.ordered, at)
-    const expected =
-      capture?.expected &&
-      ('length' in capture.expected ? capture.expected.length : 'count' in capture.expected ? capture.expected.count : undefined)
-    const allowed = capture?.tolerance && 'length' in capture.tolerance ? capture.tolerance.length : undefined
-    const reading = sheet.readings[at]
-    const number = (value: unknown) => (typeof value === 'number' ? figure(this.amount(value), 600) : String(value))
+  private facts({ value, isOrdered, allowed }: Meant) {
+    const reading = this.sheet.readings[this.at]
+    const number = (given: unknown) => (typeof given === 'number' ? figure(this.amount(given), 600) : String(given))
     const rows = [
-      ...(ordered !== undefined && typeof ordered !== 'object'
-        ? [[words.orderedValue, number(ordered)]]
-        : expected !== undefined
-          ? [[words.expected, number(expected)]]
-          : []),
+      ...(value === undefined ? [] : [[isOrdered ? words.orderedValue : words.expected, number(value)]]),
       ...(allowed === undefined ? [] : [[words.allowed, html`± ${number(allowed)}`]]),
       ...(reading === undefined
         ? []
         : [[`${words.reading}, ${clockOf(reading.when)}`, html`<span class="tape">${number(reading.value)}</span>`]]),
     ]
-    return rows.length === 0 ? nothing : html`<dl>${rows.map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>`
+    return rows.length === 0 ? nothing : html`<dl>${rows.map(([name, shown]) => html`<dt>${name}</dt><dd>${shown}</dd>`)}</dl>`
   }
   private hint() {
     const last = tokens(this.at).at(-1) ?? ''
@@ -210,23 +173,14 @@ export class PadView extends SpokenElement {
     return hint ? html`<p class="hint">${hint}</p>` : nothing
   }
 
-  private blade(now: KeyedValue) {
-    const { capture } = this
-    const meant = this.orderedNumber()
-    const tolerance = capture?.tolerance && 'length' in capture.tolerance ? capture.tolerance.length : undefined
-    const shown = now.is === 'value' ? now.read : (meant ?? 0)
-    return html`<tape-blade .length=${shown as Length} .unit=${this.keyed.unit === 'mm' ? 'mm' : 'in'} .ordered=${meant as Length | undefined} .allowed=${tolerance} .name=${valueAt(this.sheet.ordered, this.at) === undefined ? words.expected : words.orderedValue}
+  private blade(now: KeyedValue, { value, isOrdered, allowed }: Meant) {
+    const shown = now.is === 'value' ? now.read : (value ?? 0)
+    return html`<tape-blade .length=${shown as Length} .unit=${this.keyed.unit === 'mm' ? 'mm' : 'in'} .ordered=${value as Length | undefined} .allowed=${allowed} .name=${isOrdered ? words.orderedValue : words.expected}
       .says=${fill(words.blade, { number: this.amount(shown).text })}></tape-blade>`
   }
-  private orderedNumber(): number | undefined {
-    const ordered = valueAt(this.sheet.ordered, this.at)
-    const { expected } = this.capture ?? {}
-    if (typeof ordered === 'number') return ordered
-    return expected && ('length' in expected ? expected.length : 'count' in expected ? expected.count : undefined)
-  }
 
-  /** Whether it can be, what it is against the order, and what saving it would change. */
-  private verdict(now: KeyedValue, form: Form) {
+  /** Whether it can be, what it is against what is meant, and what saving it would change. */
+  private verdict(now: KeyedValue, form: Form, meant: Meant) {
     if (now.is === 'none') return html`<div></div>`
     if (now.is === 'wrong') return this.said('fail', wrongIn(now))
     const passes = outside(form, now.read)
@@ -235,106 +189,28 @@ export class PadView extends SpokenElement {
         'fail',
         fill(passes.end === 'least' ? words.tooLittle : words.tooMuch, { limit: this.amount(passes.limit).text }),
       )
-    const { tried } = this
-    const lines =
-      tried?.of === now.read ? (isNothing(tried.changes) ? [words.changesNothing] : changeLines(this.sheet, tried.changes)) : []
-    const more = lines.length > 4 ? [...lines.slice(0, 3), fill(words.moreChanges, { n: lines.length - 3 })] : lines
-    const list = html`<ul aria-label=${words.savingChanges}>${more.map((line) => html`<li>${sentence(line)}</li>`)}</ul>`
-    return this.against(now.read, list)
+    const list = html`<ul aria-label=${words.savingChanges}>${this.changesFor(now.read).map((line) => html`<li>${sentence(line)}</li>`)}</ul>`
+    return this.against(now.read, meant, list)
   }
-  private against(read: number, list: unknown) {
-    const meant = this.orderedNumber()
-    const { tolerance } = this.capture ?? {}
-    const off = meant === undefined ? undefined : read - meant
-    if (off === undefined) return html`<div class="said">${list}</div>`
+  private changesFor(read: number): readonly string[] {
+    const { tried } = this
+    if (tried?.of !== read) return []
+    const lines = isNothing(tried.changes) ? [words.changesNothing] : changeLines(this.sheet, tried.changes)
+    return lines.length > 4 ? [...lines.slice(0, 3), fill(words.moreChanges, { n: lines.length - 3 })] : lines
+  }
+  private against(read: number, meant: Meant, list: unknown) {
+    if (meant.value === undefined) return html`<div class="said">${list}</div>`
+    const off = read - meant.value
     const by = this.amount(Math.abs(off)).text
-    const way = off === 0 ? words.asOrdered : fill(off > 0 ? words.more_ : words.less_, { by })
-    if (!tolerance || !('length' in tolerance))
-      return html`<div class="said"><span></span><div>${sentence(way)}</div>${list}</div>`
-    return this.said(
-      Math.abs(off) <= tolerance.length ? 'pass' : 'warn',
-      `${Math.abs(off) <= tolerance.length ? words.inside : words.outsideTolerance} ${way}`,
-      list,
-    )
+    const same = meant.isOrdered ? words.asOrdered : words.asExpected
+    const way = off === 0 ? same : fill(off > 0 ? words.more_ : words.less_, { by })
+    if (meant.allowed === undefined) return html`<div class="said"><span></span><div>${sentence(way)}</div>${list}</div>`
+    return isOff(meant, read, 'length')
+      ? this.said('warn', `${words.outsideTolerance} ${way}`, list)
+      : this.said('pass', `${words.inside} ${way}`, list)
   }
   private said(verdict: 'pass' | 'warn' | 'fail', says: string, list: unknown = nothing) {
     return html`<div class="said">${verdictSign(verdict)}<div>${sentence(says)}</div>${list}</div>`
-  }
-
-  private fractions() {
-    if (this.keyed.unit === 'mm')
-      return html`<div class="tenths">${Array.from({ length: 10 }, (_, n) => this.fraction(n, `.${n}`, `0.${n}`, 'small'))}</div>`
-    const name = (n: number) => this.sheetFraction(n)
-    return html`<div class="fractions">${[0, 2, 4, 6, 8, 10, 12, 14].map((n) => this.fraction(n, n === 0 ? words.whole : name(n), undefined, n === 0 ? 'small' : ''))}</div>
-      <div class="fractions">${[1, 3, 5, 7, 9, 11, 13, 15].map((n) => this.fraction(n, name(n), undefined, `small ${n === 1 ? 'odd' : ''}`))}</div>`
-  }
-  private sheetFraction(sixteenths: number) {
-    return figure(writtenFraction(sixteenths), 500, false)
-  }
-  private fraction(n: number, shown: unknown, spoken: string | undefined, look: string) {
-    const on = this.keyed.typed === '' && this.keyed.parts === n && (n > 0 || this.keyed.whole !== '')
-    return html`<button class="key ${look} ${on ? 'on' : ''}" aria-label=${spoken ?? nothing} aria-pressed=${on} @click=${() => this.key((keyed) => withParts(keyed, n))}>${shown}</button>`
-  }
-
-  private digits(now: KeyedValue, form: Form) {
-    const digit = (n: string) => html`<button class="key" @click=${() => this.key((keyed) => withDigit(keyed, n))}>${n}</button>`
-    const ordered = this.orderedNumber()
-    const goes = now.is === 'value' && outside(form, now.read) === undefined
-    const canBeNegative = 'least' in form && (form.least ?? 0) < 0
-    return html`<div class="digits">
-      ${digit('7')}${digit('8')}${digit('9')}
-      <button class="key word" aria-disabled=${ordered === undefined} @click=${() => ordered !== undefined && this.save({ place: this.at, ...asEntered(ordered, form) })}>${words.sameAsOrdered}</button>
-      ${digit('4')}${digit('5')}${digit('6')}
-      <button class="key word" @click=${this.cannot}>${words.cannotMeasure}</button>
-      ${digit('1')}${digit('2')}${digit('3')}
-      <button class="key save" aria-disabled=${!goes} @click=${() => this.saveKeyed(now, form)}>${words.save}${now.is === 'value' ? figure(this.amount(now.read)) : nothing}</button>
-      ${this.lastRow(form, canBeNegative)}${digit('0')}
-      <button class="key" aria-label=${words.takeBack} @click=${() => this.key(shorter)}><svg width="34" height="26" aria-hidden="true"><path d="M11 3h20v20H11L2 13zM16 9l9 8M25 9l-9 8" fill="none" stroke="currentColor" stroke-width="2.2" /></svg></button>
-    </div>`
-  }
-  private lastRow(form: Form, canBeNegative: boolean) {
-    if (form.is !== 'length') return html`<span></span>`
-    if (canBeNegative)
-      return html`<button class="key word" aria-pressed=${this.keyed.negative} @click=${() => this.key(turned)}>± ${words.below}</button>`
-    const other = this.keyed.unit === 'mm' ? 'in' : 'mm'
-    return html`<button class="key word" @click=${() => this.key((keyed) => inUnit(keyed, other))}>${other}</button>`
-  }
-
-  /** What is no number: a tick, one of several, a day or words. */
-  private others(form: Form | undefined) {
-    if (form?.is === 'choice' || form?.is === 'tick') {
-      const choices =
-        form.is === 'choice'
-          ? form.choices.map((choice) => [choice, choice] as const)
-          : ([
-              [true, words.yes],
-              [false, words.no],
-            ] as const)
-      return html`<div class="told">${this.facts()}${this.hint()}<div class="choices">${choices.map(
-        ([value, name]) =>
-          html`<button class="button" aria-pressed=${this.found === value} @click=${() => this.save({ place: this.at, value, read: value })}>${capital(this.choiceName(String(name)))}</button>`,
-      )}</div></div>`
-    }
-    const isDate = form?.is === 'date'
-    const field = isDate
-      ? html`<input type="date" .value=${this.written} aria-label=${this.named()} @input=${this.onWritten} />`
-      : html`<textarea .value=${this.written} aria-label=${this.named()} @input=${this.onWritten}></textarea>`
-    return html`<div class="told">${this.hint()}${field}</div>
-      <div class="one"><button class="button go" aria-disabled=${this.written.trim() === ''} @click=${this.saveWritten}>${words.save}</button></div>`
-  }
-  private choiceName(choice: string): string {
-    return Object.hasOwn(words.choices, choice) ? words.choices[choice as keyof typeof words.choices] : choice
-  }
-  private onWritten(event: Event): void {
-    this.written = (event.target as HTMLInputElement).value
-  }
-  private saveWritten(): void {
-    const value = this.written.trim()
-    if (value !== '') void this.save({ place: this.at, value, read: value })
-  }
-
-  private key(change: (keyed: Keyed) => Keyed): void {
-    this.keyed = change(this.keyed)
   }
 
   /** What saving would change, once the fingers rest. */
@@ -348,23 +224,25 @@ export class PadView extends SpokenElement {
     }, restMs)
   }
 
-  private saveKeyed(now: KeyedValue, form: Form): void {
-    if (now.is === 'value' && outside(form, now.read) === undefined)
+  private saveKeyed(): void {
+    const [now, form] = [keyedValue(this.keyed), this.form]
+    if (form && now.is === 'value' && outside(form, now.read) === undefined)
       void this.save({ place: this.at, value: now.raw, read: now.read })
   }
+  private saveNumber(form: Form, read: number | undefined): void {
+    if (read === undefined) return
+    void this.save({ place: this.at, read, value: form.is === 'length' ? rawLength(read as Length) : read })
+  }
+  /** Parts are counted one after the other: only what a count changes is told. */
   private async save(entered: Entered): Promise<void> {
-    await this.tools.put([entered])
+    await this.tools.put([entered], this.form?.is === 'count' ? 'quietly' : undefined)
     this.leave()
   }
   private readonly cannot = (): void => {
     const { sheet, at } = this
-    const what = placeInWords(sheet.ordered, at, sheet.place, language)
-    const value = fill(words.cannotNote, { place: what })
-    void this.save({
-      place: below(sheet.place, 'found', 'notes', `not measured: ${at.slice(sheet.place.length + 1)}`),
-      value,
-      read: value,
-    })
+    const value = fill(words.cannotNote, { place: shownPlace(sheet, at) })
+    const name = `not measured: ${at.slice(sheet.place.length + 1)}`
+    void this.save({ place: below(sheet.place, 'found', 'notes', name), value, read: value })
   }
   private readonly leave = (): void => {
     tell(this, 'go-back')
@@ -372,33 +250,28 @@ export class PadView extends SpokenElement {
 
   private readonly onKey = (event: KeyboardEvent): void => {
     if (event.key === 'Escape') this.leave()
-    const { form } = this
-    const isNumber = form !== undefined && ['length', 'count', 'number'].includes(form.is)
-    if (!isNumber || event.ctrlKey || event.metaKey || event.altKey) return
-    const isOnButton = this.shadowRoot?.activeElement instanceof HTMLButtonElement
-    if (event.key === 'Backspace') this.key(shorter)
-    else if (event.key === 'Enter' && !isOnButton) this.saveKeyed(keyedValue(this.keyed), form)
+    if (!isNumber(this.form) || event.ctrlKey || event.metaKey || event.altKey) return
+    const isOnButton = focused(this.renderRoot) instanceof HTMLButtonElement
+    if (event.key === 'Backspace') this.keyed = shorter(this.keyed)
+    else if (event.key === 'Enter' && !isOnButton) this.saveKeyed()
     else if (/^[0-9a-z ./'"-]$/i.test(event.key) && !(event.key === ' ' && isOnButton))
-      this.key((keyed) => typedMore(keyed, event.key))
+      this.keyed = typedMore(this.keyed, event.key)
     else return
     event.preventDefault()
   }
 }
 
+const isNumber = (form: Form | undefined): form is Form => form !== undefined && ['length', 'count', 'number'].includes(form.is)
+
+/** What has the focus below a root, in shadow roots too. */
+function focused(root: ParentNode): Element | null | undefined {
+  const element = (root as ShadowRoot).activeElement
+  return element?.shadowRoot?.activeElement ?? element
+}
+
 /** The places of the figures in a mark. */
 const figuresIn = (mark: Mark): readonly string[] =>
   mark.kind === 'group' || mark.kind === 'detail' ? mark.marks.flatMap(figuresIn) : 'figure' in mark ? [mark.figure.of] : []
-const writtenFraction = (sixteenths: number): Amount => {
-  let [above, below] = [sixteenths, 16]
-  while (above % 2 === 0) [above, below] = [above / 2, below / 2]
-  return { text: `${above}/${below}`, negative: false, whole: '', numerator: above, denominator: below, unit: 'in' }
-}
-const clockOf = (when: string | undefined): string => /T(\d\d:\d\d)/.exec(when ?? '')?.[1]?.replace(/^0/, '') ?? ''
-
-const asEntered = (value: number, form: Form): Pick<Entered, 'value' | 'read'> => ({
-  read: value,
-  value: form.is === 'length' ? rawLength(value as Length) : value,
-})
 
 function wrongIn({ code, values }: Extract<KeyedValue, { is: 'wrong' }>): string {
   const table: Readonly<Record<string, { readonly says: string }>> = language === 'es' ? spanishLengthWords : lengthWords

@@ -54,7 +54,7 @@ export class RoomDrawing extends SpokenElement {
       section { max-width: 620px; margin: 0 auto; padding: 20px; height: 100%; overflow: auto }
       h2 { font-size: 20px; font-weight: 600; line-height: 1.3 }
       li { font-size: 17px; border-top: 1px solid var(--faint) }
-      li button { min-height: 48px; width: 100%; color: var(--act); font-weight: 500 }
+      section li button { min-height: 48px; width: 100%; color: var(--act); font-weight: 500 }
       h2 + ul { margin-top: 10px }
       @media (prefers-reduced-motion: no-preference) {
         .first .drawing :is(.casing, .frame, .glass) { animation: appear 160ms 60ms both }

@@ -1,4 +1,4 @@
-import { type Place, placeInWords, tokens } from '@evenhem/job'
+import { type Place, placeInWords } from '@evenhem/job'
 import type { Length } from '@evenhem/length'
 import { overridePlace, stagesOf, type WindowPlan } from '@evenhem/planner'
 import { bare as bareAmount } from '../data/amount.ts'
@@ -6,6 +6,7 @@ import { factsOf, type Hole } from '../data/facts.ts'
 import { formAt } from '../data/form.ts'
 import { holesOf, layerAt, layerOf, supportOf } from '../data/holes.ts'
 import { stepId } from '../data/house.ts'
+import { isOff, meantAt } from '../data/meant.ts'
 import { rawLength } from '../data/raw.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SiteTools } from '../data/tools.ts'
@@ -15,6 +16,7 @@ import type { HoleSide } from '../elements/hole-list.ts'
 import type { ShownPins } from '../elements/pin-cards.ts'
 import type { ShownStage } from '../elements/stage-list.ts'
 import type { ShownCapture, ShownStep } from '../elements/step-panel.ts'
+import { choiceName } from '../words/choices.ts'
 import { capital, fill, language, words } from '../words.ts'
 
 type Check = WindowPlan['checks'][number]
@@ -101,37 +103,25 @@ export function shownStep(sheet: Sheet, n: number): ShownStep | undefined {
   }
 }
 /** Something to read or to tick at a step: what it is, and what stands there. */
-function shownCapture(sheet: Sheet, { at, as, expected, tolerance }: Capture, on: Place): ShownCapture {
+function shownCapture(sheet: Sheet, { at, as }: Capture, on: Place): ShownCapture {
   const value = sheet.readings[at]?.value
-  const within = (by: number, limit: number): boolean => Math.abs(by) <= limit
-  const isOff =
-    typeof value === 'number' && expected && 'length' in expected && tolerance && 'length' in tolerance
-      ? !within(value - expected.length, tolerance.length)
-      : typeof value === 'number' && expected && 'count' in expected && value < expected.count
+  const meant = meantAt(sheet, at)
+  const amount = (number: number) => (as === 'length' ? sheet.write(number as Length) : bareAmount(number))
   return {
     at,
     as,
-    what: capital(shownPlace(sheet, at, on)),
-    ...(typeof value === 'number' ? { amount: as === 'length' ? sheet.write(value as Length) : bareAmount(value) } : {}),
-    ...(typeof value === 'string'
-      ? { text: Object.hasOwn(words.choices, value) ? words.choices[value as keyof typeof words.choices] : value }
-      : {}),
-    ...optionalAmount(sheet, expected),
+    // Of a count it is enough to say of what.
+    what: capital(shownPlace(sheet, at, as === 'count' ? at.slice(0, at.lastIndexOf('/')) : on)),
+    ...(typeof value === 'number' ? { amount: amount(value) } : {}),
+    ...(typeof value === 'string' ? { text: choiceName(value) } : {}),
+    ...(meant.value === undefined ? {} : { expected: amount(meant.value) }),
     isDone: as === 'tick' ? value === true : value !== undefined,
-    isOff: isOff === true,
+    isOff: isOff(meant, value, as),
   }
 }
-const optionalAmount = (sheet: Sheet, expected: Capture['expected']): Pick<ShownCapture, 'expected'> => {
-  if (!expected) return {}
-  if ('length' in expected) return { expected: sheet.write(expected.length) }
-  return 'count' in expected ? { expected: bareAmount(expected.count) } : {}
-}
-/** A place in words, from this window on, or from what is below it. What goes by a code is said by its words. */
-export function shownPlace(sheet: Sheet, at: Place, within: Place = sheet.place): string {
-  const last = tokens(at).at(-1) ?? ''
-  if (/^[a-z][a-z0-9-]*\/[a-z]/.test(last)) return sheet.say(last)
-  return placeInWords(sheet.ordered, at, at.startsWith(`${within}/`) ? within : sheet.place, language)
-}
+/** A place in words, from this window on, or from what is below it. */
+export const shownPlace = (sheet: Sheet, at: Place, within: Place = sheet.place): string =>
+  placeInWords(sheet.ordered, at, at.startsWith(`${within}/`) ? within : sheet.place, language, (code) => sheet.say(code))
 
 /** The stages of the work in words. `now`: the id of the step that is shown. */
 export const shownStages = (sheet: Sheet, now: string): readonly ShownStage[] =>

@@ -7,6 +7,7 @@ export const layout = css`
   main { grid-area: main; min-width: 0; min-height: 0; display: grid }
   main > * { min-width: 0; min-height: 0 }
   .findings { grid-area: findings; min-width: 0 }
+  .hint { margin: 0; padding: 16px 20px; font-size: 17px; color: var(--ink2); background: var(--panel) }
   .now { grid-area: now; min-height: 272px; background: var(--panel); border-top: 1px solid var(--faint); display: grid }
   .now:empty, .findings:empty { display: none }
   title-block { grid-area: block; position: sticky; bottom: 0; z-index: 1 }

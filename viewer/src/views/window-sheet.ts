@@ -27,9 +27,9 @@ import { Media } from '../elements/media.ts'
 import { base } from '../elements/shared.ts'
 import type { Neighbour } from '../elements/sheet-bar.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
-import type { Leaf } from '../elements/title-block.ts'
 import type { Working } from '../elements/working-panel.ts'
-import { fill, unitNames, words } from '../words.ts'
+import { unitNames, words } from '../words.ts'
+import { checksOf, leavesOf } from './leaves.ts'
 import { opened } from './opened.ts'
 import type { Looking, RoomDrawing } from './room-drawing.ts'
 import {
@@ -151,7 +151,7 @@ export class WindowSheet extends SpokenElement {
       <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
       <div class="findings" ?inert=${covered}>${this.beside()}</div>
       <main>${this.main()}</main>
-      <title-block .leaves=${this.leaves()} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
+      <title-block .leaves=${leavesOf(this.sheet, this.tools)} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
   }
 
   /** The window before or after this one, as it is walked. */
@@ -213,6 +213,7 @@ export class WindowSheet extends SpokenElement {
   /** What is decided on the drawing of level or hem: its findings, with what may be done about each. */
   private choices(view: 'level' | 'hem') {
     const findings = checksOf(this.sheet, view).map(shownFinding(this.sheet))
+    if (findings.length === 0) return html`<p class="hint">${words.nothingRead}</p>`
     return html`${view === 'hem' ? html`<pin-cards .panels=${shownPins(this.sheet)}></pin-cards>` : nothing}<findings-list embedded .heading=${words[view]} .findings=${findings}></findings-list>`
   }
 
@@ -277,42 +278,6 @@ export class WindowSheet extends SpokenElement {
     const { ordered, window } = this.sheet
     const names = window.treatments.map(({ hardware }) => ordered.hardware?.find(({ id }) => id === hardware)?.name ?? hardware)
     return [...new Set(names)].join(', ')
-  }
-
-  private leaves(): readonly Leaf[] {
-    const { plan } = this.sheet
-    const open =
-      plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined).length +
-      plan.faults.length +
-      this.tools.conflicts(this.sheet.place).length
-    const holes = factsOf(plan, 'drapery/holes@1').flatMap(({ value }) => value)
-    const maps = factsOf(plan, 'drapery/hook-map@1').map(({ value }) => value)
-    const count = (add: (map: (typeof maps)[number]) => number) => maps.reduce((sum, map) => sum + add(map), 0)
-    return [
-      { id: 'drawing', name: words.drawing, state: open === 0 ? words.noneOpen : fill(words.open, { n: open }) },
-      ...(holes.length > 0 ? [{ id: 'marks', name: words.marks, state: fill(words.holes, { n: holes.length }) }] : []),
-      ...(maps.length > 0
-        ? [
-            {
-              id: 'hooks',
-              name: words.hooks,
-              state: fill(words.hooksAndBearers, {
-                n: count(({ places }) => places.length),
-                m: count(({ bearers }) => bearers.value),
-              }),
-            },
-          ]
-        : []),
-      ...(['level', 'hem'] as const)
-        .filter((view) => plan.layers.some((layer) => layer.view === view))
-        .map((view) => ({ id: view, name: words[view], state: choiceState(checksOf(this.sheet, view)) })),
-      {
-        id: 'report',
-        name: words.report,
-        state: words.reportState,
-        href: `/report?units=${this.sheet.unit}&lang=${this.sheet.language}`,
-      },
-    ]
   }
 
   private toStep(id: string): void {
@@ -406,16 +371,4 @@ function focused(): HTMLElement | undefined {
   let element = document.activeElement
   while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement
   return element instanceof HTMLElement || element instanceof SVGElement ? (element as HTMLElement) : undefined
-}
-
-/** What is decided on the drawing of level or hem. */
-const decided: Readonly<Record<'level' | 'hem', readonly string[]>> = {
-  level: ['drapery/marks-agree', 'drapery/rod-level', 'drapery/fixed-mark', 'drapery/hung-hem', 'drapery/support-in-line'],
-  hem: ['drapery/hem-even', 'drapery/look-again'],
-}
-const checksOf = ({ plan }: Sheet, view: 'level' | 'hem') => plan.checks.filter(({ code }) => decided[view].includes(code))
-function choiceState(checks: ReturnType<typeof checksOf>): string {
-  const open = checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined)
-  if (open.some(({ ways = [], verdict }) => ways.length > 0 || verdict === 'fail')) return words.toChoose
-  return checks.every(({ verdict }) => verdict === 'unknown') ? words.notRead_ : words.settled
 }

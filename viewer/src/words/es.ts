@@ -139,6 +139,7 @@ export const es: Words = {
   below: 'abajo',
   sameAsOrdered: 'Como en el pedido',
   cannotMeasure: 'No se puede medir',
+  cannotCount: 'No se puede contar',
   cannotNote: 'No se pudo medir: {place}',
   takeBack: 'Borrar la última tecla',
   orderedValue: 'pedido',
@@ -147,6 +148,7 @@ export const es: Words = {
   inside: 'Dentro de la tolerancia.',
   outsideTolerance: 'Fuera de la tolerancia.',
   asOrdered: 'Como en el pedido.',
+  asExpected: 'Como se esperaba.',
   more_: '{by} más.',
   less_: '{by} menos.',
   tooLittle: 'Es demasiado poco; se espera al menos {limit}. Revisa la unidad.',
@@ -167,7 +169,6 @@ export const es: Words = {
   undo: 'Deshacer',
   yes: 'sí',
   no: 'no todavía',
-  choices: { level: 'nivel verdadero', head: 'cabezal del marco', ceiling: 'techo', floor: 'piso', between: 'punto medio' },
   hints: {
     finishedLength:
       'Extiende el paño plano sobre una cubierta limpia. Gancho de la cinta en el borde superior, junto al borde de cierre; lee en el dobladillo.',
@@ -195,6 +196,7 @@ export const es: Words = {
   keepThis: 'Vale este',
   history: 'Lo que se anotó aquí',
   gone: 'retirado',
+  nothingRead: 'Toca un ? y anota lo que dice la cinta.',
   level: 'Nivel',
   hem: 'Dobladillo',
   levelTitle: '{window}: qué puede seguir la barra. Las alturas están exageradas.',
