@@ -61,7 +61,6 @@ export const forms: readonly (readonly [place: string, takes: string, ...more: r
   ["/job/workroom/rules/eyeReach","length","0 in","4 ft"],
   ["/job/workroom/rules/rodLevel","length","0 in","12 in"],
   ["/job/workroom/rules/markOff","length","0 in","2 in"],
-  ["/job/workroom/rules/supportLine","length","0 in","2 in"],
   ["/job/workroom/rules/fullnessOf","choice",["finished width","covered width"]],
   ["/job/workroom/rules/percentMeans","choice",["of the width","beyond the width"]],
   ["/job/workroom/rules/widthsRounded","choice",["up","half up","nearest"]],

@@ -53,7 +53,7 @@ describe('the log that is kept', () => {
     expect(code).toBe(0)
     expect(out).toMatch(/panel left, finished length +ordered 87 1\/2 in → 78 in\n/)
     expect(out).toMatch(/panel left, finished length +78 in → 87 in\n/)
-    expect(out).toMatch(/Over the desk, floor left, y +0 in → withdrawn\n/)
+    expect(out).toMatch(/Over the desk, floor left, height +0 in → withdrawn\n/)
   })
 })
 

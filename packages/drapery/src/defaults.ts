@@ -109,7 +109,6 @@ export const defaults = {
   },
   rodLevel: { value: eighths(4), basis: 'common practice', source: 'no source' },
   markOff: { value: (inch / 16) as Length, basis: 'common practice', source: 'no source' },
-  supportLine: { value: (inch / 16) as Length, basis: 'common practice', source: 'no source' },
   flatShort: { value: eighths(16), basis: 'common practice', source: 'no source' },
 } as const satisfies Readonly<Record<string, Default>>
 export type RuleName = keyof typeof defaults

@@ -41,7 +41,7 @@ import { transfer } from './rules/transfer.ts'
 import { trueUpRule } from './rules/true-up.ts'
 import { truing } from './rules/true-up-steps.ts'
 import { arrival, clearing, hanging, hangsHere, lead, marking, panelParts } from './rules/work.ts'
-import { words } from './words.ts'
+import { words } from './words/index.ts'
 
 export { type Default, defaults, ruleOf } from './defaults.ts'
 export * from './given.ts'

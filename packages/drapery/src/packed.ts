@@ -1,6 +1,6 @@
 import { number } from '@evenhem/length'
 import type { Part } from '@evenhem/plugin'
-import type { Packed } from './facts-check-in.ts'
+import type { Packed } from './facts/check-in.ts'
 
 /** A part of the pull list as something to be counted when it comes. */
 export const packedPart = ({ what, count, hardware }: Part): Packed => ({

@@ -5,7 +5,7 @@ import { changed } from '@evenhem/plugin/kit'
 import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 import { example } from '../../../tests/tools/examples.ts'
-import type { FabricSum, Takeoff } from '../src/facts.ts'
+import type { FabricSum, Takeoff } from '../src/facts/index.ts'
 
 // A print of 54 with a repeat of 27, half drop; seams of 1/2. Every number here was worked out by hand.
 // Window 1: two panels of 42 1/2 × 89, fullness 2.4; hems 4 and headings 4, twice; side hems 1, twice. Window 2: one panel of 51 1/2, fullness 2.

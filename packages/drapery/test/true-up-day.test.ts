@@ -5,7 +5,7 @@ import { changed } from '@evenhem/plugin/kit'
 import { plugins } from '@evenhem/plugins'
 import { describe, expect, test } from 'vitest'
 import { example } from '../../../tests/tools/examples.ts'
-import type { TrueUp } from '../src/facts-true-up.ts'
+import type { TrueUp } from '../src/facts/true-up.ts'
 import { decidedText, hemDecided, isToRead, moveIn, moveText } from '../src/rules/hem-decided.ts'
 import { pinRangeOf } from '../src/rules/true-up.ts'
 

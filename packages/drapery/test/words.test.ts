@@ -1,12 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { words } from '../src/words.ts'
-import { hookWords } from '../src/words-true-up.ts'
+import { words } from '../src/words/index.ts'
+import { hookWords } from '../src/words/true-up.ts'
 
-const folder = new URL('../src/', import.meta.url)
-const files = readdirSync(folder).filter(
-  (name) => /^words(-[a-z]+)*\.ts$/.test(name) && !name.endsWith('-es.ts') && name !== 'words-es.ts',
-)
+const folder = new URL('../src/words/', import.meta.url)
+const files = readdirSync(folder).filter((name) => !name.endsWith('-es.ts') && !['index.ts', 'sentence.ts'].includes(name))
 
 // Files of words are spread into one another: a code that stood in two would be said with the words of the later one.
 test('no code stands in two files of words', () => {

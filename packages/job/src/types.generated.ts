@@ -165,7 +165,7 @@ export interface Rules {
   readonly anchorHole?: Length
   /** How far a bracket in anchors moves at least, beyond the hole of an anchor. Default 1/4 in. */
   readonly anchorBeside?: Length
-  /** How far a support may be off the line of the rod. Default 1/16 in. */
+  /** How far a support may be off the line of the rod between the end brackets. Default 1/16 in. */
   readonly supportInLine?: Length
   /** After how many days somebody comes back to read the hem of cloth that settles. Default 14. */
   readonly lookAgainAfter?: number
@@ -192,8 +192,6 @@ export interface Rules {
   readonly rodLevel?: Length
   /** How far a fixed bracket may be from its mark. Default 1/16 in. */
   readonly markOff?: Length
-  /** How far a support may be out of the line between the end brackets. Default 1/16 in. */
-  readonly supportLine?: Length
   /** What fullness multiplies: the whole finished width, returns and overlap with it, or only what the panel covers, its return being added as it is. Published sources differ. Default finished width. */
   readonly fullnessOf?: 'finished width' | 'covered width'
   /** What fullness in per cent means: 200 per cent of the width is twice as much cloth, 200 per cent beyond it three times. Published sources differ. Default of the width. */

@@ -21,19 +21,41 @@ export function floorAt(name: string, points: readonly FloorPoint[], x: Known<Le
   const a = points.findLast((point) => point.x.value < x.value)
   const b = points.find((point) => point.x.value > x.value)
   if (here || !a || !b) return given(name, 'drapery/floor', plus('drapery/floor-point', (here ?? a ?? b)?.y ?? level))
-  const y = straight(x.value, a.x.value, a.y.value, b.x.value, b.y.value)
-  return formula(
+  return onLine(
     name,
-    'drapery/floor',
-    y,
-    'drapery/straight-between',
-    plus('drapery/along-the-wall', x),
-    plus('drapery/floor-point-x', a.x),
-    plus('drapery/floor-point', a.y),
-    plus('drapery/floor-point-x', b.x),
-    plus('drapery/floor-point', b.y),
+    { what: 'drapery/floor', how: 'drapery/straight-between', at: 'drapery/floor-point-x', point: 'drapery/floor-point' },
+    x,
+    a,
+    b,
   )
 }
+
+/** What a height on a straight line is called: itself, how it is had, and the two points that it lies between. */
+interface LineWords {
+  readonly what: string
+  readonly how: string
+  readonly at: string
+  readonly point: string
+}
+/** The height at a place on the straight line through two points. */
+export const onLine = (
+  name: string,
+  { what, how, at, point }: LineWords,
+  x: Known<Length>,
+  a: FloorPoint,
+  b: FloorPoint,
+): LengthReckoning =>
+  formula(
+    name,
+    what,
+    straight(x.value, a.x.value, a.y.value, b.x.value, b.y.value),
+    how,
+    plus('drapery/along-the-wall', x),
+    plus(at, a.x),
+    plus(point, a.y),
+    plus(at, b.x),
+    plus(point, b.y),
+  )
 
 /**
  * The highest floor under a drapery that covers `left` to `right`, above the level line: the hem is hung from it

@@ -1,5 +1,5 @@
 import { formula, type Known, known, type Length, type LengthReckoning, minus, plus, sum, type Term } from '@evenhem/length'
-import { straight } from './floor.ts'
+import { onLine } from './floor.ts'
 
 /** What a rod can follow from its first bracket to another one, beside true level: a line that the eye compares it to. */
 export const lines = ['ceiling', 'head', 'level', 'floor'] as const
@@ -274,17 +274,9 @@ export function hungAt(name: string, points: readonly HungPoint[], x: Known<Leng
     inner.findLast((point) => point.x.value < x.value) ?? points[0],
     inner.find((point) => point.x.value >= x.value) ?? points.at(-1),
   ] as [HungPoint, HungPoint]
-  return formula(
-    name,
-    'drapery/bears',
-    straight(x.value, a.x.value, a.height.value, b.x.value, b.height.value),
-    'drapery/straight-along-rod',
-    plus('drapery/along-the-wall', x),
-    plus('drapery/bracket-x', a.x),
-    plus('drapery/bears', a.height),
-    plus('drapery/bracket-x', b.x),
-    plus('drapery/bears', b.height),
-  )
+  const words = { what: 'drapery/bears', how: 'drapery/straight-along-rod', at: 'drapery/bracket-x', point: 'drapery/bears' }
+  const end = (point: HungPoint) => ({ x: known(point.x), y: known(point.height) })
+  return onLine(name, words, x, end(a), end(b))
 }
 
 /** How far a rod may be out of level over so long a way: `most` in 6 ft (common practice, no source). */

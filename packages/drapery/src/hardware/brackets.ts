@@ -1,7 +1,7 @@
 import { below, type Place, type Treatment, type Window } from '@evenhem/job'
 import { given, type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { floorAt, fromCasing, fromFloor, holeHeight } from '../arithmetic/index.ts'
-import type { Floor, Frame, Hole, HungLine, PlannedMark, Plate } from '../facts.ts'
+import type { Floor, Frame, Hole, HungLine, PlannedMark, Plate } from '../facts/index.ts'
 import { coveredBy, type Member, member, windowOf } from '../given.ts'
 
 const ends = ['left', 'right'] as const

@@ -1,7 +1,7 @@
 import { below, type Place, type Treatment, type Window } from '@evenhem/job'
 import { type Known, known, type Length, type LengthReckoning, plus, sum } from '@evenhem/length'
 import { ceilingAt, floorAt, fromCasing, fromFloor } from '../arithmetic/index.ts'
-import type { Floor, Frame, Hole } from '../facts.ts'
+import type { Floor, Frame, Hole } from '../facts/index.ts'
 import { projectionAt, windowOf } from '../given.ts'
 import { type Brackets, fromCorner } from './brackets.ts'
 

@@ -1,7 +1,7 @@
 import type { Place, Treatment } from '@evenhem/job'
 import { given, type Known, type Length, type LengthReckoning, plus, type Reckoning } from '@evenhem/length'
 import { alongRod, alongWalls, stackOfShare } from '../arithmetic/index.ts'
-import type { Coverage, HeldAtWall, MakeUp, PanelMakeUp, Share } from '../facts.ts'
+import type { Coverage, HeldAtWall, MakeUp, PanelMakeUp, Share } from '../facts/index.ts'
 import { member, panelAt, perhaps } from '../given.ts'
 
 /** A panel as it hangs: how it is made, what it covers, and whether its outer edge is held at the wall and needs no ring or carrier. */

@@ -1,7 +1,7 @@
 import type { Dimension, Figure, Layer, Mark, Point } from '@evenhem/drawing'
 import { below, type Window } from '@evenhem/job'
 import { type LengthReckoning, minus, plus, sum } from '@evenhem/length'
-import type { Frame } from '../facts.ts'
+import type { Frame } from '../facts/index.ts'
 import type { Transfer } from '../rules/transfer.ts'
 import { type Bracket, type Further, isRead, readAt } from '../rules/transfer-marks.ts'
 import { mm, outline, through } from './shapes.ts'

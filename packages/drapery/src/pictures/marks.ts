@@ -2,7 +2,7 @@ import type { Detail, Dimension, Figure, Layer, Mark, Point } from '@evenhem/dra
 import { type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
 import { ceilingAt } from '../arithmetic/floor.ts'
-import { ceiling, type Floor, floor, frame, type Hole, hangLine, holes } from '../facts.ts'
+import { ceiling, type Floor, floor, frame, type Hole, hangLine, holes } from '../facts/index.ts'
 import { mm } from './shapes.ts'
 
 const figure = (reckoning: LengthReckoning, what: string): Figure => ({

@@ -1,7 +1,7 @@
 import type { Layer, Mark, Point, Segment } from '@evenhem/drawing'
 import { type Length, plus, sum } from '@evenhem/length'
 import { layers, reckonings, rule } from '@evenhem/plugin'
-import { coverage, type HookPlace, hangLine, hookMap, makeUp, type PanelMakeUp } from '../facts.ts'
+import { coverage, type HookPlace, hangLine, hookMap, makeUp, type PanelMakeUp } from '../facts/index.ts'
 import { panelAt } from '../given.ts'
 import { mm, outline } from './shapes.ts'
 

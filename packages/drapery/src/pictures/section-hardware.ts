@@ -1,7 +1,7 @@
 import type { Detail, Mark } from '@evenhem/drawing'
 import { inch, type Known, type Length } from '@evenhem/length'
 import { layers, rule } from '@evenhem/plugin'
-import { coverage, type Hole, heldAtWall, holes, makeUp, projection, reach, type Side } from '../facts.ts'
+import { coverage, type Hole, heldAtWall, holes, makeUp, projection, reach, type Side } from '../facts/index.ts'
 import { member, projectionAt, windowOf } from '../given.ts'
 import { wideOf } from './openings.ts'
 import { outFromWall, standsOut } from './section.ts'

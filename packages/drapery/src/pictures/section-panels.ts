@@ -1,7 +1,7 @@
 import type { Layer, Mark, Point, Segment } from '@evenhem/drawing'
 import { inch } from '@evenhem/length'
 import { layers, rule } from '@evenhem/plugin'
-import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, type PanelMakeUp, projection } from '../facts.ts'
+import { coverage, type HookPlace, heldAtWall, hookMap, makeUp, type PanelMakeUp, projection } from '../facts/index.ts'
 import { projectionAt } from '../given.ts'
 import { bearingLine, mm } from './shapes.ts'
 

@@ -18,7 +18,7 @@ import {
   widthsApart,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { type Coverage, coverage, drawnEnds, frame, overlap as overlapFact, projection, type Share } from '../facts.ts'
+import { type Coverage, coverage, drawnEnds, frame, overlap as overlapFact, projection, type Share } from '../facts/index.ts'
 import {
   check,
   coveredBy,

@@ -4,7 +4,7 @@ import { type Check, checks, rule, type WayOut } from '@evenhem/plugin'
 import { type Comparison, compareFinishedLength, compareFirstToLast, comparePin, compareReturn } from '../arithmetic/index.ts'
 import { type Choice, decided, differenceOf } from '../decisions.ts'
 import { lengthAllowed, ruleOf } from '../defaults.ts'
-import { headRoomLeft, pinReach, swapped } from '../facts.ts'
+import { headRoomLeft, pinReach, swapped } from '../facts/index.ts'
 import { check, magnitude, outerSide, panelAt } from '../given.ts'
 import { type CheckedIn, decideWay, type Leaves, moveWay, pinAsOrdered, pinsWay, twinsOf } from './ways.ts'
 

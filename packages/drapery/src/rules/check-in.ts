@@ -3,7 +3,7 @@ import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { comparePair, hemsApart, returnLess } from '../arithmetic/index.ts'
 import { type Choice, decided, differenceOf } from '../decisions.ts'
 import { ruleOf } from '../defaults.ts'
-import { type HangLine, hangLine, headRoomLeft, heldAtWall, makeUp, pinReach, projection, swapped } from '../facts.ts'
+import { type HangLine, hangLine, headRoomLeft, heldAtWall, makeUp, pinReach, projection, swapped } from '../facts/index.ts'
 import { check, long, magnitude, projectionAt } from '../given.ts'
 import { decideWay, pinsWay } from './ways.ts'
 

@@ -3,7 +3,7 @@ import { type Length, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { overFloor, settles } from '../arithmetic/index.ts'
 import { pinsAllowed, ruleOf } from '../defaults.ts'
-import { coverage, hangLine, makeUp, type PanelMakeUp, swapped, takeoff, topOfRod } from '../facts.ts'
+import { coverage, hangLine, makeUp, type PanelMakeUp, swapped, takeoff, topOfRod } from '../facts/index.ts'
 import { check, kilogramsOf, long, magnitude, panelAt } from '../given.ts'
 
 const panelWord = (panel: PanelMakeUp) => ({ code: `drapery/panel-${panel.outer}` })

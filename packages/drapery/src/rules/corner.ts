@@ -1,7 +1,7 @@
 import type { Known, Length, LengthReckoning } from '@evenhem/length'
 import { minus, number, plus, sum, times } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
-import { coverage, plates, projection, rod } from '../facts.ts'
+import { coverage, plates, projection, rod } from '../facts/index.ts'
 import { check, long, projectionAt } from '../given.ts'
 
 /** Whether the drapery stays on one wall or turns a corner with it; unknown until the angles are. */

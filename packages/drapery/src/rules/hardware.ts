@@ -3,7 +3,7 @@ import { type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { between, spaceLeft, spliceAt } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, frame, reach, rod } from '../facts.ts'
+import { coverage, frame, reach, rod } from '../facts/index.ts'
 import { check, filled, long, magnitude, member, openingOf, perhaps, wallUnder, windowOf } from '../given.ts'
 
 /** The free wall on both sides, asked for at once and not only when all before it is filled. */

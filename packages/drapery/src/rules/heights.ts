@@ -32,7 +32,7 @@ import {
   type MakeUp,
   makeUp,
   topOfRod,
-} from '../facts.ts'
+} from '../facts/index.ts'
 import { check, coveredBy, filled, long, magnitude, member, perhaps, roomOf, windowOf } from '../given.ts'
 
 /** The floor's points from left to right. */

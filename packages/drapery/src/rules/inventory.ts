@@ -3,7 +3,7 @@ import { count, minus, plus, type Reckoning } from '@evenhem/length'
 import { type Capture, type Check, checks, reckonings, rule, type WayOut } from '@evenhem/plugin'
 import { compareCount } from '../arithmetic/index.ts'
 import { decided, deciding } from '../decisions.ts'
-import { type Packed, packed, type Surplus, surplus } from '../facts.ts'
+import { type Packed, packed, type Surplus, surplus } from '../facts/index.ts'
 import { check } from '../given.ts'
 import { packedOnce } from '../packed.ts'
 

@@ -2,7 +2,7 @@ import { below, type Place } from '@evenhem/job'
 import { minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
-import { type HangLine, hangLine, unlined } from '../facts.ts'
+import { type HangLine, hangLine, unlined } from '../facts/index.ts'
 import { check, long, magnitude } from '../given.ts'
 
 /** Whether the cloth of a treatment has no lining, as a sheer has none. What is lined is a drapery of its own and is not judged against the next. */

@@ -2,7 +2,7 @@ import { below, type Place } from '@evenhem/job'
 import { type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { type Check, checks, reckonings, rule, type Treatment } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
-import { coverage, projection, reach, secondRod, topOfRod } from '../facts.ts'
+import { coverage, projection, reach, secondRod, topOfRod } from '../facts/index.ts'
 import { check, long, magnitude, projectionAt } from '../given.ts'
 
 /** A fact gathered from the treatments of a window: the one of this place. */

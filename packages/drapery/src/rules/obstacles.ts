@@ -3,7 +3,7 @@ import { inch, type Known, type Length, type LengthReckoning } from '@evenhem/le
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { type Block, blocksApart, clearOf } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { bearingDrop, type HookPlace, hangLine, holes, hookMap, plates, projection, reach, topOfRod } from '../facts.ts'
+import { bearingDrop, type HookPlace, hangLine, holes, hookMap, plates, projection, reach, topOfRod } from '../facts/index.ts'
 import { check, filled, magnitude, member, projectionAt, windowOf } from '../given.ts'
 
 /** Seattle Fire Department, Heating Safety: curtains at least 12 in (30 cm) from an electric baseboard heater, and never across it; read. */

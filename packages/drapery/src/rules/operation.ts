@@ -2,7 +2,7 @@ import { below, type Place, type Treatment } from '@evenhem/job'
 import type { Known, Length } from '@evenhem/length'
 import { type Check, checks, type Entry, entries, rule, type Step, steps, type Values } from '@evenhem/plugin'
 import { type CordLimit, type CordLimits, limitsOf, reachOf } from '../cord-limits.ts'
-import { rod, topOfRod } from '../facts.ts'
+import { rod, topOfRod } from '../facts/index.ts'
 import { check, long, member, perhaps } from '../given.ts'
 
 type Operation = NonNullable<Treatment['operation']>

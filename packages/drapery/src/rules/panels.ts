@@ -2,7 +2,7 @@ import type { Known, Length } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { coverLess, makeUp as makeUpOf, widthAllowed } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, makeUp, swapped } from '../facts.ts'
+import { coverage, makeUp, swapped } from '../facts/index.ts'
 import { check, filled, long, magnitude, member, outerSide, panelAt, perhaps } from '../given.ts'
 
 /** How each panel is made up. */

@@ -2,7 +2,7 @@ import { below, type Place } from '@evenhem/job'
 import { type Known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
-import { bags, hangLine, patternLine, topOfRod } from '../facts.ts'
+import { bags, hangLine, patternLine, topOfRod } from '../facts/index.ts'
 import { check, long, member, panelAt, perhaps } from '../given.ts'
 
 /** Where the pattern's repeat begins on a panel, above the level line; of the first panel that says so. */

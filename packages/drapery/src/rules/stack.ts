@@ -3,7 +3,7 @@ import { type Known, known, type Length, type LengthReckoning, minus, plus, sum 
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { glassCovered, type StackBase, stackBy, stackRules, stacksBy } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { coverage, frame, glass, hookMap, type Share, stackRules as stackRulesFact } from '../facts.ts'
+import { coverage, frame, glass, hookMap, type Share, stackRules as stackRulesFact } from '../facts/index.ts'
 import { check, coveredBy, filled, long, type Member, member, type PlacedOpening, panelAt, windowOf } from '../given.ts'
 
 /** Blackout linings go by their name; nothing else in an order says what a lining does. */

@@ -18,7 +18,7 @@ import {
   projection,
   reach,
   topOfRod,
-} from '../facts.ts'
+} from '../facts/index.ts'
 import { check, coveredBy, filled, long, magnitude, member, perhaps, projectionAt, wallUnder, windowOf } from '../given.ts'
 
 /** A sash or door that swings in must pass under the rod. */

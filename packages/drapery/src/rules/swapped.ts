@@ -4,7 +4,7 @@ import { type Check, checks, rule, type WayOut } from '@evenhem/plugin'
 import { areSwapped } from '../arithmetic/index.ts'
 import { decided, exactly } from '../decisions.ts'
 import { lengthAllowed, ruleOf } from '../defaults.ts'
-import { swapped } from '../facts.ts'
+import { swapped } from '../facts/index.ts'
 import { check, panelAt } from '../given.ts'
 import { type CheckedIn, decideWay, twinsOf } from './ways.ts'
 

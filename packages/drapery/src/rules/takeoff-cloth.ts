@@ -19,7 +19,7 @@ import {
   widthsTogether,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import type { ClothTakeoff, ClothUse } from '../facts.ts'
+import type { ClothTakeoff, ClothUse } from '../facts/index.ts'
 import { member, panelAt, perhaps } from '../given.ts'
 import { choiceOf } from './takeoff-choices.ts'
 import type { PanelCut } from './takeoff-panels.ts'

@@ -11,7 +11,7 @@ import {
   turned,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import type { Coverage, MakeUp } from '../facts.ts'
+import type { Coverage, MakeUp } from '../facts/index.ts'
 import { type Member, member, outerSide, panelAt, perhaps } from '../given.ts'
 import { choiceOf, layersOf } from './takeoff-choices.ts'
 

@@ -3,7 +3,16 @@ import { type Length, minus, most, plus, type Reckoning, sum, wholeNanometres } 
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { clothOrdered, panelWeight, placingExtra, soldSteps } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import { type ClothTakeoff, cloths, coverage, type FabricSum, fabricSums, makeUp, type PanelTakeoff, takeoff } from '../facts.ts'
+import {
+  type ClothTakeoff,
+  cloths,
+  coverage,
+  type FabricSum,
+  fabricSums,
+  makeUp,
+  type PanelTakeoff,
+  takeoff,
+} from '../facts/index.ts'
 import { below, check, long, magnitude, panelAt } from '../given.ts'
 import { choiceOf } from './takeoff-choices.ts'
 import { type ClothOrder, counted, lined, weights } from './takeoff-cloth.ts'

@@ -3,7 +3,7 @@ import { known, type Length } from '@evenhem/length'
 import type { Capture } from '@evenhem/plugin'
 import { ceilingAt, floorAt } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import type { Floor, Frame, Hole, HungLine } from '../facts.ts'
+import type { Floor, Frame, Hole, HungLine } from '../facts/index.ts'
 
 interface Known {
   readonly hungLine?: HungLine | undefined

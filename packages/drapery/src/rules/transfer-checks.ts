@@ -3,7 +3,7 @@ import { type Known, known, type Length, type LengthReckoning, minus, plus, sum 
 import type { Check, Quantity, Values, Verdict, WayOut } from '@evenhem/plugin'
 import { type Choice, type Choices, hungAt, mostOutOfLevel } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import type { HungBracket, MakeUp } from '../facts.ts'
+import type { HungBracket, MakeUp } from '../facts/index.ts'
 import { check, long, magnitude } from '../given.ts'
 import type { Transfer } from './transfer.ts'
 import { type Bracket, type Further, isHeld, isRecorded, markChosen, markRead } from './transfer-marks.ts'
@@ -248,7 +248,7 @@ export function hungHem(all: Transfer, makeUp: MakeUp, job: JobHead): Found {
 /** Supports against the straight line between the end brackets, within 1/16 in (common practice): a rod that they bend creeps and squeaks. */
 export function supportsInLine(all: Transfer, job: JobHead): Found {
   const { at, hung, further } = all
-  const near = ruleOf(job, 'supportLine')
+  const near = ruleOf(job, 'supportInLine')
   const [left, right] = endsOf(all)
   const between = hung.points.filter(({ x }) => x.value > left.x.value && x.value < right.x.value)
   if (!isMoved(all)) return nothing

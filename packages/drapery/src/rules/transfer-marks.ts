@@ -12,7 +12,7 @@ import {
   reckoningsOf,
   straight,
 } from '../arithmetic/index.ts'
-import type { Floor, HangLine, HungBracket, PlannedMark } from '../facts.ts'
+import type { Floor, HangLine, HungBracket, PlannedMark } from '../facts/index.ts'
 import { member, perhaps } from '../given.ts'
 
 /** A bracket or support with what was found there. */

@@ -14,7 +14,7 @@ import {
   makeUp,
   plannedMarks,
   topOfRod,
-} from '../facts.ts'
+} from '../facts/index.ts'
 import { coveredBy, windowOf } from '../given.ts'
 import { levelLayers } from '../pictures/level.ts'
 import { fixedMarks, hungHem, marksAgree, rodLevel, supportsInLine } from './transfer-checks.ts'

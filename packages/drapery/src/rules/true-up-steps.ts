@@ -1,8 +1,8 @@
 import { below, type Place, type Treatment } from '@evenhem/job'
 import type { Known, Length } from '@evenhem/length'
 import { type Capture, rule, type Step, steps } from '@evenhem/plugin'
-import type { HookMap, HookPlace, Side } from '../facts.ts'
-import { type TrueUp, trueUp } from '../facts-true-up.ts'
+import type { HookMap, HookPlace, Side } from '../facts/index.ts'
+import { type TrueUp, trueUp } from '../facts/true-up.ts'
 import { outerSide } from '../given.ts'
 import { decisionOn, moveIn } from './hem-decided.ts'
 

@@ -15,8 +15,8 @@ import {
   trueUp as trueUpPins,
 } from '../arithmetic/index.ts'
 import { ruleOf } from '../defaults.ts'
-import type { Floor, Hole, Side } from '../facts.ts'
-import type { HemHook, HemPanel, TrueUp } from '../facts-true-up.ts'
+import type { Floor, Hole, Side } from '../facts/index.ts'
+import type { HemHook, HemPanel, TrueUp } from '../facts/true-up.ts'
 import { long, magnitude, wallUnder, windowOf } from '../given.ts'
 import { decidedText, moveText } from './hem-decided.ts'
 import { chainsOf } from './true-up.ts'

@@ -22,8 +22,8 @@ import {
   type PanelMakeUp,
   type Share,
   topOfRod,
-} from '../facts.ts'
-import { type HemHook, type HemPanel, type TrueUp, trueUp } from '../facts-true-up.ts'
+} from '../facts/index.ts'
+import { type HemHook, type HemPanel, type TrueUp, trueUp } from '../facts/true-up.ts'
 import { member, panelAt, perhaps } from '../given.ts'
 import { type ByHook, decisionOn, isToRead } from './hem-decided.ts'
 

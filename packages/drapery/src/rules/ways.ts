@@ -4,7 +4,7 @@ import type { Values, WayOut } from '@evenhem/plugin'
 import { compareFinishedLength, followLengths, type PinsReset, resetPins } from '../arithmetic/index.ts'
 import { type Choice, deciding, differenceOf } from '../decisions.ts'
 import { lengthAllowed, ruleOf } from '../defaults.ts'
-import type { PinReach } from '../facts.ts'
+import type { PinReach } from '../facts/index.ts'
 import { magnitude, outerSide, panelAt } from '../given.ts'
 
 /** A treatment whose panels are checked in. */

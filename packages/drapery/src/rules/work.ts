@@ -18,7 +18,7 @@ import {
   makeUp,
   packed,
   topOfRod,
-} from '../facts.ts'
+} from '../facts/index.ts'
 import { coveredBy, filled, kilogramsOf, long, magnitude, member, panelAt, wallUnder, windowOf } from '../given.ts'
 import { countsOf } from './inventory.ts'
 import { isCorded } from './operation.ts'

@@ -637,7 +637,7 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "least": "0 in",
             "most": "12 in"
           },
-          "description": "How far a support may be off the line of the rod. Default 1/16 in."
+          "description": "How far a support may be off the line of the rod between the end brackets. Default 1/16 in."
         },
         "lookAgainAfter": {
           "type": "integer",
@@ -712,14 +712,6 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "most": "2 in"
           },
           "description": "How far a fixed bracket may be from its mark. Default 1/16 in."
-        },
-        "supportLine": {
-          "$ref": "length.schema.json",
-          "x-evenhem-plausible": {
-            "least": "0 in",
-            "most": "2 in"
-          },
-          "description": "How far a support may be out of the line between the end brackets. Default 1/16 in."
         },
         "fullnessOf": {
           "enum": [

@@ -1,7 +1,6 @@
 import type { Words } from '@evenhem/plugin'
-import type { transferWords } from './words-transfer.ts'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import { one } from './sentence.ts'
+import type { transferWords } from './transfer.ts'
 
 export const transferWordsEs: Words &
   Readonly<Record<keyof typeof transferWords, { readonly says: string; readonly help?: string }>> = {

@@ -1,23 +1,10 @@
 import type { Fabric } from '@evenhem/job'
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
-import type { Fact, JsonSchema } from '@evenhem/plugin'
+import type { JsonSchema } from '@evenhem/plugin'
+import { array, object as closed, known, one, reckoning, text } from './shapes.ts'
 
-const one = <T, L extends 'job' | 'treatment'>(id: `drapery/${string}@1`, of: L, schema: JsonSchema) =>
-  ({ id, of, many: false, schema }) as const as Fact<T, L> & { readonly many: false }
-const text = { type: 'string' }
-const reckoning = {
-  type: 'object',
-  required: ['name', 'what', 'value', 'unit', 'how', 'terms'],
-  properties: { name: text, value: { type: 'number' }, terms: { type: 'array' } },
-}
-const known = { type: 'object', required: ['value'], properties: { value: { type: 'integer' } } }
-const object = (required: Readonly<Record<string, JsonSchema>>, optional: Readonly<Record<string, JsonSchema>> = {}) => ({
-  type: 'object',
-  properties: { ...required, ...optional },
-  required: Object.keys(required),
-  additionalProperties: false,
-})
-const array = (items: JsonSchema): JsonSchema => ({ type: 'array', items })
+const object = (required: Readonly<Record<string, JsonSchema>>, optional: Readonly<Record<string, JsonSchema>> = {}) =>
+  closed({ ...required, ...optional }, Object.keys(required))
 
 /** The fabrics of a job whose width is known, by which the cloth of its treatments is counted. */
 export const cloths = one<readonly Fabric[], 'job'>(
@@ -27,6 +14,7 @@ export const cloths = one<readonly Fabric[], 'job'>(
 )
 
 export type ClothUse = 'face' | 'lining' | 'interlining'
+
 /** How one cloth of a treatment is cut. Widths are ratios, since a width may be halved. */
 export interface ClothTakeoff {
   readonly as: ClothUse
@@ -46,6 +34,7 @@ export interface ClothTakeoff {
   /** All cuts together, and what a half drop adds. */
   readonly cloth: LengthReckoning
 }
+
 /** The sizes of a panel that its cloths are cut from. */
 export interface PanelTakeoff {
   readonly panel: string
@@ -58,6 +47,7 @@ export interface PanelTakeoff {
   /** Of all its cloths; left out where one has no weight. */
   readonly weight?: Reckoning | undefined
 }
+
 /** The cloth of one treatment. Without `cloths`, `lacks` are the places that must be filled first. */
 export interface Takeoff {
   readonly lacks: readonly string[]

@@ -1,7 +1,6 @@
 import type { Words } from '@evenhem/plugin'
-import type { operationWords } from './words-operation.ts'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import type { operationWords } from './operation.ts'
+import { one } from './sentence.ts'
 
 export const operationWordsEs: Words &
   Readonly<Record<keyof typeof operationWords, { readonly says: string; readonly help?: string }>> = {

@@ -1,7 +1,6 @@
 import type { Words } from '@evenhem/plugin'
-import type { checkInWords } from './words-check-in.ts'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import type { checkInWords } from './check-in.ts'
+import { one } from './sentence.ts'
 
 export const checkInWordsEs: Readonly<Record<keyof typeof checkInWords, Words[string]>> = {
   'drapery/rod-piece': one('pieza de la barra'),

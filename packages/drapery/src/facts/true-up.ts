@@ -1,5 +1,5 @@
 import type { Known, Length, LengthReckoning } from '@evenhem/length'
-import type { Fact } from '@evenhem/plugin'
+import { array, known, length, object, one, reckoning, side, text } from './shapes.ts'
 
 /** The hem below one hook of a drawn panel. */
 export interface HemHook {
@@ -18,6 +18,7 @@ export interface HemHook {
   /** What the hem then clears; undefined while it has to be read again. */
   readonly after?: LengthReckoning | undefined
 }
+
 /** A panel whose hem was read. `again`: something was set after that, and it is to be read again. `back`: it goes back to the workroom. */
 export interface HemPanel {
   readonly panel: string
@@ -28,6 +29,7 @@ export interface HemPanel {
   readonly readings: readonly { readonly n: number; readonly value: Known<Length> }[]
   readonly hooks: readonly HemHook[]
 }
+
 /** The hem as it hangs against the order, hook by hook, and the pins that bring it there. */
 export interface TrueUp {
   readonly clearance: Known<Length>
@@ -38,55 +40,36 @@ export interface TrueUp {
   /** Panels that nobody has read below two hooks yet. */
   readonly unread: readonly string[]
 }
-const length = { type: 'integer' }
-const reckoning = { type: 'object', required: ['name', 'value', 'terms'], properties: { value: length } }
-const known = { type: 'object', required: ['value', 'from'], properties: { value: length } }
-const hook = {
-  type: 'object',
-  required: ['n', 'drawn', 'stacked', 'now', 'pin', 'lift', 'set'],
-  properties: {
+const stated = { ...known, required: ['value', 'from'] }
+const hook = object(
+  {
     n: { type: 'integer', minimum: 1 },
     drawn: reckoning,
     stacked: length,
     now: reckoning,
-    pin: known,
+    pin: stated,
     lift: length,
     set: reckoning,
     after: reckoning,
   },
-  additionalProperties: false,
-}
-const panel = {
-  type: 'object',
-  required: ['panel', 'outer', 'state', 'back', 'readings', 'hooks'],
-  properties: {
-    panel: { type: 'string' },
-    outer: { enum: ['left', 'right'] },
-    state: { enum: ['read', 'again', 'back'] },
-    back: { type: 'boolean' },
-    readings: { type: 'array' },
-    hooks: { type: 'array', items: hook },
-  },
-  additionalProperties: false,
-}
-export const trueUp: Fact<TrueUp, 'treatment'> & { readonly many: false } = {
-  id: 'drapery/true-up@1',
-  of: 'treatment',
-  many: false,
-  schema: {
-    type: 'object',
-    required: ['clearance', 'tolerance', 'panels', 'range', 'unread'],
-    properties: {
-      clearance: known,
-      tolerance: known,
-      panels: { type: 'array', items: panel },
-      range: {
-        type: 'object',
-        required: ['least', 'most', 'step'],
-        properties: { least: reckoning, most: length, step: length },
-      },
-      unread: { type: 'array' },
-    },
-    additionalProperties: false,
-  },
-}
+  ['n', 'drawn', 'stacked', 'now', 'pin', 'lift', 'set'],
+)
+const panel = object({
+  panel: text,
+  outer: side,
+  state: { enum: ['read', 'again', 'back'] },
+  back: { type: 'boolean' },
+  readings: array({}),
+  hooks: array(hook),
+})
+export const trueUp = one<TrueUp, 'treatment'>(
+  'drapery/true-up@1',
+  'treatment',
+  object({
+    clearance: stated,
+    tolerance: stated,
+    panels: array(panel),
+    range: object({ least: reckoning, most: length, step: length }),
+    unread: array(text),
+  }),
+)

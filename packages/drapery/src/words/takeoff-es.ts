@@ -1,7 +1,6 @@
 import type { Words } from '@evenhem/plugin'
-import type { takeoffWords } from './words-takeoff.ts'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import { one } from './sentence.ts'
+import type { takeoffWords } from './takeoff.ts'
 
 /** The same codes as in English. */
 export const takeoffWordsEs: Readonly<Record<keyof typeof takeoffWords, Words[string]>> = {

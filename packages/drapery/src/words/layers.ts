@@ -1,8 +1,7 @@
 import type { Words } from '@evenhem/plugin'
+import { one } from './sentence.ts'
 
 /** Words of hems that hang one behind the other. */
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
-
 export const layerWords = {
   'drapery/along-the-walls': one('end to end along the walls'),
   'drapery/hem-above': one('hem above the one in front'),

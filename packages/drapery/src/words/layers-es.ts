@@ -1,9 +1,8 @@
 import type { Words } from '@evenhem/plugin'
-import type { layerWords } from './words-layers.ts'
+import type { layerWords } from './layers.ts'
+import { one } from './sentence.ts'
 
 /** Palabras de los dobladillos que cuelgan uno detrás de otro. */
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
-
 export const layerWordsEs: Words & Readonly<Record<keyof typeof layerWords, { readonly says: string; readonly help?: string }>> =
   {
     'drapery/along-the-walls': one('de extremo a extremo por las paredes'),

@@ -1,7 +1,6 @@
 import type { Words } from '@evenhem/plugin'
-import type { rodWords } from './words-rods.ts'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import type { rodWords } from './rods.ts'
+import { one } from './sentence.ts'
 
 export const rodWordsEs: Words & Readonly<Record<keyof typeof rodWords, { readonly says: string; readonly help?: string }>> = {
   'drapery/carrier-drop': one('caída al carro'),

@@ -1,7 +1,6 @@
 import type { Words } from '@evenhem/plugin'
-import { hooksNamed, type trueUpWords } from './words-true-up.ts'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import { one } from './sentence.ts'
+import { hooksNamed, type trueUpWords } from './true-up.ts'
 
 export const hookWordsEs = hooksNamed('paño izquierdo, gancho', 'paño derecho, gancho')
 

@@ -1,6 +1,5 @@
 import type { Words } from '@evenhem/plugin'
-
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
+import { one } from './sentence.ts'
 
 /** More hooks than a panel has. */
 const mostHooks = 99

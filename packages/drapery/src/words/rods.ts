@@ -1,8 +1,7 @@
 import type { Words } from '@evenhem/plugin'
+import { one } from './sentence.ts'
 
 /** Words of overlaps, carriers and ceilings. */
-const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
-
 export const rodWords = {
   'drapery/carrier-drop': one('carrier drop'),
   'drapery/carriers-needed': one('carriers needed'),

@@ -1,0 +1,13 @@
+// The vocabulary that hardware and additions share: what a rule may read of another.
+export type { Corner } from '../arithmetic/corner.ts'
+export type { Hook } from '../arithmetic/panel.ts'
+export * from './check-in.ts'
+export * from './coverage.ts'
+export * from './ground.ts'
+export * from './hardware.ts'
+export * from './heights.ts'
+export * from './hooks.ts'
+export * from './panels.ts'
+export * from './takeoff.ts'
+export * from './transfer.ts'
+export * from './true-up.ts'
