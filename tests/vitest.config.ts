@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
+import { isLong } from './tools/long.ts'
 
 const root = fileURLToPath(new URL('..', import.meta.url))
 const command = 'tests/tools/command.ts'
@@ -15,25 +16,33 @@ const project = (name: string, include: string[], more: object = {}) => ({
   test: { name, root, include, exclude: ['**/node_modules/**', '**/dist/**'], ...shared, ...more },
 })
 
-// One project for all that needs no browser: each project loads every package anew.
+// One project for all of it, as each project loads every package anew.
 const parts = project(
   'parts',
   [
     'packages/*/test/**/*.test.ts',
     'plugins/*/test/**/*.test.ts',
     'viewer/test/**/*.test.ts',
-    'tests/{together,unseen,references,architecture,manual,gallery}/**/*.test.ts',
+    'tests/{together,unseen,references,architecture,manual,gallery,browser}/**/*.test.ts',
   ],
-  { testTimeout: 20_000, globalSetup: command },
+  { testTimeout: 60_000, hookTimeout: 60_000, globalSetup: [command, 'tests/browser/viewer.ts'] },
 )
-const browser = project('browser', ['tests/browser/**/*.test.ts'], {
-  testTimeout: 60_000,
-  hookTimeout: 60_000,
-  globalSetup: [command, 'tests/browser/viewer.ts'],
-})
-// What takes minutes runs when asked for: `all` by `npm run test:long`, a fixed slice in CI.
-const long = process.env.EVENHEM_LONG
-  ? [project('long', ['tests/long/**/*.test.ts'], { testTimeout: 1_800_000, hookTimeout: 600_000 })]
+// What takes minutes runs when asked for: `all` by `npm run test:long`, a fixed slice in CI. Files outside `tests/long` try a few
+// of theirs whenever tests run, and more here.
+const wide = [
+  'packages/drawing/test/overlap.test.ts',
+  'packages/report/test/browser.test.ts',
+  'tests/browser/looks.test.ts',
+  'tests/together/validator.test.ts',
+]
+const long = isLong
+  ? [
+      project('long', ['tests/long/**/*.test.ts', ...wide], {
+        testTimeout: 1_800_000,
+        hookTimeout: 600_000,
+        globalSetup: [command, 'tests/browser/viewer.ts'],
+      }),
+    ]
   : []
 // Public collections that this repository does not hold: `npm run test:corpora -- <folder>`.
 const corpora = process.env.EVENHEM_CORPORA
@@ -45,6 +54,6 @@ export default defineConfig({
   test: {
     // Left to itself vitest keeps one core free, which on two cores is half of them.
     maxWorkers: Math.max(2, availableParallelism() - 1),
-    projects: [parts, browser, ...long, ...corpora],
+    projects: [parts, ...long, ...corpora],
   },
 })

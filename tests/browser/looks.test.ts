@@ -1,16 +1,20 @@
 import type { Page } from 'playwright'
 import { describe, expect, test } from 'vitest'
 import { violations } from '../tools/axe.ts'
+import { isLong } from '../tools/long.ts'
 import { crossing, cutOff, tooFine, tooSmall } from './page.ts'
 import { desk, example, figures, lying, phone, tabletFor, upright } from './tablet.ts'
 
 const found = example('tern-hollow-found')
-const looks = [
-  ['paper', 'en'],
-  ['night', 'es'],
-  ['sun', 'en'],
-] as const
-const sizes = { upright, lying, phone, desk }
+// Every light and size is looked at by the long tests, and the commonest whenever tests run.
+const looks = (
+  [
+    ['paper', 'en'],
+    ['night', 'es'],
+    ['sun', 'en'],
+  ] as const
+).slice(0, isLong ? 3 : 1)
+const sizes = isLong ? { upright, lying, phone, desk } : { upright }
 /** How a tablet is held. */
 const held = new Set([upright, lying])
 

@@ -1,4 +1,5 @@
 import { execFile } from 'node:child_process'
+import { existsSync } from 'node:fs'
 import { cp, mkdtemp, readdir, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { basename, dirname, join } from 'node:path'
@@ -57,8 +58,8 @@ export function tabletFor(): (where: Where, work: (sheet: Sheet) => Promise<void
       await visit(`${server.address}/${where.address ?? ''}`, context, server, work)
     } finally {
       await context.close()
-      // What one test entered is not there for the next.
-      await rm(join(server.folder, 'log'), { recursive: true, force: true })
+      // What one test entered is not there for the next, even what is still being written.
+      if (existsSync(join(server.folder, 'log'))) await server.close()
     }
   }
 }
@@ -76,7 +77,7 @@ async function copyOf(job: string): Promise<{ readonly copy: string; readonly aw
   await cp(job, copy, { recursive: true })
   const beside = (await readdir(dirname(job))).filter((name) => name.endsWith('.json') && name !== basename(job))
   for (const name of beside) await cp(join(dirname(job), name), join(top, name))
-  return { copy, away: () => rm(top, { recursive: true }) }
+  return { copy, away: () => rm(top, { recursive: true, maxRetries: 10 }) }
 }
 
 /** A server for each job, made when it is first asked for, and anew after it was closed. What a tablet enters goes into a copy of the job's folder. */

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { runFlips } from '../tools/flip-runs.ts'
 import { type Flip, flipped, flipsOf, shown } from '../tools/flips.ts'
+import { effort } from '../tools/long.ts'
 import allowed from './flips.allowed.json' with { type: 'json' }
 
 // Each sign, each least and most, each comparison and boolean operator of the arithmetic is turned over, one at a time: a test
@@ -29,7 +30,7 @@ const files = readdirSync(root + folder).map((name) => `${folder}/${name}`)
 const all = files.flatMap(changesOf)
 const isAllowed = ({ file, shown }: Change): boolean => allowed.some((each) => each.file === file && each.shown === shown)
 const told = ({ file, line, shown }: Change): string => `${file}:${line} ${shown}`
-const step = process.env.EVENHEM_LONG === 'all' ? 1 : Math.ceil(all.length / slice)
+const step = effort === 'all' ? 1 : Math.ceil(all.length / slice)
 const taken = all.filter((_, i) => i % step === 0)
 
 const turned = (text: string) => flipsOf(text).map((flip) => `${flip.line} ${shown(text, flip)}`)

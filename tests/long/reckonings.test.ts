@@ -4,9 +4,10 @@ import { plugins } from '@evenhem/plugins'
 import { expect, test } from 'vitest'
 import { exampleOf } from '../tools/examples.ts'
 import { jobOf } from '../tools/jobs.ts'
+import { effort } from '../tools/long.ts'
 
 /** 1,000 jobs when all is asked for; CI takes the first hundred. */
-const jobs = process.env.EVENHEM_LONG === 'all' ? 1000 : 100
+const jobs = effort === 'all' ? 1000 : 100
 const planner = createPlanner(plugins)
 
 test(`every reckoning of ${jobs} generated jobs comes to its value, and its leaves hold what they say`, () => {

@@ -17,9 +17,10 @@ import {
   together,
 } from '../../packages/site-log/test/processes.ts'
 import { wrongIn, wrongInFolders } from '../../packages/site-log/test/schedules.ts'
+import { effort } from '../tools/long.ts'
 
 // A million schedules of tablets when all is asked for, and every crash with forty ways of losing what was not synced; CI takes a fixed slice.
-const isAll = process.env.EVENHEM_LONG === 'all'
+const isAll = effort === 'all'
 const merges = isAll ? 1_000_000 : 40_000
 const lefts = everyLeft(isAll ? 40 : 10)
 /** `npm test` has the seeds below. */

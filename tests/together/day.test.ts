@@ -9,7 +9,7 @@ import { line } from '../../packages/cli/test/line.ts'
 import { filesOf, planAt, replay } from '../tools/day.ts'
 import { heronPointDay as day } from '../tools/heron-point-day.ts'
 
-// Every number here was worked out by hand from the order and the script, not by our functions.
+// The numbers of the stories below were worked out by hand from the order and the script, not by our functions.
 
 const folder = fileURLToPath(new URL('../../schema/examples/heron-point-day/', import.meta.url))
 const done = replay(day)
@@ -147,8 +147,12 @@ describe('in the evening', () => {
     })
     expect([ticks.length > 100, behind]).toEqual([true, []])
   })
-  test('every hem that was read is within 1/8', () =>
-    expect(
-      plans.flatMap(({ checks }) => checks.filter(({ code, verdict }) => code === 'drapery/hem-even' && verdict !== 'pass')),
-    ).toEqual([]))
+  test('every hem that was read is within 1/8', () => {
+    const read = done.lines.flatMap(({ event: { place } }) =>
+      place.includes('/found/hemsRead/') ? [place.split('/').slice(0, 5).join('/')] : [],
+    )
+    const judged = plans.filter((plan) => checkOf(plan, 'drapery/hem-even'))
+    expect(judged.map(({ window }) => window).sort()).toEqual([...new Set(read)].sort())
+    expect(judged.filter((plan) => checkOf(plan, 'drapery/hem-even')?.verdict !== 'pass')).toEqual([])
+  })
 })

@@ -1,9 +1,10 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { copyFile, mkdir, readFile, rename, writeFile } from 'node:fs/promises'
+import { type AddressInfo, createServer } from 'node:net'
 import { dirname } from 'node:path'
 import { expect, test } from 'vitest'
-import { command, example, fileWith, root, started } from './line.ts'
+import { command, example, fileWith, line, root, started } from './line.ts'
 
 test('results go to one stream and trouble to the other, with the exit codes', async () => {
   const [good, problems, unread] = await Promise.all([
@@ -44,14 +45,14 @@ test('serve prints its address, serves, and ends when it is told to', async () =
 }, 30_000)
 
 test('a port that is taken is said', async () => {
-  const child = spawn(process.execPath, [command, 'serve', example('tern-hollow'), '--port', '0'], { cwd: root })
-  const port = new URL(String((await once(child.stdout, 'data'))[0]).trim()).port
-  expect((await started('serve', example('tern-hollow'), '--port', port)).err).toBe(
+  const other = createServer().listen(0, '127.0.0.1')
+  await once(other, 'listening')
+  const { port } = other.address() as AddressInfo
+  expect((await line('serve', example('tern-hollow'), '--port', `${port}`)).err).toBe(
     `Unexpected port ${port}, expected a free one; something listens there already, write --port 0 for any that is free\n`,
   )
-  child.kill('SIGTERM')
-  await once(child, 'exit')
-}, 30_000)
+  other.close()
+})
 
 test('a checkout that is not built says what to do', async () => {
   const folder = dirname(await fileWith(''))

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
+import { effort } from '../../../tests/tools/long.ts'
 import { gather } from '../src/gather.ts'
 import { compose, figuresOf, type Scene } from '../src/index.ts'
 import { holds, overlap } from '../src/space.ts'
@@ -14,7 +15,7 @@ const overlapping = ({ labels }: Scene): readonly string[] =>
       .map((b) => `"${a.text}" on "${b.text}"`),
   )
 
-const runs = { numRuns: process.env.EVENHEM_LONG ? 20_000 : 300 }
+const runs = { numRuns: { few: 100, slice: 2_000, all: 20_000 }[effort] }
 
 test('labels of random scenes never overlap', () => {
   fc.assert(
