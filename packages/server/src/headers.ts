@@ -24,7 +24,7 @@ const headers = {
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
-  'permissions-policy': 'camera=(), geolocation=(), microphone=(), payment=(), usb=()',
+  'permissions-policy': 'camera=(self), geolocation=(), microphone=(), payment=(), usb=()',
   'cache-control': 'no-cache',
 }
 

@@ -12,7 +12,9 @@ import {
   sayEnglish,
   saySpanish,
 } from '@evenhem/job/read'
+import { answer } from './answers.ts'
 import { cataloguesOf } from './catalogues.ts'
+import { looksOf } from './looks.ts'
 
 /** The job file at a path: a folder holds its job as `job.json`, a file is a job itself. Throws what the file system throws. */
 export async function jobFile(path: string): Promise<string> {
@@ -37,22 +39,17 @@ interface Kept {
   readonly served: Served
 }
 
-// A file that changed this short a time ago may change again without looking different: clocks of file systems are coarse.
-const settlesAfterMs = 2000
-
 /** The job at a path, read again only when its file changed: by its looks (time and size), and if these say nothing sure, by its content. */
 export function jobSource(path: string, extensions: Extensions): JobSource {
   let kept: Kept | undefined
   const read = async (): Promise<Served> => {
     const file = await jobFile(path)
-    const { mtimeMs, ctimeMs, size } = await stat(file)
-    const looks = `${file} ${mtimeMs} ${ctimeMs} ${size}`
+    const { text: looks, areSettled } = await looksOf(file)
     if (kept?.settled && kept.looks === looks) return kept.served
     const bytes = await readFile(file)
     const catalogues = await cataloguesOf(file, bytes)
     // A job with catalogues beside it changes with them too, so it is never taken to be settled.
-    const settled =
-      cataloguesNamed(new TextDecoder().decode(bytes)).length === 0 && Date.now() - Math.max(mtimeMs, ctimeMs) > settlesAfterMs
+    const settled = areSettled && cataloguesNamed(new TextDecoder().decode(bytes)).length === 0
     const hash = hashOf(bytes, ...[...catalogues.values()].map(bytesOf))
     const same = kept?.hash === hash && kept.served.file === file
     kept = { looks, settled, hash, served: same && kept ? kept.served : serve(file, bytes, hash, { ...extensions, catalogues }) }
@@ -63,10 +60,7 @@ export function jobSource(path: string, extensions: Extensions): JobSource {
 
 function missing(error: NodeJS.ErrnoException): never {
   if (error.code !== 'ENOENT' && error.code !== 'ENOTDIR') throw error
-  throw Object.assign(new Error('Unexpected folder without job.json, expected one; put the job file back.'), {
-    statusCode: 404,
-    code: 'no-job',
-  })
+  throw answer(404, 'no-job', 'Unexpected folder without job.json, expected one; put the job file back.')
 }
 
 /** What became of a catalogue, as bytes: also why it was not read. */

@@ -1,31 +1,16 @@
 import type { Job } from '@evenhem/job'
-import { sayIn } from '@evenhem/job'
-import { type Extensions, type NotPlain, readPlain, sayEnglish, saySpanish } from '@evenhem/job/read'
-import { type Entry, isWrong, type Line, logWords, readEvent, spanishLogWords, type Wrong } from '@evenhem/site-log'
+import { type Extensions, type NotPlain, readPlain } from '@evenhem/job/read'
+import { isWrong, type Line, readEvent } from '@evenhem/site-log'
 import { type LogWriter, logWriter } from '@evenhem/site-log/folder'
-import type { FastifyInstance, FastifyReply } from 'fastify'
-import { refuse } from './answers.ts'
-import type { JobSource } from './job.ts'
+import type { FastifyInstance } from 'fastify'
+import { jobHasErrors, refuse } from './answers.ts'
+import type { Place } from './routes.ts'
+import { type SentEntry, said, sent } from './sent-entry.ts'
 import { entriesOf, logOwner, readSite } from './site.ts'
-
-const sayLog = { en: sayIn(logWords), es: sayIn(spanishLogWords) }
-const sayJob = { en: sayEnglish, es: saySpanish }
-
-/** An entry as it is sent: why it was refused is said in every language of the sheet, since the tablet has no reader. */
-export type SentEntry = Omit<Entry, 'refused'> & {
-  readonly refused?: Entry['refused'] & { readonly says: Readonly<Record<'en' | 'es', string>> }
-}
-
-const sent = ({ refused, ...entry }: Entry): SentEntry =>
-  refused ? { ...entry, refused: { ...refused, says: said(refused) } } : entry
-const said = ({ code, values }: Wrong): Readonly<Record<'en' | 'es', string>> => {
-  const by = code.startsWith('log/') ? sayLog : sayJob
-  return { en: by.en(code, values).says, es: by.es(code, values).says }
-}
 
 const mostLines = 500
 /** The log of the job: `GET /log` answers what all devices wrote, `POST /log` adds lines of one device and answers when they are on the disk. */
-export function serveLog(server: FastifyInstance, source: JobSource, extensions: Extensions): void {
+export function serveLog(server: FastifyInstance, { prefix, jobOf }: Place, extensions: Extensions): void {
   const writers = new Map<string, LogWriter>()
   const writerOf = (folder: string): LogWriter => {
     const writer = writers.get(folder) ?? logWriter(folder)
@@ -33,17 +18,18 @@ export function serveLog(server: FastifyInstance, source: JobSource, extensions:
     return writer
   }
 
-  server.get('/log', async (_request, reply) => {
-    const { file, read } = await source.read()
-    if (!read.job) return noJob(reply)
+  server.get(`${prefix}/log`, async (request, reply) => {
+    const { file, read } = await (await jobOf(request)).source.read()
+    if (!read.job) return jobHasErrors(reply)
     const { entries, wrong } = await readSite(file, read.job, extensions)
     return reply.send({ entries: entries.map(sent), wrong: wrong.map((each) => ({ ...each, says: said(each) })) })
   })
 
-  server.post('/log', async (request, reply) => {
+  server.post(`${prefix}/log`, async (request, reply) => {
+    const { source, live } = await jobOf(request)
     const { file, read } = await source.read()
     const folder = logOwner(file)
-    if (!read.job) return noJob(reply)
+    if (!read.job) return jobHasErrors(reply)
     if (folder === undefined) return refuse(reply, 409, 'no-folder', noFolder)
     const lines = linesIn(request.body)
     if ('code' in lines) return refuse(reply, 400, lines.code, lines.message)
@@ -56,7 +42,9 @@ export function serveLog(server: FastifyInstance, source: JobSource, extensions:
     if (typeof added === 'string') return refuse(reply, 507, 'not-kept', notKept(added))
     if (added.is === 'refused')
       return reply.code(409).send({ code: added.wrong.code, message: said(added.wrong).en, last: added.last ?? null })
-    return reply.send({ last: added.last ?? null, entries: sentLines(read.job, lines.lines, extensions) })
+    const entries = sentLines(read.job, lines.lines, extensions)
+    live.tell(entries)
+    return reply.send({ last: added.last ?? null, entries })
   })
 }
 
@@ -67,9 +55,6 @@ const notKept = (code: string): string =>
   `Unexpected answer of the disk (${code}), expected room for the log; make room or mend the disk. The tablet keeps its entries and sends them again.`
 const noFolder =
   'Unexpected job file by its own name, expected a folder with job.json, which has room for a log; serve that folder.'
-const noJob = (reply: FastifyReply): FastifyReply =>
-  refuse(reply, 409, 'job-has-errors', 'Unexpected errors in the job, expected none; the sheet names them, put them right first.')
-
 interface Refused {
   readonly code: string
   readonly message: string

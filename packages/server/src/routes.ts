@@ -1,54 +1,81 @@
 import type { Extensions } from '@evenhem/job/read'
 import { foundWith } from '@evenhem/site-log'
-import { fastifyStatic } from '@fastify/static'
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { refuse } from './answers.ts'
-import type { JobSource } from './job.ts'
+import type { FastifyInstance, FastifyRequest } from 'fastify'
+import { answer, jobHasErrors, refuse, tagged } from './answers.ts'
+import { listed } from './job-list.ts'
+import type { Jobs, ServedJob } from './jobs.ts'
+import { guestIn } from './live.ts'
+import { serveLog } from './log.ts'
 import { type Reporter, wishesIn } from './report.ts'
 import { readSite } from './site.ts'
+import { sendPage } from './viewer.ts'
 
-/** The sheet: its page, and what the page needs. */
-export function serveViewer(server: FastifyInstance, viewer: string): void {
-  server.register(fastifyStatic, {
-    root: `${viewer}/assets`,
-    prefix: '/assets/',
-    index: false,
-    dotfiles: 'ignore',
-    cacheControl: false,
-  })
-  server.get('/', (_request, reply) => reply.sendFile('index.html', viewer))
+/** Where the routes of jobs stand, and which job a request is about; it throws the answer when there is none. */
+export interface Place {
+  readonly prefix: '' | '/jobs/:name'
+  readonly jobOf: (request: FastifyRequest) => Promise<ServedJob>
 }
 
-/** A text with a tag of its content; nothing but its head when the client has it already. */
-function tagged(request: FastifyRequest, reply: FastifyReply, etag: string, type: string, text: () => string): FastifyReply {
-  reply.header('etag', etag)
-  return request.headers['if-none-match'] === etag ? reply.code(304).send() : reply.type(type).send(text())
+type Text = Readonly<Record<string, unknown>>
+
+/** All jobs, and the routes of each: at the root where there is one, else under `/jobs/` and the name of its folder. */
+export function serveJobs(server: FastifyInstance, jobs: Jobs, viewer: string, report: Reporter, extensions: Extensions): void {
+  const jobOf = async ({ params }: FastifyRequest): Promise<ServedJob> => {
+    const name = String((params as Text).name ?? '')
+    const job = await jobs.named(name)
+    if (job) return job
+    throw answer(404, 'no-job', `Unexpected job “${name.slice(0, 80)}”, expected one of those listed; start at /.`)
+  }
+  const place: Place = { prefix: jobs.areMany ? '/jobs/:name' : '', jobOf }
+  server.get('/jobs', async () => ({ jobs: await listed(await jobs.all()) }))
+  if (jobs.areMany) serveNames(server, place, viewer)
+  serveJob(server, place)
+  serveLog(server, place, extensions)
+  serveLive(server, place)
+  serveReport(server, place, report, extensions)
+}
+
+/** The page of each of many jobs. */
+function serveNames(server: FastifyInstance, { prefix, jobOf }: Place, viewer: string): void {
+  server.get('/job', () => {
+    throw answer(404, 'many-jobs', 'Unexpected request for one job, expected its name: many are served here; ask for /jobs.')
+  })
+  server.get(`${prefix}/`, async (request, reply) => {
+    await jobOf(request)
+    return sendPage(reply, viewer)
+  })
+  server.get(prefix, async (request, reply) => reply.redirect((await jobOf(request)).at))
 }
 
 /** The job as it is read: `{ ordered?, readings, diagnostics }`, without `ordered` when it has errors; diagnostics by language. */
-export function serveJob(server: FastifyInstance, source: JobSource): void {
-  server.get('/job', async (request, reply) => {
-    const { body, etag } = await source.read()
+function serveJob(server: FastifyInstance, { prefix, jobOf }: Place): void {
+  server.get(`${prefix}/job`, async (request, reply) => {
+    const { body, etag } = await (await jobOf(request)).source.read()
     return tagged(request, reply, etag, 'application/json', () => body)
   })
 }
 
+/** What happens at the job, as it happens: `/live?by=tablet-1&at=/rooms/den/windows/w1`. */
+function serveLive(server: FastifyInstance, { prefix, jobOf }: Place): void {
+  server.get(`${prefix}/live`, { exposeHeadRoute: false }, async (request, reply) => {
+    const here = guestIn(request.query as Text)
+    if (typeof here === 'string') return refuse(reply, 400, 'guest', here)
+    const { live } = await jobOf(request)
+    return (await live.join(reply, here)) === 'full' ? refuse(reply, 503, 'too-many-streams', tooMany) : reply
+  })
+}
+const tooMany =
+  'Unexpected number of open pages, expected at most 64; close pages that nobody needs. What is entered here is kept all the same.'
+
 /** The customer's report: `/report?paper=a4&units=mm&lang=es`. It stands under its own policy, which lets in its one style sheet and nothing else. */
-export function serveReport(server: FastifyInstance, source: JobSource, report: Reporter, extensions: Extensions): void {
-  server.get('/report', async (request, reply) => {
-    const wishes = wishesIn(request.query as Readonly<Record<string, unknown>>)
+function serveReport(server: FastifyInstance, { prefix, jobOf }: Place, report: Reporter, extensions: Extensions): void {
+  server.get(`${prefix}/report`, async (request, reply) => {
+    const wishes = wishesIn(request.query as Text)
     if (typeof wishes === 'string') return refuse(reply, 400, 'wish', wishes)
-    const { file, read } = await source.read()
-    const { job } = read
-    if (!job)
-      return refuse(
-        reply,
-        409,
-        'job-has-errors',
-        'Unexpected errors in the job, expected none; the sheet names them, put them right first.',
-      )
-    const { site } = await readSite(file, job, extensions)
-    const { html, policy } = report(job, foundWith(read.readings, site), wishes)
+    const { file, read } = await (await jobOf(request)).source.read()
+    if (!read.job) return jobHasErrors(reply)
+    const { site } = await readSite(file, read.job, extensions)
+    const { html, policy } = report(read.job, foundWith(read.readings, site), wishes)
     return reply
       .header('content-security-policy', `${policy}; frame-ancestors 'none'`)
       .type('text/html; charset=utf-8')

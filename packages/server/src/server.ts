@@ -6,19 +6,22 @@ import fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest }
 import { failed, notFound, refuse } from './answers.ts'
 import { refusal } from './guard.ts'
 import { secure } from './headers.ts'
-import { jobSource } from './job.ts'
-import { serveLog } from './log.ts'
+import { jobsAt } from './jobs.ts'
 import { reporter } from './report.ts'
-import { serveJob, serveReport, serveViewer } from './routes.ts'
+import { serveJobs } from './routes.ts'
+import { type Pace, streamsOf, usualPace } from './streams.ts'
+import { serveViewer } from './viewer.ts'
 
 export interface ServerOptions {
-  /** A job's folder, or a job file. */
+  /** A job's folder, or a job file; or a folder of jobs' folders. */
   readonly job: string
   /** The built viewer. Left out: the one of this checkout. */
   readonly viewer?: string
   readonly plugins?: readonly Plugin[]
   /** How long a client may take to send its request, in milliseconds. */
   readonly patienceMs?: number
+  /** How often streams look at the disk and say that they are still there. */
+  readonly pace?: Pace
   /** Errors that nobody foresaw are written here. Left out: to standard error. */
   readonly log?: NodeJS.WritableStream
 }
@@ -26,12 +29,18 @@ export interface ServerOptions {
 /** The viewer that this checkout builds. */
 export const builtViewer = fileURLToPath(new URL('../../../viewer/dist', import.meta.url))
 
-/** The server of one job, not yet listening: `inject` tests it, `listen` opens it on this machine only. */
+// The name of a folder has up to 255 bytes, each three characters in an address.
+const longestName = 3 * 255
+// Browsers hold up to six each, of which a stream is one.
+const mostConnections = 200
+
+/** The server of a job or of many, not yet listening: `inject` tests it, `listen` opens it on this machine only. */
 export function buildServer({
   job,
   viewer = builtViewer,
   plugins = ours,
   patienceMs = 10_000,
+  pace = usualPace,
   log = process.stderr,
 }: ServerOptions): FastifyInstance {
   const server = fastify({
@@ -41,23 +50,22 @@ export function buildServer({
     connectionTimeout: 2 * patienceMs,
     keepAliveTimeout: 5_000,
     maxRequestsPerSocket: 1_000,
-    routerOptions: { maxParamLength: 100 },
+    routerOptions: { maxParamLength: longestName },
     http: { headersTimeout: patienceMs, connectionsCheckingInterval: patienceMs / 4, maxHeaderSize: 16 * 1024 },
     frameworkErrors: (error, request, reply) => {
       if (!turnedAway(request, reply)) failed(error, request, reply)
     },
   })
-  server.server.maxConnections = 100
+  server.server.maxConnections = mostConnections
   guard(server)
   readBodiesAsText(server)
   server.setErrorHandler(failed)
   server.setNotFoundHandler(notFound)
   serveViewer(server, viewer)
   const extensions = extensionsOf(plugins)
-  const source = jobSource(job, extensions)
-  serveJob(server, source)
-  serveLog(server, source, extensions)
-  serveReport(server, source, reporter(plugins), extensions)
+  const streams = streamsOf(pace)
+  server.addHook('preClose', async () => streams.endAll())
+  serveJobs(server, jobsAt(job, extensions, streams, pace), viewer, reporter(plugins), extensions)
   return server
 }
 

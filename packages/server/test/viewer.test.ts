@@ -1,5 +1,7 @@
+import { writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
-import { listening, secret, send, server } from './folder.ts'
+import { folder, listening, secret, send, server } from './folder.ts'
 
 test('the page stands at the root', async () => {
   const answer = await (await server()).inject('/')
@@ -23,6 +25,27 @@ test('an asset that did not change is not sent again', async () => {
   const built = await server()
   const { etag } = (await built.inject('/assets/app.js')).headers
   expect((await built.inject({ url: '/assets/app.js', headers: { 'if-none-match': String(etag) } })).statusCode).toBe(304)
+})
+
+test('the worker that keeps the page answers for the whole server, and the manifest is one', async () => {
+  const { job, viewer } = await folder()
+  const built = await server({ job, viewer })
+  for (const url of ['/sw.js', '/manifest.webmanifest']) expect((await built.inject(url)).statusCode).toBe(404)
+  await writeFile(join(viewer, 'sw.js'), 'self')
+  await writeFile(join(viewer, 'manifest.webmanifest'), '{}')
+  const [worker, manifest] = [await built.inject('/sw.js'), await built.inject('/manifest.webmanifest')]
+  expect([worker.body, worker.headers]).toMatchObject([
+    'self',
+    { 'content-type': 'text/javascript; charset=utf-8', 'service-worker-allowed': '/', 'cache-control': 'no-cache' },
+  ])
+  expect([manifest.body, manifest.headers['content-type']]).toEqual(['{}', 'application/manifest+json; charset=utf-8'])
+  const headers = { 'if-none-match': String(worker.headers.etag) }
+  expect((await built.inject({ url: '/sw.js', headers })).statusCode).toBe(304)
+})
+
+test('the page may ask for the camera, and for nothing else of the tablet', async () => {
+  const { headers } = await (await server()).inject('/')
+  expect(headers['permissions-policy']).toBe('camera=(self), geolocation=(), microphone=(), payment=(), usb=()')
 })
 
 const up = [
