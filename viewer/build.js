@@ -1,4 +1,5 @@
 // Bundles the sheet into viewer/dist, or the folder that is named: index.html and, under assets/, the page, the plan's worker, the style and the fonts.
+import { createHash } from 'node:crypto'
 import { copyFile, mkdir, readdir, readFile, rm } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
@@ -29,6 +30,17 @@ const settings = {
 const page = () =>
   build({ ...settings, entryPoints: { app: `${here}src/app.ts` }, splitting: true, chunkNames: '[name]-[hash]', metafile: true })
 const worker = () => build({ ...settings, entryPoints: { worker: `${here}src/worker.ts` } })
+/** Keeps all of it on the tablet, under a name that changes with any of it. Made last. */
+async function keeping() {
+  const files = (await readdir(assets)).filter((name) => !name.endsWith('.txt')).sort()
+  const hash = createHash('sha256')
+  for (const file of [`${out}/index.html`, ...files.map((name) => `${assets}/${name}`)]) hash.update(await readFile(file))
+  const define = {
+    files: JSON.stringify(['/', '/manifest.webmanifest', ...files.map((name) => `/assets/${name}`)]),
+    version: JSON.stringify(hash.digest('hex').slice(0, 16)),
+  }
+  await build({ ...settings, outdir: out, format: 'iife', define, entryPoints: { sw: `${here}src/sw.ts` } })
+}
 
 async function fonts() {
   const files = createRequire(import.meta.url).resolve(
@@ -80,5 +92,10 @@ const [built] = await Promise.all([
   fonts(),
   copyFile(`${here}index.html`, `${out}/index.html`),
   copyFile(`${here}src/page.css`, `${assets}/page.css`),
+  copyFile(`${here}public/manifest.webmanifest`, `${out}/manifest.webmanifest`),
+  ...['icon.svg', 'icon-192.png', 'icon-512.png', 'icon-whole-512.png'].map((name) =>
+    copyFile(`${here}public/${name}`, `${assets}/${name}`),
+  ),
 ])
+await keeping()
 await sizes(built)

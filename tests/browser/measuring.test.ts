@@ -88,7 +88,7 @@ describe('a reading', () => {
       await page.unroute('**/log')
       await page.reload()
       await expect.poll(async () => (await kept(page)).map(({ event }) => event.value)).toEqual(['88 7/8 in'])
-      await expect.poll(() => page.locator('sheet-bar .waits').count()).toBe(0)
+      await page.getByRole('button', { name: 'In contact with the server' }).waitFor()
       await page.reload()
       await page.locator('step-panel').waitFor()
       expect(await kept(page)).toHaveLength(1)

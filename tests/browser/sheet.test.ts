@@ -213,7 +213,7 @@ describe('the sheet', () => {
   test('leads to the report in the reader’s unit', () =>
     using({}, async ({ page }) => {
       const report = page.locator('title-block').getByRole('link', { name: /^Report/ })
-      expect(await report.getAttribute('href')).toBe('/report?units=in&lang=en')
+      expect(await report.getAttribute('href')).toBe('report?units=in&lang=en')
       const opened = page.context().waitForEvent('page')
       await report.click()
       expect(await (await opened).locator('h1').first().textContent()).toBeTruthy()

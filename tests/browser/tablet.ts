@@ -102,7 +102,9 @@ function serversFor(): (job: string) => Promise<Served> {
 }
 
 async function contextFor(browser: Browser, { size = upright, light, language }: Where): Promise<BrowserContext> {
-  const context = await browser.newContext({ viewport: size, hasTouch: true, reducedMotion: 'reduce' })
+  // Whether the page itself is kept on the tablet is tried by a test of its own.
+  const context = await browser.newContext({ viewport: size, hasTouch: true, reducedMotion: 'reduce', serviceWorkers: 'block' })
+  await context.addInitScript(() => localStorage.setItem('evenhem/needs-server-read', 'read'))
   if (light) await context.addInitScript((name) => localStorage.setItem('evenhem/light', name), light)
   if (language) await context.addInitScript((name) => localStorage.setItem('evenhem/language', name), language)
   return context

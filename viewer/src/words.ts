@@ -3,7 +3,7 @@ import { en } from './words/en.ts'
 import { es } from './words/es.ts'
 
 /** The same keys with any text: a key that a language lacks, or has too much, does not compile. */
-type Texts<T> = { readonly [K in keyof T]: T[K] extends string ? string : Texts<T[K]> }
+export type Texts<T> = { readonly [K in keyof T]: T[K] extends string ? string : Texts<T[K]> }
 /** All that the viewer says by itself. */
 export type Words = Texts<typeof en>
 /** A language that the viewer speaks. */

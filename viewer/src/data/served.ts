@@ -1,5 +1,7 @@
 import type { Job, Place } from '@evenhem/job'
+import type { Last } from '@evenhem/site-log'
 import type { Language } from '../words.ts'
+import type { SentEntry } from './site.ts'
 
 /** A value read at the window, by the place that it is a reading of. */
 export interface Reading {
@@ -24,10 +26,80 @@ export interface Served {
   readonly diagnostics: Readonly<Record<Language, readonly Diagnostic[]>>
 }
 
-/** Fetches the job, once: from then on the tablet needs no network. Throws when nothing came. */
-export async function fetchJob(): Promise<Served> {
-  const answer = await fetch('/job', { headers: { accept: 'application/json' } })
-  const body = await answer.json().catch(() => undefined)
-  if (!answer.ok || !body) throw new Error(body?.message ?? `/job answered ${answer.status}`)
-  return body
+/** The same, with the tag of its content. */
+export interface ServedCopy {
+  readonly served: Served
+  readonly tag: string
 }
+
+/** The server answered, and it said no: `unpaired`, `many-jobs`, … */
+export class Refused extends Error {
+  readonly code: string
+  constructor(code: string, message: string) {
+    super(message)
+    this.code = code
+  }
+}
+
+/** What became of lines that were sent: kept, with the entries they were read as, or refused, with the last line that the server has of this device. */
+export type SentAnswer =
+  | { readonly is: 'kept'; readonly entries: readonly SentEntry[] }
+  | { readonly is: 'behind'; readonly code: string; readonly last?: Last; readonly message: string }
+
+/** The server of one job, as a tablet asks it. All of it throws when no answer came, and `Refused` when the answer was no. */
+export interface JobServer {
+  /** Where its routes begin: `/`, or `/jobs/heron-point/` where many jobs are served. */
+  readonly base: string
+  readonly job: () => Promise<ServedCopy>
+  readonly log: () => Promise<readonly SentEntry[]>
+  readonly send: (lines: readonly string[]) => Promise<SentAnswer>
+}
+
+// A network that is dying lets requests hang; what is sent is sent again, so giving up loses nothing.
+const patienceMs = 15_000
+const patienceForJobMs = 60_000
+
+type Body = Readonly<Record<string, unknown>> & { readonly code?: string; readonly message?: string }
+/** What a path of this server answers, as JSON, and whether it is a yes. */
+export async function ask(
+  path: string,
+  init: RequestInit = {},
+  waitMs = patienceMs,
+): Promise<{ readonly ok: boolean; readonly status: number; readonly tag: string; readonly body: Body }> {
+  const headers = { accept: 'application/json', ...(init.body ? { 'content-type': 'application/json' } : {}) }
+  const answer = await fetch(path, { ...init, headers, signal: AbortSignal.timeout(waitMs) })
+  const body: unknown = await answer.json().catch(() => undefined)
+  if (typeof body !== 'object' || body === null) throw new Error(`${path} answered ${answer.status}`)
+  return { ok: answer.ok, status: answer.status, tag: answer.headers.get('etag') ?? '', body: body as Body }
+}
+/** The same, where only a yes will do. */
+export async function asked<T>(path: string, init?: RequestInit, waitMs?: number): Promise<T> {
+  const { ok, status, body } = await ask(path, init, waitMs)
+  if (!ok) throw refusedBy(path, status, body)
+  return body as T
+}
+const refusedBy = (path: string, status: number, { code, message }: Body): Refused =>
+  new Refused(code ?? 'refused', message ?? `${path} answered ${status}`)
+
+export const post = (content: object): RequestInit => ({ method: 'POST', body: JSON.stringify(content) })
+
+/** The server whose page stands at an address. */
+export const jobServer = (base: string): JobServer => ({
+  base,
+  job: async () => {
+    const { ok, status, tag, body } = await ask(`${base}job`, {}, patienceForJobMs)
+    if (!ok) throw refusedBy('job', status, body)
+    return { served: body as unknown as Served, tag }
+  },
+  log: async () => (await asked<{ readonly entries: readonly SentEntry[] }>(`${base}log`)).entries,
+  send: async (lines) => {
+    const { ok, status, body } = await ask(`${base}log`, post({ lines }))
+    if (ok) return { is: 'kept', entries: (body.entries ?? []) as readonly SentEntry[] }
+    if (status !== 409 || body.code === undefined) throw refusedBy('log', status, body)
+    const last = (body.last ?? undefined) as Last | undefined
+    return { is: 'behind', code: body.code, message: body.message ?? '', ...(last ? { last } : {}) }
+  },
+})
+
+/** Where the routes of this page's job begin: its own folder. */
+export const baseNow = (): string => location.pathname.slice(0, location.pathname.lastIndexOf('/') + 1)

@@ -17,9 +17,11 @@ import {
   writeEvent,
 } from '@evenhem/site-log'
 import { formAt } from './form.ts'
-import type { Keeper, KeptLine } from './keeper.ts'
+import type { Keeper, KeptEntry, KeptLine } from './keeper.ts'
+import type { Here } from './live.ts'
 import { momentHere } from './moment.ts'
 import { rawLength } from './raw.ts'
+import { type JobServer, Refused } from './served.ts'
 
 /** A value to put at a place: as it is written into the log, and as it was read here. Without both it withdraws. */
 export interface Entered {
@@ -40,8 +42,14 @@ export interface Contact {
   readonly last?: number
   /** It did not answer, or refused: what it said. */
   readonly trouble?: string
+  /** It knows nobody by this tablet: it wants to be paired. */
+  readonly unpaired?: true
   /** Whether entries outlast the page. */
   readonly lasts: boolean
+  /** The server tells by itself what others enter. */
+  readonly live: boolean
+  /** The other devices that have this job open now. */
+  readonly others: readonly Here[]
 }
 
 const eventOf = (text: string): Event | undefined => {
@@ -61,6 +69,8 @@ const lastOf = (lines: readonly KeptLine[]): Last | undefined => {
 const mostAtOnce = 200
 const firstWaitMs = 2_000
 const longestWaitMs = 30_000
+/** With a copy of what others wrote, nobody waits longer than this for the rest before the sheet is shown. */
+const startsAfterMs = 1_500
 
 /**
  * What was found on site, as this tablet knows it: its own entries, kept until the server has confirmed them and after, and those of others.
@@ -69,8 +79,11 @@ const longestWaitMs = 30_000
 export class SiteStore extends EventTarget {
   private readonly job: string
   private readonly keeper: Keeper
+  private readonly server: JobServer
   private own: readonly KeptLine[] = []
   private others: readonly SentEntry[] = []
+  /** What others wrote, as it is kept here. */
+  private kept: ReadonlyMap<string, KeptEntry> = new Map()
   private sending: Promise<void> | undefined
   private wait = firstWaitMs
   private timer: ReturnType<typeof setTimeout> | undefined
@@ -78,25 +91,26 @@ export class SiteStore extends EventTarget {
   site: Site = fold([])
   contact: Contact
 
-  constructor(job: string, keeper: Keeper) {
+  constructor(job: string, keeper: Keeper, server: JobServer) {
     super()
     this.job = job
     this.keeper = keeper
-    this.contact = { waiting: 0, lasts: keeper.lasts }
+    this.server = server
+    this.contact = { waiting: 0, lasts: keeper.lasts, live: false, others: [] }
   }
 
-  /** Takes up what this tablet kept, then asks the server for the rest. */
+  /** Takes up what this tablet kept, then asks the server for the rest. Resolves when it answered or could not, or soon where a copy is kept. */
   async start(): Promise<void> {
+    const kept = await this.keeper.entries(this.job)
+    this.kept = new Map(kept.map((each) => [each.id, each]))
+    this.others = kept.map(({ entry }) => entry)
     this.own = await this.keeper.lines(this.job)
     this.folded()
-    await this.refresh()
-    addEventListener('online', this.soon)
-    document.addEventListener('visibilitychange', this.soon)
+    const asked = this.refresh()
+    await (kept.length > 0 ? Promise.race([asked, new Promise((done) => setTimeout(done, startsAfterMs))]) : asked)
   }
   stop(): void {
     clearTimeout(this.timer)
-    removeEventListener('online', this.soon)
-    document.removeEventListener('visibilitychange', this.soon)
   }
 
   /** Puts values over whatever stands at their places. They count at once; the server hears of them as soon as it can. */
@@ -109,11 +123,15 @@ export class SiteStore extends EventTarget {
       const lines = write({ device, last, clock, ...(who ? { who } : {}) }, entered, site)
       return lines.map((line) => this.keptLine(line, reads.get(line.event.place)))
     })
-    // Another tab of this tablet may have put something too.
-    this.own = await this.keeper.lines(this.job)
+    await this.reread()
     if (made.length === 0) return
-    this.folded()
+    this.dispatchEvent(new Event('kept'))
     void this.send()
+  }
+  /** Takes up what is kept: another tab of this tablet may have put something too. */
+  async reread(): Promise<void> {
+    this.own = await this.keeper.lines(this.job)
+    this.folded()
   }
   private keptLine({ event: { by, n, place }, text }: Line, read: unknown): KeptLine {
     return { job: this.job, by, n, text, place, sent: false, ...(read === undefined ? {} : { read }) }
@@ -155,20 +173,45 @@ export class SiteStore extends EventTarget {
   /** Everything the server has, and then what it has not. */
   async refresh(): Promise<void> {
     try {
-      const answer = await fetch('/log', { headers: { accept: 'application/json' } })
-      const body = (await answer.json()) as { readonly entries?: readonly SentEntry[]; readonly message?: string }
-      if (!answer.ok || !body.entries) throw new Error(body.message ?? `/log answered ${answer.status}`)
-      this.others = body.entries
+      const entries = await this.server.log()
+      await this.takeAll(entries)
       this.heard()
-      this.folded()
     } catch (error) {
       this.notHeard(error)
     }
     await this.send()
   }
+  /** The server's whole log goes before what was kept of it. */
+  private async takeAll(entries: readonly SentEntry[]): Promise<void> {
+    const ids = new Set<string>(entries.map(({ event }) => eventId(event)))
+    this.others = entries
+    this.folded()
+    await this.keep(
+      entries,
+      [...this.kept.values()].filter(({ id }) => !ids.has(id)),
+    )
+  }
+  /** Takes entries that the server tells of. */
+  async take(entries: readonly SentEntry[]): Promise<void> {
+    this.others = [...this.others, ...entries]
+    this.heard()
+    this.folded()
+    await this.keep(entries)
+  }
+  /** A copy that there is no room for is no loss: the server has it. */
+  private async keep(entries: readonly SentEntry[], forget: readonly KeptEntry[] = []): Promise<void> {
+    const made = entries.map((entry): KeptEntry => ({ job: this.job, id: eventId(entry.event), entry }))
+    const news = made.filter(({ id, entry }) => JSON.stringify(this.kept.get(id)?.entry) !== JSON.stringify(entry))
+    if (news.length === 0 && forget.length === 0) return
+    const gone = new Set(forget)
+    this.kept = new Map([...[...this.kept.values()].filter((each) => !gone.has(each)), ...news].map((each) => [each.id, each]))
+    await this.keeper.keepEntries(news, forget).catch(() => undefined)
+  }
 
-  private readonly soon = (): void => {
-    if (document.visibilityState === 'visible') void this.refresh()
+  /** What the server tells by itself of others, or that it does not tell any more. */
+  hears(live: boolean, others: readonly Here[] = []): void {
+    if (live) this.heard()
+    this.told({ live, others })
   }
 
   /** Sends what waits, in order; one at a time, however often it is asked for. */
@@ -204,30 +247,21 @@ export class SiteStore extends EventTarget {
 
   /** Whether it may go on. */
   private async sendLines(lines: readonly KeptLine[]): Promise<boolean> {
-    const body = JSON.stringify({ lines: lines.map(({ text }) => text) })
-    const answer = await fetch('/log', { method: 'POST', headers: { 'content-type': 'application/json' }, body })
-    const said = (await answer.json()) as {
-      readonly entries?: readonly SentEntry[]
-      readonly code?: string
-      readonly message?: string
-      readonly last?: Last | null
-    }
-    if (answer.ok) {
+    const answer = await this.server.send(lines.map(({ text }) => text))
+    if (answer.is === 'kept') {
       await this.mark(lines, true)
-      this.others = [...this.others, ...(said.entries ?? [])]
-      this.heard()
-      this.folded()
+      await this.take(answer.entries)
       return true
     }
-    if (answer.status === 409 && (await this.settle(lines, said.code, said.last ?? undefined))) return true
-    throw new Error(said.message ?? `/log answered ${answer.status}`)
+    if (await this.settle(lines, answer.code, answer.last)) return true
+    throw new Refused(answer.code, answer.message)
   }
 
   /**
    * The server has less than was sent to it once (its folder was put back to an older state): it gets it again. It has another line under the
    * same number: somebody else writes under this name, so what it has not goes under a new one.
    */
-  private async settle(lines: readonly KeptLine[], code: string | undefined, last: Last | undefined): Promise<boolean> {
+  private async settle(lines: readonly KeptLine[], code: string, last: Last | undefined): Promise<boolean> {
     const by = lines[0]?.by ?? ''
     const there = last?.n ?? 0
     if (code === 'log/gap' && there + 1 < (lines[0]?.n ?? 0)) {
@@ -280,12 +314,13 @@ export class SiteStore extends EventTarget {
   }
   private heard(): void {
     this.wait = firstWaitMs
-    const { trouble: _, ...contact } = this.contact
+    const { trouble: _, unpaired: __, ...contact } = this.contact
     this.contact = contact
     this.told({ last: Date.now() })
   }
   private notHeard(error: unknown): void {
-    this.told({ trouble: error instanceof Error ? error.message : String(error) })
+    const trouble = error instanceof Error ? error.message : String(error)
+    this.told({ trouble, ...(error instanceof Refused && error.code === 'unpaired' ? { unpaired: true } : {}) })
   }
   private told(change: Partial<Contact>): void {
     this.contact = { ...this.contact, ...change, waiting: this.own.filter(({ sent }) => !sent).length }

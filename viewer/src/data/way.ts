@@ -37,9 +37,15 @@ export type Address =
   | { readonly is: 'start' }
   | { readonly is: 'house' }
   | { readonly is: 'window'; readonly room: string; readonly window: string; readonly view: View }
+  /** This tablet joins, with the code that a picture of squares led to, or one to be typed. */
+  | { readonly is: 'pair'; readonly code: string }
+  /** At the desk: which tablets there are. */
+  | { readonly is: 'tablets' }
 
 /** The house's own address. */
 export const houseAddress = '#/'
+/** Where the desk lets tablets in. No room can be called so: its address has a slash. */
+export const tabletsAddress = '#tablets'
 /** The address of a window's sheet, by the ids of room and window: `#/garden-room/w1/marks`. */
 export const addressOf = ({ room, window }: PlacedWindow, view: View = 'drawing'): string =>
   ['#', encodeURIComponent(room.id), encodeURIComponent(window.id), ...(view === 'drawing' ? [] : [view])].join('/')
@@ -54,6 +60,8 @@ const decoded = (part: string): string => {
 
 /** Reads what stands in the address bar behind the page's own name. */
 export function readAddress(hash: string): Address {
+  if (hash === tabletsAddress) return { is: 'tablets' }
+  if (hash.startsWith('#pair=')) return { is: 'pair', code: decoded(hash.slice('#pair='.length)) }
   const [room, window, view] = hash.replace(/^#\/?/, '').split('/').map(decoded)
   if (room && window) return { is: 'window', room, window, view: views.find((each) => each === view) ?? 'drawing' }
   return { is: hash === '' || hash === '#' ? 'start' : 'house' }

@@ -24,6 +24,8 @@ export interface ShownWindow {
   /** How far its steps are gone, from 0 to 1. */
   readonly gone?: number
   readonly isNow: boolean
+  /** Other tablets that have it open. */
+  readonly holders: readonly string[]
 }
 export interface ShownRoom {
   readonly name: string
@@ -67,6 +69,7 @@ export class RoomStrip extends SpokenElement {
       .below > b { font-size: 34px; line-height: 1; font-weight: 700 }
       .below span { overflow-wrap: anywhere; font-size: 16px; line-height: 1.2; font-weight: 600; display: block }
       small { display: block; font-size: 14.5px; line-height: 1.25; color: var(--ink2) }
+      .holders { font-weight: 600; color: var(--ink) }
       .now :is(b, span) { color: var(--mark) }
       .fail span { color: var(--fail) }
       .gone { grid-column: 1 / -1; width: 100%; height: 4px; margin-top: 6px; stroke: var(--faint); stroke-width: 4 }
@@ -108,11 +111,11 @@ export class RoomStrip extends SpokenElement {
   }
 
   private window(window: ShownWindow) {
-    const { n, name, standing, rest, gone, isNow, address, picture } = window
+    const { n, name, standing, rest, gone, isNow, address, picture, holders } = window
     const sign = standing && standing !== 'pass' && picture !== undefined ? verdictSign(verdictOf[standing]) : nothing
     return html`<a href=${address} class="${isNow ? 'now' : ''} ${standing ?? ''}">
       <span class="picture">${this.picture(window)}<span aria-hidden="true">${sign}</span></span>
-      <div class="below"><b aria-hidden="true">${n}</b><div><span>${name}</span><small>${standing ? `${words.standing[standing]}${rest ? ` · ${rest}` : ''}` : words.beingDrawn}</small></div>
+      <div class="below"><b aria-hidden="true">${n}</b><div><span>${name}</span><small>${standing ? `${words.standing[standing]}${rest ? ` · ${rest}` : ''}` : words.beingDrawn}</small>${holders.length > 0 ? html`<small class="holders">${fill(words.atThis, { names: holders.join(', ') })}</small>` : nothing}</div>
         ${gone ? html`<svg class="gone" aria-hidden="true" viewBox="0 0 100 4" preserveAspectRatio="none"><path d="M0 2H100" /><path class="done" d="M0 2H${Math.round(gone * 100)}" /></svg>` : nothing}</div></a>`
   }
 

@@ -1,5 +1,7 @@
+import type { Place, PlacedWindow } from '@evenhem/job'
 import { css, html, nothing, svg } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import type { Lasting } from '../data/lasting.ts'
 import type { Light } from '../data/preferences.ts'
 import type { Contact } from '../data/site.ts'
 import { fill, words } from '../words.ts'
@@ -7,6 +9,7 @@ import { Media } from './media.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
 import { base, buttons, tell } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
+import './contact-chip.ts'
 
 const lightSigns = {
   paper: svg`<circle cx="11" cy="11" r="7.5" fill="none" stroke="currentColor" stroke-width="2" /><path d="M11 3.5a7.5 7.5 0 0 1 0 15z" fill="currentColor" />`,
@@ -25,11 +28,17 @@ export class SheetBar extends SpokenElement {
   @property({ type: Boolean }) inside = false
   /** Where the house is; absent on its own page. */
   @property() house?: string
+  /** What that place is called; left out: the house. */
+  @property() leads?: string
   /** The windows before and after this one. */
   @property({ attribute: false }) previous?: Neighbour
   @property({ attribute: false }) following?: Neighbour
   /** How this tablet stands to the server; absent where nothing is entered. */
   @property({ attribute: false }) contact?: Contact
+  @property({ attribute: false }) lasting?: Lasting
+  @property({ attribute: false }) windows: readonly PlacedWindow[] = []
+  /** The window that is shown. */
+  @property() at: Place | '' = ''
   private readonly narrow = new Media(this, '(max-width: 599px)')
 
   static override readonly styles = [
@@ -47,14 +56,10 @@ export class SheetBar extends SpokenElement {
       h1 { font-size: 23px; line-height: 1.1; font-weight: 600; letter-spacing: -0.005em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
       [popover] { position: fixed; inset: 66px 8px auto auto; margin: 0; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); color: var(--ink); padding: 10px }
       [popover]:popover-open { display: flex; gap: 8px }
-      .told:popover-open { display: block; max-width: 340px; font-size: 16.5px; line-height: 1.35; padding: 14px 16px }
-      .told p + p { margin-top: 6px; color: var(--ink2) }
-      .waits { border-color: transparent; color: var(--ink2) }
       @media (max-width: 599px) {
         :host { gap: 2px; padding: 0 6px }
         h1 { font-size: 20px }
         small { font-size: 13.5px }
-        .waits span { display: none }
       }
       @media print { .place, .walk, .chip { display: none } }
     `,
@@ -65,26 +70,9 @@ export class SheetBar extends SpokenElement {
       ${this.inside ? this.back() : this.toHouse()}
       <header class="titles"><small>${this.over}</small><h1>${this.heading}</h1></header>
       <slot></slot>
-      ${this.waiting()}
+      ${this.contact ? html`<contact-chip .contact=${this.contact} .lasting=${this.lasting} .windows=${this.windows} .at=${this.at}></contact-chip>` : nothing}
       ${this.previous || this.following ? html`<div class="walk">${this.neighbour(this.previous, words.previousWindow, 'M14 3L6 11l8 8')}${this.neighbour(this.following, words.nextWindow, 'M8 3l8 8-8 8')}</div>` : nothing}
       ${this.narrow.matches ? this.folded() : this.choices()}`
-  }
-
-  /** What waits to be sent, calmly: in ink, and only while something waits or the server does not answer. */
-  private waiting() {
-    const { contact } = this
-    if (!contact || (contact.waiting === 0 && contact.trouble === undefined && contact.lasts)) return nothing
-    const says = contact.waiting > 0 ? fill(words.waiting, { n: contact.waiting }) : words.noAnswer
-    return html`<button class="chip waits" popovertarget="contact" aria-label=${says}><svg width="20" height="16" aria-hidden="true"><path d="M2 3h16M2 8h16M2 13h10" stroke="currentColor" stroke-width="2" /></svg><span>${says}</span></button>
-      <div id="contact" class="told" popover>${this.contactLines(contact).map((line) => html`<p>${line}</p>`)}</div>`
-  }
-  private contactLines({ waiting, last, trouble, lasts }: Contact): readonly string[] {
-    return [
-      waiting > 0 ? fill(words.contactWaiting, { n: waiting }) : words.allSent,
-      last === undefined ? words.contactNever : fill(words.contactLast, { when: new Date(last).toTimeString().slice(0, 5) }),
-      ...(trouble === undefined ? [] : [trouble]),
-      ...(lasts ? [] : [words.contactForgets]),
-    ]
   }
 
   /** Units, language and light: of whoever reads, kept on the tablet. */
@@ -119,7 +107,7 @@ export class SheetBar extends SpokenElement {
   private toHouse() {
     return this.house === undefined
       ? html`<span class="place emblem" aria-hidden="true">${emblem}</span>`
-      : html`<a class="place emblem" href=${this.house} aria-label=${words.house}>${house}</a>`
+      : html`<a class="place emblem" href=${this.house} aria-label=${this.leads ?? words.house}>${house}</a>`
   }
 }
 

@@ -1,80 +1,71 @@
 import { nameOf, type Place, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { ReadingUnit } from '@evenhem/length'
 import { planText } from '@evenhem/planner'
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
 import { changedPlaces, changesOf, isNews } from '../data/changes.ts'
 import type { House, ShortWindow } from '../data/house.ts'
+import { type Lasting, lasting } from '../data/lasting.ts'
 import { startPlanning } from '../data/planning.ts'
-import { chosenLanguage, chosenLight, chosenUnit, following, type Light, lights, shine, units } from '../data/preferences.ts'
 import { writeLast } from '../data/progress.ts'
-import { fetchJob, type Served } from '../data/served.ts'
+import { baseNow, Refused, type Served } from '../data/served.ts'
 import type { PutShown, SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered, SiteStore } from '../data/site.ts'
+import type { Tablet } from '../data/tablet.ts'
 import type { SiteTools } from '../data/tools.ts'
-import { readAddress } from '../data/way.ts'
+import { type Address, readAddress } from '../data/way.ts'
+import { Choices } from '../elements/choices.ts'
 import { base } from '../elements/shared.ts'
-import { type Language, language, languages, speak } from '../words.ts'
+import { words } from '../words.ts'
 import type { Planned, PluginWords } from '../worker.ts'
 import type { HouseOrder } from './house-page.ts'
+import '../elements/notice-strip.ts'
 import './state-page.ts'
 
-const systemIsDark = matchMedia('(prefers-color-scheme: dark)')
-const ofBrowser = (): Language => languages.find((each) => navigator.language.startsWith(each)) ?? 'en'
+/** What stands in the way of a job: nobody is known here, one of many is to be chosen, or what went wrong. */
+type Instead = { readonly is: 'pair' } | { readonly is: 'jobs' } | { readonly is: 'trouble'; readonly says: string }
 
-/** The whole page: fetches the job once, has it planned in a worker, and shows the house or a window's sheet in a light, a unit and a language. */
+/** The whole page: has the job planned in a worker, and shows the house or a window's sheet in a light, a unit and a language. */
 @customElement('evenhem-app')
 export class EvenhemApp extends LitElement {
   @state() private served?: Served
   @state() private planned?: Planned
   @state() private house?: House
   @state() private shorts: ReadonlyMap<string, ShortWindow> = new Map()
-  @state() private trouble?: string
-  @state() private light: Light = 'paper'
-  @state() private unit?: ReadingUnit
-  @state() private language: Language = 'en'
-  /** Shows the house instead of a sheet. */
-  @state() private atHouse = false
+  @state() private instead?: Instead
+  @state() private address: Address = readAddress(location.hash)
   /** The scripts of house and sheet have come: the first paint does not wait for them. */
   @state() private canShow = false
+  /** Something that has to be said beside the sheet, until it is closed. */
+  @state() private notice?: string
   private windows: readonly PlacedWindow[] = []
   private isAsked = false
   private words: PluginWords = []
   private readonly planning = startPlanning()
-  private site?: SiteStore
+  private readonly choices = new Choices(this)
+  private tablet?: Tablet
   /** The order's own readings with what was found on site. */
   private readings: Readings = {}
   @state() private put?: PutShown
   @state() private contact?: Contact
+  @state() private lasting?: Lasting
   /** What stood before the last values that were put here. */
   private former: readonly Entered[] = []
   private own: readonly Place[] = []
   private following: Promise<void> = Promise.resolve()
-  private readonly followSystem = () => this.setLight(chosenLight.read())
   private readonly followAddress = () => void this.tried(() => this.show())
-  private readonly forPrint = () => shine('paper')
-  private readonly afterPrint = () => shine(this.light)
 
   static override readonly styles = [base, css`:host { min-height: 100dvh; background: var(--sheet) }`]
 
   override connectedCallback(): void {
     super.connectedCallback()
-    this.setLight(chosenLight.read())
-    this.setLanguage(chosenLanguage.read() ?? ofBrowser())
-    this.unit = chosenUnit.read()
-    systemIsDark.addEventListener('change', this.followSystem)
     addEventListener('popstate', this.followAddress)
-    addEventListener('beforeprint', this.forPrint)
-    addEventListener('afterprint', this.afterPrint)
     void this.tried(() => this.load())
   }
 
   override disconnectedCallback(): void {
-    systemIsDark.removeEventListener('change', this.followSystem)
     removeEventListener('popstate', this.followAddress)
-    removeEventListener('beforeprint', this.forPrint)
-    removeEventListener('afterprint', this.afterPrint)
-    this.site?.stop()
+    this.tablet?.close()
     super.disconnectedCallback()
   }
 
@@ -84,76 +75,141 @@ export class EvenhemApp extends LitElement {
   }
 
   override render() {
-    return html`<div @next-unit=${this.nextUnit} @next-light=${this.nextLight} @next-language=${this.nextLanguage} @need-windows=${this.needWindows}>${this.page()}</div>`
+    const { nextLight, nextLanguage } = this.choices
+    const strip = this.notice
+      ? html`<notice-strip .says=${this.notice} @notice-read=${() => (this.notice = undefined)}></notice-strip>`
+      : nothing
+    return html`<div @next-unit=${() => this.choices.nextUnit(this.unit)} @next-light=${nextLight} @next-language=${nextLanguage} @need-windows=${this.needWindows}>${this.page()}${strip}</div>`
   }
 
   private page() {
-    const { served, windows } = this
-    const sheet = this.canShow && !this.atHouse ? this.order() : undefined
-    if (sheet)
-      return html`<window-sheet .order=${sheet} .light=${this.light} .windows=${windows} .tools=${this.tools} .contact=${this.contact}></window-sheet>`
-    const house = this.canShow && this.atHouse ? this.houseOrder() : undefined
-    if (house) return html`<house-page .order=${house} .light=${this.light} .contact=${this.contact}></house-page>`
-    return html`<state-page .served=${served} .trouble=${this.trouble} .empty=${served?.ordered !== undefined && windows.length === 0} @try-again=${() => this.tried(() => this.load())}></state-page>`
+    const { instead, canShow, address } = this
+    if (instead?.is === 'pair' || address.is === 'pair')
+      return html`<pair-page .code=${address.is === 'pair' ? address.code : ''} @paired=${this.paired}></pair-page>`
+    if (address.is === 'tablets') return html`<tablets-page></tablets-page>`
+    if (instead?.is === 'jobs') return html`<jobs-page></jobs-page>`
+    return (canShow && (this.atHouse ? this.housePage() : this.sheet())) || this.statePage()
+  }
+  private sheet() {
+    const { contact, lasting, windows, tools } = this
+    const { light } = this.choices
+    const order = this.order()
+    return (
+      order &&
+      html`<window-sheet .order=${order} .light=${light} .windows=${windows} .tools=${tools} .contact=${contact} .lasting=${lasting}></window-sheet>`
+    )
+  }
+  private housePage() {
+    const order = this.houseOrder()
+    return (
+      order &&
+      html`<house-page .order=${order} .light=${this.choices.light} .contact=${this.contact} .lasting=${this.lasting}></house-page>`
+    )
+  }
+  private statePage() {
+    const { served, windows, instead } = this
+    const trouble = instead?.is === 'trouble' ? instead.says : undefined
+    return html`<state-page .served=${served} .trouble=${trouble} .empty=${served?.ordered !== undefined && windows.length === 0} @try-again=${() => this.tried(() => this.load())}></state-page>`
   }
 
   private order(): SheetOrder | undefined {
-    const { served, planned, language } = this
+    const { served, planned } = this
     const ordered = served?.ordered
     const found = this.windows.find(({ place }) => place === planned?.plan.window)
     if (!ordered || !planned || !found) return undefined
-    return { ordered, readings: this.readings, found, planned, unit: this.reading, language, put: this.put }
+    const { readings, unit, put } = this
+    return { ordered, readings, found, planned, unit, language: this.choices.language, put }
   }
 
   private houseOrder(): HouseOrder | undefined {
-    const { served, house, shorts, words, windows, language } = this
-    return served?.ordered && { ordered: served.ordered, windows, house, shorts, words, unit: this.reading, language }
+    const { served, house, shorts, words, windows, unit } = this
+    return served?.ordered && { ordered: served.ordered, windows, house, shorts, words, unit, language: this.choices.language }
   }
 
   /** The reader's choice, else the order's own unit. */
-  private get reading(): ReadingUnit {
-    return this.unit ?? (this.served?.ordered?.units === 'in' ? 'in' : 'mm')
+  private get unit(): ReadingUnit {
+    return this.choices.unit ?? (this.served?.ordered?.units === 'in' ? 'in' : 'mm')
+  }
+  private get atHouse(): boolean {
+    return this.addressed() === undefined
+  }
+  private get site(): SiteStore | undefined {
+    return this.tablet?.site
   }
 
   /** Says on the page what went wrong. */
   private async tried(work: () => Promise<void>): Promise<void> {
-    this.trouble = undefined
+    this.instead = undefined
     try {
       await work()
     } catch (error) {
-      this.trouble = error instanceof Error ? error.message : String(error)
       this.canShow = false
+      await this.goInstead(error)
     }
+  }
+  private async goInstead(error: unknown): Promise<void> {
+    const code = error instanceof Refused ? error.code : undefined
+    if (code === 'unpaired') await import('./pair-page.ts')
+    if (code === 'many-jobs') await import('./jobs-page.ts')
+    this.instead =
+      code === 'unpaired' ? { is: 'pair' } : code === 'many-jobs' ? { is: 'jobs' } : { is: 'trouble', says: told(error) }
   }
 
   private async load(): Promise<void> {
+    await this.lead()
     const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts')])
-    const keeping = import('../data/keeping.ts')
-    this.served = await fetchJob()
-    const { ordered, readings } = this.served
-    if (!ordered) return
-    this.windows = windowsOf(ordered)
-    if (this.windows.length === 0) return
-    this.site?.stop()
-    const site = await (await keeping).openSite(ordered.job.number)
-    this.site = site
-    this.contact = site.contact
-    await site.start()
-    this.readings = site.readings(readings)
-    this.words = await this.planning.plan({ ask: 'take', ordered, readings: this.readings })
-    await this.show()
+    const { Tablet } = await import('../data/tablet.ts')
+    this.tablet?.close()
+    const tablet = await Tablet.open(baseNow(), () => (this.notice = words.otherTab))
+    this.tablet = tablet
+    this.served = tablet.served
+    if (!tablet.served.ordered) return
+    const { site } = tablet
+    site.addEventListener('contact', () => (this.contact = site.contact))
+    await tablet.start()
+    await this.take()
     await scripts
     this.canShow = true
     site.addEventListener('change', () => this.follow())
-    site.addEventListener('contact', () => {
-      this.contact = site.contact
-    })
+    tablet.addEventListener('order', () => this.reorder())
+    this.follow()
+    this.lasting = await lasting(() => (this.notice ??= words.needsServer))
+  }
+  /** Pages that lie beside the job come when they are asked for. */
+  private async lead(): Promise<void> {
+    if (this.address.is === 'pair') await import('./pair-page.ts')
+    if (this.address.is === 'tablets') await import('./tablets-page.ts')
+  }
+  private readonly paired = (): void => {
+    history.replaceState(null, '', location.pathname)
+    this.address = readAddress('')
+    void this.tried(() => this.load())
+  }
+
+  /** Has the order planned as it was found. */
+  private async take(): Promise<void> {
+    const { ordered, readings } = this.served ?? {}
+    this.windows = ordered ? windowsOf(ordered) : []
+    if (!ordered || !readings || this.windows.length === 0) return
+    this.readings = this.site?.readings(readings) ?? readings
+    this.words = await this.planning.plan({ ask: 'take', ordered, readings: this.readings })
+    await this.show('anew')
+  }
+  /** The workroom sent another order: it is planned with everything that was found. */
+  private reorder(): void {
+    const again = async () => {
+      this.served = this.tablet?.served
+      this.forget([])
+      await this.take()
+      this.notice = words.newOrder
+    }
+    this.following = this.following.then(again).catch(this.failed)
   }
 
   /** What the sheet may do about what was found. */
   private readonly tools: SiteTools = {
     put: (entered, how) => this.putAll(entered, how),
-    undo: () => this.putAll(this.former),
+    undo: async () => void (await this.putAll(this.former)),
     read: () => {
       this.put = undefined
     },
@@ -164,13 +220,22 @@ export class EvenhemApp extends LitElement {
     refused: (below) => this.site?.refused(below) ?? [],
   }
 
-  private async putAll(entered: readonly Entered[], how?: 'quietly'): Promise<void> {
+  private async putAll(entered: readonly Entered[], how?: 'quietly'): Promise<boolean> {
     const { site } = this
-    if (!site) return
-    this.former = entered.map(({ place }) => site.standing(place, this.served?.readings ?? {}))
-    this.own = how === 'quietly' ? [] : entered.map(({ place }) => place)
-    await site.put(entered)
+    if (!site) return false
+    const former = entered.map(({ place }) => site.standing(place, this.served?.readings ?? {}))
+    const own = how === 'quietly' ? [] : entered.map(({ place }) => place)
+    this.own = own
+    try {
+      await site.put(entered)
+    } catch (error) {
+      // Nothing of it was kept: whoever entered it still sees it, and hears why.
+      this.notice = `${words.notKept} ${told(error)}`
+      return false
+    }
+    this.former = former
     await this.following
+    return true
   }
   /** Plans anew with what came, and says what that changed. One after the other: the last one to come is the one that stays. */
   private follow(): void {
@@ -199,21 +264,23 @@ export class EvenhemApp extends LitElement {
   /** What was drawn small of windows that may have changed is asked for again. */
   private forget(places: readonly Place[]): void {
     const touched = new Set(places.map((place) => place.split('/').slice(0, 5).join('/')))
-    const ofWindows = this.windows.filter(({ place }) => touched.has(place)).length === touched.size
+    const ofWindows = touched.size > 0 && this.windows.filter(({ place }) => touched.has(place)).length === touched.size
     this.shorts = ofWindows ? new Map([...this.shorts].filter(([place]) => !touched.has(place))) : new Map()
     this.isAsked = false
     this.house = undefined
   }
 
   /** Shows what the address says. A job of one window opens on its sheet, any other on its house. */
-  private async show(): Promise<void> {
+  private async show(how?: 'anew'): Promise<void> {
+    this.address = readAddress(location.hash)
+    await this.lead()
     const found = this.addressed()
-    this.atHouse = found === undefined
+    this.tablet?.show(found?.place ?? '')
     if (!found) return this.showHouse()
-    if (this.planned?.plan.window === found.place) return
+    if (how !== 'anew' && this.planned?.plan.window === found.place) return
     const plan = await this.planning.plan({ ask: 'window', window: found.place })
     // Whoever goes on quickly sees the last one.
-    if (this.addressed() !== found) return
+    if (this.addressed()?.place !== found.place) return
     this.put = undefined
     this.planned = { plan, words: this.words }
     writeLast(this.served?.ordered?.job.number ?? '', found.place)
@@ -231,13 +298,13 @@ export class EvenhemApp extends LitElement {
   }
 
   private addressed(): PlacedWindow | undefined {
-    const address = readAddress(location.hash)
-    if (address.is === 'start') return this.windows.length === 1 ? this.windows[0] : undefined
-    return address.is === 'window' ? this.windows.find((each) => nameOf(each) === `${address.room}/${address.window}`) : undefined
+    const { address, windows } = this
+    if (address.is === 'start') return windows.length === 1 ? windows[0] : undefined
+    return address.is === 'window' ? windows.find((each) => nameOf(each) === `${address.room}/${address.window}`) : undefined
   }
 
   private readonly failed = (error: unknown): void => {
-    this.trouble = error instanceof Error ? error.message : String(error)
+    this.instead = { is: 'trouble', says: told(error) }
   }
 
   private needWindows({ detail }: CustomEvent<readonly string[]>): void {
@@ -248,32 +315,6 @@ export class EvenhemApp extends LitElement {
       this.askForHouse()
     }, this.failed)
   }
-
-  private setLight(chosen: Light | undefined): void {
-    this.light = chosen ?? (systemIsDark.matches ? 'night' : 'paper')
-    shine(this.light)
-  }
-
-  private setLanguage(chosen: Language): void {
-    speak(chosen)
-    this.language = chosen
-    document.documentElement.lang = chosen
-  }
-
-  private nextLight(): void {
-    const light = following(lights, this.light)
-    chosenLight.write(light)
-    this.setLight(light)
-  }
-
-  private nextLanguage(): void {
-    const next = following(languages, language)
-    chosenLanguage.write(next)
-    this.setLanguage(next)
-  }
-
-  private nextUnit(): void {
-    this.unit = following(units, this.reading)
-    chosenUnit.write(this.unit)
-  }
 }
+
+const told = (error: unknown): string => (error instanceof Error ? error.message : String(error))

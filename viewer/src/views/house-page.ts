@@ -3,8 +3,10 @@ import { type ReadingUnit, writeLength } from '@evenhem/length'
 import { css, html, nothing, type PropertyValues } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { House, OpenCheck, ShortWindow, Standing, StandingWindow } from '../data/house.ts'
+import type { Lasting } from '../data/lasting.ts'
 import type { Light } from '../data/preferences.ts'
 import { readLast } from '../data/progress.ts'
+import { baseNow } from '../data/served.ts'
 import { sayOn, tapeOf } from '../data/sheet.ts'
 import type { Contact } from '../data/site.ts'
 import { heightOf, scaleOf, type WalkedRoom, walkedRooms, widthOf } from '../data/walls.ts'
@@ -45,6 +47,7 @@ export class HousePage extends SpokenElement {
   @property({ attribute: false }) order!: HouseOrder
   @property() light: Light = 'paper'
   @property({ attribute: false }) contact?: Contact
+  @property({ attribute: false }) lasting?: Lasting
   @state() private shownOpen = rows.first
   @state() private shownAsks = rows.first
   private say!: ReturnType<typeof sayOn>
@@ -118,7 +121,7 @@ export class HousePage extends SpokenElement {
     const { ordered, windows, unit } = this.order
     const scale = this.scale()
     return html`
-      <sheet-bar .contact=${this.contact} .over=${this.over()} .heading=${ordered.job.name} .unit=${unitNames(unit, ordered.units)} .light=${this.light}></sheet-bar>
+      <sheet-bar .contact=${this.contact} .lasting=${this.lasting} .windows=${windows} .house=${baseNow() === '/' ? undefined : '/'} .leads=${words.allJobs} .over=${this.over()} .heading=${ordered.job.name} .unit=${unitNames(unit, ordered.units)} .light=${this.light}></sheet-bar>
       <main>${this.counts()}<div class="rooms">${scale === 0 ? nothing : this.rooms.map((room) => html`<room-strip .room=${this.room(room)} .scale=${scale}></room-strip>`)}</div>
         <p class="scale">${words.oneScale}</p></main>
       <aside aria-label=${words.houseOpen}>${this.beside()}</aside>
@@ -170,6 +173,7 @@ export class HousePage extends SpokenElement {
       rest: restOf(standing, shown, steps),
       ...(shown > 0 && steps > 0 ? { gone: shown / steps } : {}),
       isNow: found === this.last,
+      holders: (this.contact?.others ?? []).filter(({ at }) => at === place).map(({ name, by }) => name ?? by),
     }
   }
 

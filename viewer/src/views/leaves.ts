@@ -32,6 +32,6 @@ export function leavesOf(sheet: Sheet, tools: SiteTools): readonly Leaf[] {
     ...(holes.length > 0 ? [{ id: 'marks', name: words.marks, state: fill(words.holes, { n: holes.length }) }] : []),
     ...(maps.length > 0 ? [{ id: 'hooks', name: words.hooks, state: fill(words.hooksAndBearers, hooks) }] : []),
     ...drawn.map((view) => ({ id: view, name: words[view], state: choiceState(checksOf(sheet, view)) })),
-    { id: 'report', name: words.report, state: words.reportState, href: `/report?units=${unit}&lang=${language}` },
+    { id: 'report', name: words.report, state: words.reportState, href: `report?units=${unit}&lang=${language}` },
   ]
 }

@@ -235,8 +235,7 @@ export class PadView extends SpokenElement {
   }
   /** Parts are counted one after the other: only what a count changes is told. */
   private async save(entered: Entered): Promise<void> {
-    await this.tools.put([entered], this.form?.is === 'count' ? 'quietly' : undefined)
-    this.leave()
+    if (await this.tools.put([entered], this.form?.is === 'count' ? 'quietly' : undefined)) this.leave()
   }
   private readonly cannot = (): void => {
     const { sheet, at } = this

@@ -4,6 +4,7 @@ import { customElement, property, query, state } from 'lit/decorators.js'
 import { factsOf } from '../data/facts.ts'
 import { formAt } from '../data/form.ts'
 import { stepId } from '../data/house.ts'
+import type { Lasting } from '../data/lasting.ts'
 import type { Light } from '../data/preferences.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered } from '../data/site.ts'
@@ -76,6 +77,7 @@ export class WindowSheet extends SpokenElement {
   /** What may be done about what was found. */
   @property({ attribute: false }) tools!: SiteTools
   @property({ attribute: false }) contact?: Contact
+  @property({ attribute: false }) lasting?: Lasting
   @state() private way: Way = start
   @state() private drapery: Looking = 'drawn'
   @state() private panel = 0
@@ -143,7 +145,7 @@ export class WindowSheet extends SpokenElement {
     if (way.view === 'ladder') return this.ladder()
     if (way.over.is === 'pad') return this.pad(way.over.at)
     return html`
-      <sheet-bar .contact=${this.contact} .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
+      <sheet-bar .contact=${this.contact} .lasting=${this.lasting} .windows=${this.windows} .at=${sheet.place} .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
         .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
         ${this.wide.matches ? this.viewSwitch() : nothing}
       </sheet-bar>
