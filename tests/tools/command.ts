@@ -19,7 +19,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
     platform: 'node',
     format: 'esm',
     conditions: ['source'],
-    external: ['fastify', '@fastify/*', 'ajv', 'sharp', 'proper-lockfile'],
+    external: ['fastify', '@fastify/*', 'ajv', 'qrcode', 'sharp', 'proper-lockfile'],
     logLevel: 'warning',
   })
   project.provide('command', outfile)

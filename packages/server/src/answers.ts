@@ -17,9 +17,14 @@ export const jobHasErrors = (reply: FastifyReply): FastifyReply =>
   refuse(reply, 409, 'job-has-errors', 'Unexpected errors in the job, expected none; the sheet names them, put them right first.')
 
 /** The last stop of every error. What we did not foresee is logged here and told nobody else. */
-export function failed(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
+export function failed(
+  error: FastifyError & { readonly isAnswer?: true },
+  request: FastifyRequest,
+  reply: FastifyReply,
+): FastifyReply {
   const status = error.statusCode ?? 500
-  if (status < 500) return refuse(reply, status, error.code ?? 'request', sentences[error.code] ?? error.message)
+  if (status < 500 || error.isAnswer)
+    return refuse(reply, status, error.code ?? 'request', sentences[error.code] ?? error.message)
   request.log.error(error)
   return refuse(
     reply,
@@ -38,7 +43,7 @@ const sentences: Readonly<Record<string, string>> = {
 
 /** An answer that a route gives by throwing it. */
 export const answer = (statusCode: number, code: string, message: string): Error =>
-  Object.assign(new Error(message), { statusCode, code })
+  Object.assign(new Error(message), { statusCode, code, isAnswer: true })
 
 /** Content with a tag of it; nothing but its head when the client has it already. */
 export function tagged(

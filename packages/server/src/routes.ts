@@ -41,7 +41,8 @@ function serveNames(server: FastifyInstance, { prefix, jobOf }: Place, viewer: s
     throw answer(404, 'many-jobs', 'Unexpected request for one job, expected its name: many are served here; ask for /jobs.')
   })
   server.get(`${prefix}/`, async (request, reply) => {
-    await jobOf(request)
+    // Who is not paired is told nothing of the jobs, not even what they are called.
+    if (request.visitor.is !== 'stranger') await jobOf(request)
     return sendPage(reply, viewer)
   })
   server.get(prefix, async (request, reply) => reply.redirect((await jobOf(request)).at))
@@ -61,7 +62,9 @@ function serveLive(server: FastifyInstance, { prefix, jobOf }: Place): void {
     const here = guestIn(request.query as Text)
     if (typeof here === 'string') return refuse(reply, 400, 'guest', here)
     const { live } = await jobOf(request)
-    return (await live.join(reply, here)) === 'full' ? refuse(reply, 503, 'too-many-streams', tooMany) : reply
+    const { paired } = request.visitor
+    const guest = paired ? { ...here, name: paired.name, paired: paired.id } : here
+    return (await live.join(reply, guest)) === 'full' ? refuse(reply, 503, 'too-many-streams', tooMany) : reply
   })
 }
 const tooMany =

@@ -1,15 +1,20 @@
 import { fileURLToPath } from 'node:url'
-import { extensionsOf } from '@evenhem/job/read'
+import { type Extensions, extensionsOf } from '@evenhem/job/read'
 import type { Plugin } from '@evenhem/plugin'
 import { plugins as ours } from '@evenhem/plugins'
-import fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify'
-import { failed, notFound, refuse } from './answers.ts'
-import { refusal } from './guard.ts'
-import { secure } from './headers.ts'
+import fastify, { type FastifyInstance } from 'fastify'
+import { guard, turnedAway } from './access.ts'
+import { serveAddresses } from './addresses.ts'
+import { failed, notFound } from './answers.ts'
+import { readBodiesAsText } from './bodies.ts'
+import { type Door, deskOf, serveDesk } from './desk.ts'
+import { devicesIn } from './devices.ts'
 import { jobsAt } from './jobs.ts'
+import { type Network, ownAddress } from './network.ts'
+import { pairing } from './pairing.ts'
 import { reporter } from './report.ts'
 import { serveJobs } from './routes.ts'
-import { type Pace, streamsOf, usualPace } from './streams.ts'
+import { type Pace, streamsOf, usualPace, watchRevoked } from './streams.ts'
 import { serveViewer } from './viewer.ts'
 
 export interface ServerOptions {
@@ -22,6 +27,10 @@ export interface ServerOptions {
   readonly patienceMs?: number
   /** How often streams look at the disk and say that they are still there. */
   readonly pace?: Pace
+  /** Left out: this machine only, and nobody needs to pair. */
+  readonly network?: Network
+  /** What time it is, in milliseconds; left out: by this machine's clock. */
+  readonly now?: () => number
   /** Errors that nobody foresaw are written here. Left out: to standard error. */
   readonly log?: NodeJS.WritableStream
 }
@@ -35,14 +44,29 @@ const longestName = 3 * 255
 const mostConnections = 200
 
 /** The server of a job or of many, not yet listening: `inject` tests it, `listen` opens it on this machine only. */
-export function buildServer({
-  job,
-  viewer = builtViewer,
-  plugins = ours,
-  patienceMs = 10_000,
-  pace = usualPace,
-  log = process.stderr,
-}: ServerOptions): FastifyInstance {
+export function buildServer(options: ServerOptions): FastifyInstance {
+  const { job, viewer = builtViewer, plugins = ours, pace = usualPace, network, now = Date.now } = options
+  const server = bareServer(options)
+  const door: Door | undefined = network && { network, devices: devicesIn(network.devices, now), pairing: pairing(now) }
+  server.decorate('desk', deskOf(server, door))
+  guard(server, network, door?.devices)
+  readBodiesAsText(server)
+  server.setErrorHandler(failed)
+  server.setNotFoundHandler(notFound)
+  serveViewer(server, viewer)
+  const extensions = addedBy(plugins)
+  const streams = streamsOf(pace)
+  server.addHook('preClose', async () => streams.endAll())
+  if (door) watchRevoked(server, streams, door.devices, pace)
+  serveDesk(server, streams, door)
+  serveAddresses(server, () => ownAddress(server, network))
+  serveJobs(server, jobsAt(job, extensions, streams, pace), viewer, reporter(plugins), extensions)
+  return server
+}
+
+/** A server that answers nothing yet, with the limits of every request. */
+function bareServer({ patienceMs = 10_000, log = process.stderr, network }: ServerOptions): FastifyInstance {
+  const limits = { headersTimeout: patienceMs, connectionsCheckingInterval: patienceMs / 4, maxHeaderSize: 16 * 1024 }
   const server = fastify({
     logger: { level: 'error', stream: log },
     bodyLimit: 1024 * 1024,
@@ -51,46 +75,34 @@ export function buildServer({
     keepAliveTimeout: 5_000,
     maxRequestsPerSocket: 1_000,
     routerOptions: { maxParamLength: longestName },
-    http: { headersTimeout: patienceMs, connectionsCheckingInterval: patienceMs / 4, maxHeaderSize: 16 * 1024 },
+    ...(network?.https ? { https: { ...limits, ...network.https } } : { http: limits }),
     frameworkErrors: (error, request, reply) => {
-      if (!turnedAway(request, reply)) failed(error, request, reply)
+      if (!turnedAway(request, reply, network)) failed(error, request, reply)
     },
-  })
+  }) as FastifyInstance
   server.server.maxConnections = mostConnections
-  guard(server)
-  readBodiesAsText(server)
-  server.setErrorHandler(failed)
-  server.setNotFoundHandler(notFound)
-  serveViewer(server, viewer)
-  const extensions = extensionsOf(plugins)
-  const streams = streamsOf(pace)
-  server.addHook('preClose', async () => streams.endAll())
-  serveJobs(server, jobsAt(job, extensions, streams, pace), viewer, reporter(plugins), extensions)
   return server
 }
 
-/** Opens the server to this machine and nobody else; returns its address. Port 0: any that is free. */
-export const listen = (server: FastifyInstance, port: number): Promise<string> => server.listen({ host: '127.0.0.1', port })
-
-function guard(server: FastifyInstance): void {
-  server.addHook('onRequest', async (request, reply) => {
-    secure(reply)
-    return turnedAway(request, reply)
-  })
+const added = new WeakMap<readonly Plugin[], Extensions>()
+/** What plugins add to the format, the same for the same list: validators are kept by it. */
+function addedBy(plugins: readonly Plugin[]): Extensions {
+  const extensions = added.get(plugins) ?? extensionsOf(plugins)
+  added.set(plugins, extensions)
+  return extensions
 }
 
-function turnedAway(request: FastifyRequest, reply: FastifyReply): FastifyReply | undefined {
-  const refused = refusal(request, portOf(request.server))
-  return refused && refuse(reply, refused.status, refused.code, refused.message)
-}
-
-const portOf = ({ server }: FastifyInstance): number => {
-  const address = server.address()
-  return address !== null && typeof address === 'object' ? address.port : 80
-}
-
-/** A body stays the text that came, for `job` to read: a framework's reading drops unknown members and turns one type into another. */
-function readBodiesAsText(server: FastifyInstance): void {
-  server.removeAllContentTypeParsers()
-  server.addContentTypeParser('application/json', { parseAs: 'string' }, (_request, body, done) => done(null, body))
+/**
+ * Opens the server, to this machine and nobody else or to the network that it was built for; returns its address on this machine. Port 0: any that
+ * is free. Throws a TypeError for a network that it was not built for.
+ */
+export async function listen(
+  server: FastifyInstance,
+  port: number,
+  { network = false }: { readonly network?: boolean } = {},
+): Promise<string> {
+  if (network && !server.desk.isOnNetwork)
+    throw new TypeError('Unexpected network, expected a server that was built for it; give buildServer a network')
+  const address = await server.listen({ host: network ? '0.0.0.0' : '127.0.0.1', port })
+  return address.replace('//0.0.0.0:', '//127.0.0.1:')
 }

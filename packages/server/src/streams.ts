@@ -1,5 +1,6 @@
 import type { OutgoingHttpHeaders } from 'node:http'
-import type { FastifyReply } from 'fastify'
+import type { FastifyInstance, FastifyReply } from 'fastify'
+import type { Devices } from './devices.ts'
 
 /** How often a stream looks at the disk, and says that it is still there. In milliseconds. */
 export interface Pace {
@@ -83,4 +84,16 @@ function streamOver(reply: FastifyReply, { stillMs }: Pace, ended: () => void): 
     setTimeout(() => raw.destroy(), partingMs).unref()
   }
   return { send, end }
+}
+
+/** Ends the streams of devices that are not paired any more, also when another process revoked them. */
+export function watchRevoked(server: FastifyInstance, streams: Streams, devices: Devices, { lookMs }: Pace): void {
+  const look = async (): Promise<void> => {
+    const open = streams.paired()
+    if (open.size === 0) return
+    const known = new Set((await devices.all().catch(() => [])).map(({ id }) => id))
+    for (const id of open) if (!known.has(id)) streams.endOf(id)
+  }
+  const timer = setInterval(() => void look(), lookMs).unref()
+  server.addHook('onClose', async () => clearInterval(timer))
 }

@@ -15,10 +15,16 @@ export const smallJob = {
   rooms: [{ id: 'den', name: 'Den', ceiling: '96', windows: [] }],
 }
 
+/** When what a test made is taken away again. */
+export type Later = (work: () => Promise<void>) => void
+
 /** A job's folder beside a built viewer, with a secret beside both. */
-export async function folder(job: object = smallJob): Promise<{ readonly job: string; readonly viewer: string }> {
+export async function folder(
+  job: object = smallJob,
+  later: Later = onTestFinished,
+): Promise<{ readonly job: string; readonly viewer: string }> {
   const top = await mkdtemp(join(tmpdir(), 'evenhem-'))
-  onTestFinished(() => rm(top, { recursive: true }))
+  later(() => rm(top, { recursive: true }))
   await mkdir(join(top, 'job'))
   await mkdir(join(top, 'viewer/assets'), { recursive: true })
   await writeFile(join(top, 'secret.txt'), secret)
@@ -32,9 +38,9 @@ export async function folder(job: object = smallJob): Promise<{ readonly job: st
 
 const quiet = new Writable({ write: (_chunk, _encoding, done) => done() })
 
-export async function server(options: Partial<ServerOptions> = {}): Promise<FastifyInstance> {
-  const built = buildServer({ ...(await folder()), log: quiet, ...options })
-  onTestFinished(() => built.close())
+export async function server(options: Partial<ServerOptions> = {}, later: Later = onTestFinished): Promise<FastifyInstance> {
+  const built = buildServer({ ...(await folder(smallJob, later)), log: quiet, ...options })
+  later(async () => void (await built.close()))
   return built
 }
 

@@ -3,7 +3,8 @@ import { refusal } from '../src/guard.ts'
 import { listening, send, server } from './folder.ts'
 
 const host = 'localhost:4600'
-const status = (method: string, headers: Record<string, string>) => refusal({ method, headers }, 4600)?.status
+const status = (method: string, headers: Record<string, string>) =>
+  refusal({ method, headers }, { port: 4600, scheme: 'http', names: [] })?.status
 
 test.each(['localhost:4600', '127.0.0.1:4600', '[::1]:4600', 'LOCALHOST:4600'])('the host %s is this machine', (name) => {
   expect(status('GET', { host: name })).toBeUndefined()
@@ -26,7 +27,7 @@ test.each([
 test('a request without a host is refused', () => expect(status('GET', {})).toBe(421))
 
 test('on port 80 the port may be left out, as browsers do', () => {
-  expect(refusal({ method: 'GET', headers: { host: '127.0.0.1' } }, 80)).toBeUndefined()
+  expect(refusal({ method: 'GET', headers: { host: '127.0.0.1' } }, { port: 80, scheme: 'http', names: [] })).toBeUndefined()
 })
 
 test.each([
