@@ -16,6 +16,8 @@ export interface Streams {
   readonly flush?: () => Promise<unknown>
   /** Whether `out` is a terminal that shows colours. */
   readonly colours: boolean
+  /** Whether `out` is a terminal. */
+  readonly isTerminal?: boolean
   /** Whether `err` is a terminal, so that a line on it may be written over. */
   readonly progress?: boolean
   /** Left out: there is no terminal to ask on. */

@@ -17,6 +17,7 @@ process.exitCode = await run(process.argv.slice(2), {
   flush: async () => process.stdout.writableNeedDrain && once(process.stdout, 'drain'),
   // An empty NO_COLOR counts as unset.
   colours: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+  isTerminal: process.stdout.isTTY === true,
   progress: process.stderr.isTTY === true && process.env.TERM !== 'dumb',
   ...(process.stdin.isTTY === true && process.stderr.isTTY === true && { ask: asking.ask }),
 })

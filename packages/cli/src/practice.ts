@@ -14,7 +14,8 @@ export async function practiceOn(subject: string): Promise<Practice> {
   const from = (await stat(subject)).isDirectory() ? resolve(subject) : dirname(resolve(subject))
   const top = await mkdtemp(join(tmpdir(), 'evenhem-practice-'))
   const folder = join(top, basename(from))
-  await cp(from, folder, { recursive: true })
+  // Who is paired with the job's own server is none of the copy's business.
+  await cp(from, folder, { recursive: true, filter: (path) => basename(path) !== '.evenhem' })
   const named = cataloguesNamed(await readFile(join(from, 'job.json'), 'utf8'))
   for (const name of named) await cp(join(from, name), join(folder, name)).catch(() => undefined)
   return { folder, away: () => rm(top, { recursive: true, force: true }) }

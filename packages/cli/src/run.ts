@@ -2,6 +2,7 @@ import { Refusal } from '@evenhem/planner'
 import { hint, sortOut } from './arguments.ts'
 import { check } from './check.ts'
 import { type Asked, type Command, type ExitCode, type Session, type Streams, Trouble } from './command.ts'
+import { devices } from './devices.ts'
 import { draw } from './draw.ts'
 import { examples } from './examples.ts'
 import { helpOf, overview } from './help.ts'
@@ -17,7 +18,20 @@ import { plain } from './table.ts'
 import { languageIn, voiceIn } from './voice.ts'
 import { watched } from './watching.ts'
 
-export const commands: readonly Command[] = [newJob, check, plan, parts, draw, examples, schema, report, serve, log, merge]
+export const commands: readonly Command[] = [
+  newJob,
+  check,
+  plan,
+  parts,
+  draw,
+  examples,
+  schema,
+  report,
+  serve,
+  devices,
+  log,
+  merge,
+]
 
 /** Runs one command line; what is wrong with it goes to `err`. */
 export async function run(words: readonly string[], streams: Streams): Promise<ExitCode> {

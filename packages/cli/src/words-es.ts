@@ -1,9 +1,11 @@
 import type { CliCode } from './words.ts'
 import { logSpanish } from './words-log-es.ts'
+import { networkSpanish } from './words-network-es.ts'
 
 /** What the command line itself says, in Spanish. */
 export const spanish: Readonly<Record<CliCode, string>> = {
   ...logSpanish,
+  ...networkSpanish,
   about: 'Evenhem calcula un trabajo de cortinas, desde el pedido hasta la firma del cliente.',
   footing: `Un trabajo es un archivo, o su carpeta con job.json dentro.
 Código de salida 0: bien; 1: problemas; 2: no se pudo leer.
@@ -32,8 +34,9 @@ evenhem <orden> --help dice más.`,
     'Un JSON Schema (2020-12) del formato y de cada clase y parte que añaden los complementos. Guárdelo junto a job.json y nómbrelo allí como "$schema". Con --catalogue, el de los archivos de catálogo.',
   report: 'Escribe el informe del cliente en una página HTML.',
   'report.more': 'La página contiene todo lo que necesita; se abre en cualquier navegador y se imprime en A4 o Carta.',
-  serve: 'Sirve la hoja de un trabajo a esta máquina, y a nadie más.',
-  'serve.more': 'Escribe la dirección y sirve hasta que se detiene (Ctrl+C). El puerto 0 toma uno libre; si se omite: 4170.',
+  serve: 'Sirve la hoja de un trabajo, o de cada trabajo de una carpeta, a esta máquina; con --network, también a sus tabletas.',
+  'serve.more':
+    'Escribe la dirección y sirve hasta que se detiene (Ctrl+C). El puerto 0 toma uno libre; si se omite: 4170. De una carpeta sin job.json cuyas carpetas tienen trabajos se sirve la lista de ellos.',
   '--help': 'Muestra esta ayuda.',
   '--lang': 'El idioma de lo que se dice; si se omite: inglés.',
   '--json': 'Escribe JSON, para programas.',

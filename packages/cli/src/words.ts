@@ -1,8 +1,10 @@
 import { logEnglish } from './words-log.ts'
+import { networkEnglish } from './words-network.ts'
 
 /** What the command line itself says, in English: by code, in ICU message form. `words-es.ts` has the same codes with the same values. */
 export const english = {
   ...logEnglish,
+  ...networkEnglish,
   // The overview and help.
   about: 'Evenhem works out one drapery job, from the work order to the customer’s signature.',
   footing: `A job is a file, or its folder with job.json in it.
@@ -32,8 +34,9 @@ evenhem <command> --help tells more.`,
     'One JSON Schema (2020-12) of the format and of every kind and part that plugins add. Save it beside job.json and name it there as "$schema". With --catalogue it is that of catalogue files.',
   report: 'Write the customer’s report as one HTML page.',
   'report.more': 'The page holds everything it needs; it opens in any browser and prints on A4 or Letter.',
-  serve: 'Serve the sheet of a job to this machine, and to nobody else.',
-  'serve.more': 'Prints the address and serves until it is stopped (Ctrl+C). Port 0 takes any that is free; left out: 4170.',
+  serve: 'Serve the sheet of a job, or of every job in a folder, to this machine; with --network to its tablets too.',
+  'serve.more':
+    'Prints the address and serves until it is stopped (Ctrl+C). Port 0 takes any that is free; left out: 4170. A folder without job.json whose folders hold jobs is served as a list of them.',
   '--help': 'Show this help.',
   '--lang': 'The language of what is said; left out: English.',
   '--json': 'Write JSON, for programs.',

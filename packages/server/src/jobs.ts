@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, statSync } from 'node:fs'
+import { existsSync, readdirSync } from 'node:fs'
 import { readdir, realpath } from 'node:fs/promises'
 import { isAbsolute, join, relative, sep } from 'node:path'
 import type { Extensions } from '@evenhem/job/read'
@@ -24,11 +24,14 @@ export interface Jobs {
   readonly all: () => Promise<readonly ServedJob[]>
 }
 
-/** Whether a path is a folder without a job of its own whose folders hold jobs. */
+/** Whether a path is a folder without a job of its own whose folders hold jobs. What cannot be looked into does not. */
 export function holdsJobs(path: string): boolean {
-  const isFolder = statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false
-  if (!isFolder || existsSync(join(path, 'job.json'))) return false
-  return readdirSync(path).some((name) => isShown(name) && existsSync(join(path, name, 'job.json')))
+  try {
+    if (existsSync(join(path, 'job.json'))) return false
+    return readdirSync(path).some((name) => isShown(name) && existsSync(join(path, name, 'job.json')))
+  } catch {
+    return false
+  }
 }
 
 export function jobsAt(path: string, extensions: Extensions, streams: Streams, pace: Pace): Jobs {

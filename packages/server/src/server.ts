@@ -9,6 +9,7 @@ import { failed, notFound } from './answers.ts'
 import { readBodiesAsText } from './bodies.ts'
 import { type Door, deskOf, serveDesk } from './desk.ts'
 import { devicesIn } from './devices.ts'
+import { type ListedJob, listed } from './job-list.ts'
 import { jobsAt } from './jobs.ts'
 import { type Network, ownAddress } from './network.ts'
 import { pairing } from './pairing.ts'
@@ -63,6 +64,10 @@ export function buildServer(options: ServerOptions): FastifyInstance {
   serveJobs(server, jobsAt(job, extensions, streams, pace), viewer, reporter(plugins), extensions)
   return server
 }
+
+/** The jobs that a server of this path lists. Throws what the file system throws. */
+export const listJobs = async (path: string, plugins: readonly Plugin[] = ours): Promise<readonly ListedJob[]> =>
+  listed(await jobsAt(path, addedBy(plugins), streamsOf(usualPace), usualPace).all())
 
 /** A server that answers nothing yet, with the limits of every request. */
 function bareServer({ patienceMs = 10_000, log = process.stderr, network }: ServerOptions): FastifyInstance {
