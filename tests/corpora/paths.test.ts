@@ -53,3 +53,33 @@ test('nothing outside is served, whatever the path', async () => {
   await server.close()
   rmSync(dirname(job), { recursive: true })
 })
+
+test('nothing but the jobs of a folder is served by their names, whatever the name', async () => {
+  const { job, viewer } = site()
+  rmSync(join(job, 'job.json'))
+  for (const name of ['heron', 'tern hollow']) {
+    mkdirSync(join(job, name))
+    writeFileSync(join(job, name, 'job.json'), '{')
+    writeFileSync(join(job, name, 'secret.txt'), secret)
+  }
+  const server = buildServer({ job, viewer })
+  const port = Number(new URL(await listen(server, 0)).port)
+  const names = stringsOf('web/traversal.json').map((path) =>
+    path.replaceAll('{FILE}', 'secret.txt').replaceAll(/[\r\n ]/g, '%20'),
+  )
+  const paths = names.flatMap((name) => [
+    `/jobs/${name}`,
+    `/jobs/${name}/job`,
+    `/jobs/heron/${name}`,
+    `/jobs/${encodeURIComponent(name)}/`,
+  ])
+  await everyCase('names of jobs', paths, async (path) => {
+    const answer = await ask(port, path)
+    if (answer.includes(secret) || answer.includes('root:')) return `${path} gives it away`
+    // What follows a question mark or a number sign asks for what stands before it.
+    const isKnown = /^\/jobs\/heron\/?[?#]/.test(path)
+    return isKnown || /^HTTP\/1\.1 (400|403|404|414) /.test(answer) ? undefined : `${path}: ${answer.slice(0, 40)}`
+  })
+  await server.close()
+  rmSync(dirname(job), { recursive: true })
+})

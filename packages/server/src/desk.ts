@@ -63,7 +63,8 @@ export function serveDesk(server: FastifyInstance, streams: Streams, door?: Door
   })
   server.post('/devices/revoke', async (request) => {
     const { id } = bodyOf(request, '{"id":"…"}')
-    if (typeof id !== 'string' || !(await door?.devices.remove(id)))
+    if (typeof id !== 'string') throw answer(400, 'body', 'Unexpected id, expected text; send it as /devices lists it.')
+    if (!(await door?.devices.remove(id)))
       throw answer(404, 'no-device', 'Unexpected device, expected one of those that are paired; ask for /devices.')
     streams.endOf(id)
     return { devices: await shown() }

@@ -22,11 +22,12 @@ export interface Owner {
 }
 /** All streams of a server, of whatever job. */
 export interface Streams {
-  /** Undefined when there are too many already. */
+  /** Undefined when there are too many already, or when the server closes. */
   readonly open: (reply: FastifyReply, owner: Owner, ended: () => void) => Stream | undefined
   /** The paired devices that have a stream open. */
   readonly paired: () => ReadonlySet<string>
   readonly endOf: (paired: string) => void
+  /** Ends every stream; no other is opened. */
   readonly endAll: () => void
 }
 
@@ -38,6 +39,7 @@ const partingMs = 1_000
 
 export function streamsOf(pace: Pace): Streams {
   const open = new Map<Stream, Owner>()
+  let isOver = false
   const those = (which: (owner: Owner) => boolean) => [...open].flatMap(([stream, owner]) => (which(owner) ? [stream] : []))
   const end = (streams: readonly Stream[]): void => {
     for (const stream of streams) stream.end()
@@ -45,7 +47,7 @@ export function streamsOf(pace: Pace): Streams {
   return {
     open: (reply, owner, ended) => {
       end(those(({ by, paired }) => by === owner.by && paired === owner.paired).slice(0, 1 - mostOfOne))
-      if (open.size >= mostStreams) return undefined
+      if (isOver || open.size >= mostStreams) return undefined
       const stream = streamOver(reply, pace, () => {
         open.delete(stream)
         ended()
@@ -55,7 +57,10 @@ export function streamsOf(pace: Pace): Streams {
     },
     paired: () => new Set([...open.values()].flatMap(({ paired }) => paired ?? [])),
     endOf: (device) => end(those(({ paired }) => paired === device)),
-    endAll: () => end([...open.keys()]),
+    endAll: () => {
+      isOver = true
+      end([...open.keys()])
+    },
   }
 }
 

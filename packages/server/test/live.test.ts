@@ -5,16 +5,17 @@ import { connect } from 'node:net'
 import { join } from 'node:path'
 import { promisify } from 'node:util'
 import { fold, type Line, write } from '@evenhem/site-log'
+import { mergeFolders } from '@evenhem/site-log/folder'
 import { expect, test } from 'vitest'
 import { listen as open } from '../src/index.ts'
 import { folder, server, smallJob } from './folder.ts'
 import { type Listener, listen } from './stream.ts'
 
 const place = '/rooms/den/ceiling'
-const lines = (device: string, values: readonly string[]): readonly Line[] =>
+const lines = (device: string, values: readonly string[], at = place): readonly Line[] =>
   write(
     { device, last: undefined, clock: '2026-11-25T09:12:00Z' },
-    values.map((value) => ({ place, value })),
+    values.map((value) => ({ place: at, value })),
     fold([]),
   )
 const line = (device: string, value = '95 3/4'): Line => lines(device, [value])[0]!
@@ -89,6 +90,21 @@ test('what was on the disk before is not told, and what another process writes i
   expect(one.told.filter(({ event }) => event === 'log')).toHaveLength(1)
 })
 
+test('what is merged into the log from another copy of the folder is told, between lines that are there too', async () => {
+  const [{ join: enter, job }, other] = [await site(), await folder()]
+  const all = lines('tablet-2', ['95', '96', '97'])
+  const put = async (to: string, some: readonly (Line | undefined)[]) => {
+    await mkdir(join(to, 'log'))
+    await writeFile(join(to, 'log/tablet-2.jsonl'), some.map((each) => `${each?.text}\n`).join(''))
+  }
+  await put(job, [all[0], all[2]])
+  await put(other.job, all)
+  const one = await enter('tablet-1')
+  await one.next('here')
+  await mergeFolders(job, other.job)
+  expect((await one.next('log')).entries).toMatchObject([{ event: { by: 'tablet-2', n: 2 } }])
+})
+
 test('a job that is written anew, or whose catalogue is, is told', async () => {
   const { join: enter, job } = await site({ ...smallJob, catalogues: [{ id: 'yard', file: 'yard.json' }] })
   const one = await enter('tablet-1')
@@ -150,7 +166,7 @@ test('a client that takes nothing in is dropped, and the others are told on', as
   await here(one, 'deaf', 'tablet-1')
   const isDeafHere = () => one.told.findLast(({ event }) => event === 'here')?.data.here.length === 2
   const much = Array.from({ length: 15 }, () => 'x'.repeat(60_000))
-  for (let n = 0; isDeafHere(); n++) expect((await post(...lines(`d-${n}`, much))).status).toBe(200)
+  for (let n = 0; isDeafHere(); n++) expect((await post(...lines(`d-${n}`, much, '/job/note'))).status).toBe(200)
   deaf.resume()
   await once(deaf, 'close')
   expect((await post(line('tablet-2'))).status).toBe(200)
