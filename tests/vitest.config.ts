@@ -33,6 +33,7 @@ const wide = [
   'packages/drawing/test/overlap.test.ts',
   'packages/report/test/browser.test.ts',
   'tests/browser/looks.test.ts',
+  'tests/together/two-tablets.test.ts',
   'tests/together/validator.test.ts',
 ]
 const long = isLong
@@ -48,12 +49,23 @@ const long = isLong
 const corpora = process.env.EVENHEM_CORPORA
   ? [project('corpora', ['tests/corpora/**/*.test.ts'], { testTimeout: 600_000, hookTimeout: 60_000 })]
   : []
+// Browsers that npm does not bring: `npm run test:others`.
+const others = process.env.EVENHEM_OTHERS
+  ? [
+      project('others', ['tests/others/**/*.test.ts'], {
+        testTimeout: 60_000,
+        hookTimeout: 60_000,
+        expect: { poll: { timeout: 15_000 } },
+        globalSetup: [command, 'tests/browser/viewer.ts'],
+      }),
+    ]
+  : []
 
 export default defineConfig({
   root,
   test: {
     // Left to itself vitest keeps one core free, which on two cores is half of them.
     maxWorkers: Math.max(2, availableParallelism() - 1),
-    projects: [parts, ...long, ...corpora],
+    projects: [parts, ...long, ...corpora, ...others],
   },
 })

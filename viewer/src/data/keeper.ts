@@ -82,6 +82,9 @@ const open = (waits: () => void): Promise<Database> =>
     blocking: (_now, _wanted, event) => (event.target as IDBDatabase).close(),
   })
 
+/** As they were written: the last one of a device is the one that the next follows. */
+const byNumber = (a: KeptLine, b: KeptLine): number => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.n - b.n)
+
 type Use = <T>(work: (db: Database) => Promise<T>) => Promise<T>
 /** Works on a connection, and on a new one where the browser has closed it: another tab wanted it so, or the tablet slept. */
 async function connected(open: () => Promise<Database>): Promise<Use> {
@@ -98,7 +101,6 @@ async function connected(open: () => Promise<Database>): Promise<Use> {
 }
 
 function inDatabase(use: Use): Keeper {
-  const byNumber = (a: KeptLine, b: KeptLine): number => (a.by < b.by ? -1 : a.by > b.by ? 1 : a.n - b.n)
   const named = (make: boolean): Promise<string> =>
     use(async (db) => {
       const tx = db.transaction('device', 'readwrite')
@@ -146,11 +148,11 @@ function inDatabase(use: Use): Keeper {
 }
 
 /** Keeps as long as the page is open. */
-export function inMemory(): Keeper {
-  let [name, kept]: [string, readonly KeptLine[]] = [newName(), []]
+export function inMemory(device = newName()): Keeper {
+  let [name, kept]: [string, readonly KeptLine[]] = [device, []]
   const served = new Map<string, ServedCopy>()
   const entries = new Map<string, KeptEntry>()
-  const isOf = (job: string) => (line: KeptLine) => line.job === job
+  const linesOf = (job: string) => kept.filter((line) => line.job === job).sort(byNumber)
   return {
     lasts: false,
     device: async () => name,
@@ -165,9 +167,9 @@ export function inMemory(): Keeper {
       for (const { job, id } of forget) entries.delete(`${job} ${id}`)
       for (const each of keep) entries.set(`${each.job} ${each.id}`, each)
     },
-    lines: async (job) => kept.filter(isOf(job)),
+    lines: async (job) => linesOf(job),
     add: async (job, make) => {
-      const made = make(name, kept.filter(isOf(job)))
+      const made = make(name, linesOf(job))
       kept = [...kept, ...made]
       return made
     },
