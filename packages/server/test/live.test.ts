@@ -20,10 +20,10 @@ const lines = (device: string, values: readonly string[], at = place): readonly 
   )
 const line = (device: string, value = '95 3/4'): Line => lines(device, [value])[0]!
 
-/** A server that looks at the disk often, and says often that it is there. */
-async function site(job: object = smallJob) {
+/** A server that looks at the disk often, and says often that it is there unless told otherwise. */
+async function site(job: object = smallJob, stillMs = 200) {
   const at = await folder(job)
-  const built = await server({ ...at, pace: { lookMs: 20, stillMs: 200 } })
+  const built = await server({ ...at, pace: { lookMs: 20, stillMs } })
   const port = Number(new URL(await open(built, 0)).port)
   const join = (by: string, window = '') => listen(port, `/live?by=${by}&at=${encodeURIComponent(window)}`)
   const post = (...sent: readonly Line[]) =>
@@ -158,8 +158,9 @@ test('closing the server ends every stream', async () => {
   expect(both.map(({ answer }) => answer.complete)).toEqual([true, true])
 })
 
-test('a client that takes nothing in is dropped, and the others are told on', async () => {
-  const { port, join, post } = await site()
+test('a client that leaves more than a megabyte unread is dropped, and the others are told on', async () => {
+  // So seldom that nobody is taken to be gone for having taken in nothing for a while.
+  const { port, join, post } = await site(smallJob, 60_000)
   const deaf = connect(port, '127.0.0.1')
   deaf.pause().write(`GET /live?by=deaf HTTP/1.1\r\nHost: localhost:${port}\r\n\r\n`)
   const one = await join('tablet-1')

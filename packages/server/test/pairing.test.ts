@@ -160,19 +160,24 @@ test('the secret of one tablet is none of another’s', async () => {
   expect((await tablet('/job', undefined, { cookie })).statusCode).toBe(401)
 })
 
-test('when a tablet was seen is noted, at most once an hour', async () => {
-  const { pair, tablet, devices, clock } = await networked()
-  const { paired } = await pair('One')
-  const seen = async () => JSON.parse(await readFile(devices, 'utf8'))[0].seen
-  const noted = async (moment: string) => {
-    await tablet('/job', undefined, paired)
-    await expect.poll(seen).toBe(moment)
+test('a tablet that asks for something is noted as seen', async () => {
+  const { pair, tablet, desk } = await networked()
+  await tablet('/job', undefined, (await pair('One')).paired)
+  await expect.poll(async () => (await desk('/devices')).json().devices[0].seen).toBe('2026-11-25T09:00:00.000Z')
+})
+
+test('when it was seen is noted once an hour', async () => {
+  const { devices: file, clock } = await networked()
+  const devices = devicesIn(file, () => clock.now)
+  await devices.add('One')
+  const seenAfter = async (minutes: number) => {
+    clock.now += minutes * minuteMs
+    for (const device of await devices.all()) await devices.saw(device)
+    return (await devices.all())[0]?.seen
   }
-  await noted('2026-11-25T09:00:00.000Z')
-  clock.now += 59 * minuteMs
-  await noted('2026-11-25T09:00:00.000Z')
-  clock.now += minuteMs
-  await noted('2026-11-25T10:00:00.000Z')
+  expect(await seenAfter(0)).toBe('2026-11-25T09:00:00.000Z')
+  expect(await seenAfter(59)).toBe('2026-11-25T09:00:00.000Z')
+  expect(await seenAfter(1)).toBe('2026-11-25T10:00:00.000Z')
 })
 
 test.each(['', '{', '{}', '[{}]', '[1]', '[{"id":"a","name":"A","hash":"0","since":"2026-11-25T09:00:00Z"}]', '[],[]'])(
