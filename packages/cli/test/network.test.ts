@@ -64,8 +64,8 @@ test('a network is served with many jobs: a tablet is paired by what is printed,
   expect(written.err).toBe(
     `Serving 2 jobs of ${top}.\n${join(top, 'tern/job.json')} has errors; evenhem check ${join(top, 'tern/job.json')} shows them\n`,
   )
-  const [, code = ''] = /#\/pair\/(\w{4}-\w{4}) /.exec(written.out) ?? []
-  expect(written.out).toContain(`open http://studio.test:${port}/#/pair/${code} on it`)
+  const [, code = ''] = /#pair=(\w{4}-\w{4}) /.exec(written.out) ?? []
+  expect(written.out).toContain(`open http://studio.test:${port}/#pair=${code} on it`)
   expect(written.out).toContain('good once, for 10 minutes')
   expect(written.out).not.toMatch(/[█▀▄]/)
   const host = `studio.test:${port}`
@@ -85,7 +85,7 @@ test('a network is served with many jobs: a tablet is paired by what is printed,
 const desk: Desk = {
   isOnNetwork: true,
   addresses: () => ['http://studio.test:4170'],
-  invite: () => ({ code: 'abcd-efgh', until: new Date(Date.now() + 600_000), link: 'http://studio.test:4170/#/pair/abcd-efgh' }),
+  invite: () => ({ code: 'abcd-efgh', until: new Date(Date.now() + 600_000), link: 'http://studio.test:4170/#pair=abcd-efgh' }),
 }
 const invited = (isTerminal: boolean, colours: boolean, https = false) => {
   const session = { out: () => {}, err: () => {}, isTerminal, colours, language: 'en', voice: voiceIn('en') } as const

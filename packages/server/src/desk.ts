@@ -39,7 +39,7 @@ export const deskOf = (server: FastifyInstance, door?: Door): Desk => ({
     const { network, pairing } = onNetwork(door)
     const code = pairing.newCode()
     const [address = ownAddress(server, network)] = addressesOf(server, network)
-    return { ...code, link: `${address}/#/pair/${code.code}` }
+    return { ...code, link: `${address}/#pair=${code.code}` }
   },
 })
 

@@ -76,7 +76,7 @@ test('so does revoking it from another process', async () => {
 test('over https it is asked under https alone, and its cookie goes no other way', async () => {
   const { built } = await networked({ https: { cert, key } })
   const port = Number(new URL(await open(built, 0, { network: true })).port)
-  expect(built.desk.invite().link).toMatch(new RegExp(`^https://tablet\\.test:${port}/#/pair/`))
+  expect(built.desk.invite().link).toMatch(new RegExp(`^https://tablet\\.test:${port}/#pair=`))
   const post = async (origin: string) => {
     const headers = { host: `tablet.test:${port}`, origin, 'content-type': 'application/json' }
     const sent = request({

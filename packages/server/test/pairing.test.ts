@@ -78,7 +78,7 @@ test('a tablet is paired by a code from the desk, and is known by its cookie fro
 
 test('the code of the desk has its link, and the link as a picture of its own', async () => {
   const { code, until, link, qr } = (await (await networked()).desk('/devices/code', {})).json()
-  expect([link, until]).toEqual([`http://tablet.test/#/pair/${code}`, '2026-11-25T09:10:00.000Z'])
+  expect([link, until]).toEqual([`http://tablet.test/#pair=${code}`, '2026-11-25T09:10:00.000Z'])
   expect(qr).toMatch(/^<svg [\s\S]*<\/svg>\s*$/)
   expect(qr).not.toMatch(/script|href|style/)
 })

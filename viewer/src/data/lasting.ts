@@ -20,7 +20,10 @@ async function keepsPage(): Promise<boolean> {
   if (!('serviceWorker' in navigator)) return false
   try {
     const registration = await navigator.serviceWorker.register('/sw.js')
-    registration.waiting?.postMessage('go')
+    // A newer one need not wait for this page to be closed: all that this page still needs is here.
+    const goOn = () => registration.waiting?.postMessage('go')
+    registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', goOn))
+    goOn()
     await navigator.serviceWorker.ready
     return true
   } catch {

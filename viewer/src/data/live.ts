@@ -22,7 +22,8 @@ export interface Hears {
 
 // The server says every ten seconds that it is there.
 const silenceMs = 25_000
-const againMs = 3_000
+/** It asks again soon, then less and less often. */
+const againMs = { first: 500, last: 10_000 }
 
 /** What the server tells while the page is seen: a page that nobody sees holds no connection, of which a browser has six. */
 export class Live {
@@ -33,6 +34,7 @@ export class Live {
   private timer: ReturnType<typeof setTimeout> | undefined
   private at: Place | '' = ''
   private isLive = false
+  private pause = againMs.first
 
   constructor(base: string, by: string, hears: Hears) {
     this.base = base
@@ -77,6 +79,7 @@ export class Live {
       this.wait(silenceMs, this.gone)
       if (!this.isLive) this.hears.opened()
       this.isLive = true
+      this.pause = againMs.first
       // Somebody went on while it opened.
       if (at !== this.at) this.open(source)
     }
@@ -93,7 +96,8 @@ export class Live {
   private readonly gone = (): void => {
     this.end()
     this.hears.lost()
-    this.wait(againMs, this.again)
+    this.wait(this.pause, this.again)
+    this.pause = Math.min(againMs.last, this.pause * 2)
   }
   private wait(ms: number, then: () => void): void {
     clearTimeout(this.timer)

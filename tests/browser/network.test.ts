@@ -1,0 +1,79 @@
+import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { expect, onTestFinished, test } from 'vitest'
+import { violations } from '../tools/axe.ts'
+import { deskFor, drawn, logOf, measure, stands, tabletsIn } from './away.ts'
+import { example } from './tablet.ts'
+
+// A name that is not this machine's own: plain http there is insecure, as in a house's network.
+const { tablet, open } = tabletsIn(['--host-resolver-rules=MAP tablet.test 127.0.0.1'])
+const wcag = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }
+
+async function folder(): Promise<string> {
+  const path = await mkdtemp(join(tmpdir(), 'evenhem-'))
+  onTestFinished(() => rm(path, { recursive: true }))
+  return path
+}
+
+test('a tablet in a plain network is paired at the desk, needs the server to open, loses nothing, and is sent away', async () => {
+  const devices = join(await folder(), 'devices.json')
+  const desk = await deskFor(example('tern-hollow'), { network: { names: ['tablet.test'], devices } })
+  const inside = await open(await tablet(), `${desk.address}/#tablets`)
+  await inside.getByRole('button', { name: 'Let a tablet in' }).click()
+  const link = (await inside.getByText(/^http:\/\/tablet\.test/).textContent()) ?? ''
+  expect(await violations(inside, wcag)).toEqual([])
+
+  const page = await open(await tablet(), `http://tablet.test:${desk.port}/`)
+  await page.getByRole('heading', { name: 'Pair this tablet' }).waitFor()
+  expect(await violations(page, wcag)).toEqual([])
+  await page.getByLabel('Code').fill('nnnn-nnnn')
+  await page.getByLabel(/^Name/).fill('Ladder tablet')
+  await page.getByRole('button', { name: 'This tablet is paired' }).click()
+  await page.getByRole('alert').filter({ hasText: 'Unexpected code' }).waitFor()
+  await page.goto(link)
+  await page.getByLabel(/^Name/).fill('Ladder tablet')
+  await page.getByRole('button', { name: 'This tablet is paired' }).click()
+  await drawn(page)
+  expect(await page.evaluate(() => [isSecureContext, document.cookie])).toEqual([false, ''])
+  await page.getByRole('status').getByText('This page needs the server to open again').waitFor()
+  await page.getByRole('button', { name: 'Close', exact: true }).click()
+
+  await desk.stop()
+  await measure(page, '89')
+  await stands(page, '1 waiting').waitFor()
+  await desk.start()
+  await stands(page, 'In contact with the server').waitFor()
+  expect(await logOf(desk)).toEqual(['89 in'])
+
+  await inside.reload()
+  await inside.getByRole('button', { name: 'Send Ladder tablet away' }).click()
+  await inside.getByText('No tablet yet.').waitFor()
+  await stands(page, /^No contact/).waitFor()
+  await page.locator('changes-panel').getByRole('button', { name: 'Undo' }).click()
+  await stands(page, '1 waiting').click()
+  await page.getByRole('link', { name: 'Pair this tablet again' }).waitFor()
+})
+
+test('of many jobs one is chosen from a list, by touch or by its squares, and leads back', async () => {
+  const top = await folder()
+  for (const name of ['tern-hollow', 'heron-point']) {
+    await mkdir(join(top, name))
+    await cp(join(example(name), 'job.json'), join(top, name, 'job.json'))
+  }
+  const desk = await deskFor(top)
+  const page = await open(await tablet(), desk.address)
+  await page.getByRole('button', { name: 'Squares for a camera that lead to House at Tern Hollow' }).click()
+  const squares = page.getByRole('img', { name: /^Squares for a camera/ })
+  await expect.poll(() => squares.evaluate((img) => (img as HTMLImageElement).naturalWidth)).toBeGreaterThan(0)
+  expect(await violations(page, wcag)).toEqual([])
+  await page.getByRole('link', { name: 'House at Heron Point' }).click()
+  await page.getByRole('link', { name: 'All jobs' }).click()
+  await page.getByRole('link', { name: 'House at Tern Hollow' }).click()
+  await drawn(page)
+  await measure(page, '89')
+  await expect.poll(() => logOf({ address: `${desk.address}/jobs/tern-hollow` })).toEqual(['89 in'])
+  await desk.stop()
+  await page.reload()
+  await drawn(page)
+})
