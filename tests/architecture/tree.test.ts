@@ -16,7 +16,7 @@ const top = [
 ]
 const texts = files.filter((file) => /\.(ts|js|json|md|css|html|svg|yml|yaml|txt|npmrc)$|^\.ci\//.test(file))
 const places =
-  /^(packages|plugins)\/[^/]+\/test\/|^viewer\/test\/|^tests\/(together|unseen|references|architecture|manual|browser|gallery|long|corpora)\//
+  /^(packages|plugins)\/[^/]+\/test\/|^viewer\/test\/|^tests\/(together|unseen|references|architecture|manual|browser|others|gallery|long|corpora)\//
 const manifests = files.filter((file) => /^(packages\/[^/]+|plugins(\/[^/]+)?|viewer)\/package\.json$/.test(file))
 
 /** Files of `from` in which a pattern is found, each with what was found. */

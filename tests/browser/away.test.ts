@@ -1,7 +1,7 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fold, write } from '@evenhem/site-log'
-import { describe, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { deskFor, drawn, logOf, measure, stands, tabletsIn } from './away.ts'
 
 const { tablet, open } = tabletsIn()
@@ -45,7 +45,8 @@ test('two tablets see each other live; apart they differ, and together a person 
   await Promise.all([one, two].map((page) => stands(page, '1 waiting').waitFor()))
   await desk.start()
   await Promise.all([one, two].map((page) => stands(page, 'In contact with the server').waitFor()))
-  const conflict = { name: 'Treatment, panel left, finished length: 88 7/8 / 89 1/8' }
+  // Neither was entered before the other, so either may stand first.
+  const conflict = { name: /^Treatment, panel left, finished length: (88 7.8 . 89 1.8|89 1.8 . 88 7.8)$/ }
   await one.locator('findings-row button').first().click()
   await two.locator('findings-row button').first().click()
   await two.locator('findings-list').getByRole('button', conflict).waitFor()
@@ -55,87 +56,29 @@ test('two tablets see each other live; apart they differ, and together a person 
   expect((await logOf(desk)).length).toBe(4)
 })
 
-test('two tabs of one tablet write one log, and each shows what the other was told', async () => {
+test('what an older viewer kept is sent by this one', async () => {
   const desk = await deskFor()
-  const device = await tablet()
-  const [one, two] = [await open(device, desk.address), await open(device, desk.address)]
-  await Promise.all([drawn(one), drawn(two)])
-  await stands(one, 'In contact with the server').waitFor()
-  await desk.stop()
-  await measure(one, '89')
-  await two.locator(`room-drawing ${measured}`).first().waitFor()
-  await one.locator('changes-panel').getByRole('button', { name: 'Undo' }).click()
-  await stands(two, '2 waiting').waitFor()
-  await desk.start()
-  await Promise.all([one, two].map((page) => stands(page, 'In contact with the server').waitFor()))
-  expect(await logOf(desk)).toEqual(['89 in', undefined])
-})
-
-describe('while entries wait', () => {
-  test('a newer viewer changes nothing about them', async () => {
-    const desk = await deskFor()
-    const page = await open(await tablet(), desk.address)
-    await drawn(page)
-    await stands(page, 'In contact with the server').click()
-    await page.getByText('Everything for this job is on this tablet.').waitFor()
-    await page.keyboard.press('Escape')
-    await desk.stop()
-    await measure(page, '89')
-    await stands(page, '1 waiting').waitFor()
-    const worker = join(desk.viewer, 'sw.js')
-    await writeFile(worker, (await readFile(worker, 'utf8')).replace(/evenhem-[0-9a-f]{16}/, 'evenhem-newer'))
-    await writeFile(
-      join(desk.viewer, 'index.html'),
-      (await readFile(join(desk.viewer, 'index.html'), 'utf8')).replace('<title>', '<title>Newer '),
-    )
-    await desk.start()
-    await page.reload()
-    await drawn(page)
-    await stands(page, 'In contact with the server').waitFor()
-    await expect.poll(() => page.evaluate(() => caches.keys()), { timeout: 10_000 }).toEqual(['evenhem-newer'])
-    await page.reload()
-    await drawn(page)
-    expect(await page.evaluate(async () => (await (await fetch('/')).text()).includes('Newer'))).toBe(true)
-    expect(await logOf(desk)).toEqual(['89 in'])
+  const page = await open(await tablet(), `${desk.address}/manifest.webmanifest`)
+  const [line] = write(
+    { device: 'tablet-old', last: undefined, clock: '2026-11-25T09:12:00Z' },
+    [{ place: left, value: '89 in' }],
+    fold([]),
+  )
+  await page.evaluate(keptByVersionOne, {
+    job: '26-117',
+    by: 'tablet-old',
+    n: 1,
+    text: line?.text,
+    place: left,
+    read: 89 * 25_400_000,
+    sent: false,
   })
-
-  test('what an older viewer kept is sent by this one', async () => {
-    const desk = await deskFor()
-    const page = await open(await tablet(), `${desk.address}/manifest.webmanifest`)
-    const [line] = write(
-      { device: 'tablet-old', last: undefined, clock: '2026-11-25T09:12:00Z' },
-      [{ place: left, value: '89 in' }],
-      fold([]),
-    )
-    await page.evaluate(keptByVersionOne, {
-      job: '26-117',
-      by: 'tablet-old',
-      n: 1,
-      text: line?.text,
-      place: left,
-      read: 89 * 25_400_000,
-      sent: false,
-    })
-    const { number } = JSON.parse(await readFile(join(desk.folder, 'job.json'), 'utf8')).job
-    expect(number).toBe('26-117')
-    await page.goto(desk.address)
-    await page.locator(`room-drawing ${measured}`).first().waitFor()
-    await stands(page, 'In contact with the server').waitFor()
-    expect(await logOf(desk)).toEqual(['89 in'])
-  })
-
-  test('a clock that was set back keeps the order in which things were entered', async () => {
-    const desk = await deskFor()
-    const page = await open(await tablet(), desk.address)
-    await drawn(page)
-    await measure(page, '89')
-    await page.clock.setSystemTime(new Date('2001-02-03T04:05:06Z'))
-    await page.locator('changes-panel').getByRole('button', { name: 'Undo' }).click()
-    await expect.poll(() => logOf(desk)).toEqual(['89 in', undefined])
-    await page.reload()
-    await drawn(page)
-    expect(await page.locator(`room-drawing ${measured}`).count()).toBe(0)
-  })
+  const { number } = JSON.parse(await readFile(join(desk.folder, 'job.json'), 'utf8')).job
+  expect(number).toBe('26-117')
+  await page.goto(desk.address)
+  await page.locator(`room-drawing ${measured}`).first().waitFor()
+  await stands(page, 'In contact with the server').waitFor()
+  expect(await logOf(desk)).toEqual(['89 in'])
 })
 
 test('a tablet without room says so, keeps what was entered on the pad, and saves it when there is room', async () => {

@@ -4,6 +4,9 @@ import { Live } from './live.ts'
 import { type JobServer, jobServer, Refused, type Served, type ServedCopy } from './served.ts'
 import { SiteStore } from './site.ts'
 
+export { lasting } from './lasting.ts'
+export { baseNow } from './served.ts'
+
 /** With a copy of the job, nobody waits longer than this for the server. */
 const startsAfterMs = 1_500
 const after = <T>(ms: number, what: T): Promise<T> => new Promise((done) => setTimeout(() => done(what), ms))

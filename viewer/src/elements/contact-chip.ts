@@ -5,7 +5,8 @@ import type { Lasting } from '../data/lasting.ts'
 import type { Here } from '../data/live.ts'
 import type { Contact } from '../data/site.ts'
 import { tabletsAddress } from '../data/way.ts'
-import { counted, fill, words } from '../words.ts'
+import { deskWords } from '../words/desk.ts'
+import { counted, fill } from '../words.ts'
 import { Media } from './media.ts'
 import { base, buttons } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
@@ -33,6 +34,7 @@ export class ContactChip extends SpokenElement {
     buttons,
     css`
       :host { display: block; flex: none }
+      .chip span { max-width: 150px; overflow: hidden; text-overflow: ellipsis }
       .chip { border-color: transparent; color: var(--ink2); padding: 0 8px }
       [popover] { position: fixed; inset: 66px 8px auto auto; margin: 0; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); color: var(--ink); max-width: 360px; font-size: 16.5px; line-height: 1.35; padding: 14px 16px }
       p + p, ul, a { margin-top: 8px }
@@ -52,35 +54,35 @@ export class ContactChip extends SpokenElement {
   /** The one thing to know, in words: what waits goes before all. */
   private says(): string {
     const { waiting, live, last } = this.contact
-    if (waiting > 0) return fill(words.waiting, { n: waiting })
-    if (live) return words.inContact
-    return last === undefined ? words.contactNever : fill(words.noContactSince, { when: clock(last) })
+    if (waiting > 0) return fill(deskWords().waiting, { n: waiting })
+    if (live) return deskWords().inContact
+    return last === undefined ? deskWords().contactNever : fill(deskWords().noContactSince, { when: clock(last) })
   }
   /** What stands beside the sign: nothing while all is well. A phone has room for a number. */
   private beside() {
     const { waiting, live } = this.contact
     const here = this.contact.others.filter(({ at }) => at !== '' && at === this.at)
     if (this.narrow.matches) return waiting > 0 ? html`<span>${waiting}</span>` : nothing
-    if (waiting > 0 || !live) return html`<span>${waiting > 0 ? this.says() : words.noContact}</span>`
-    return here.length > 0 ? html`<span>${fill(words.isHere, { names: here.map(nameOf).join(', ') })}</span>` : nothing
+    if (waiting > 0 || !live) return html`<span>${waiting > 0 ? this.says() : deskWords().noContact}</span>`
+    return here.length > 0 ? html`<span>${fill(deskWords().isHere, { names: here.map(nameOf).join(', ') })}</span>` : nothing
   }
 
   private lines(): readonly string[] {
     const { waiting, last, live, trouble, lasts } = this.contact
     const { lasting } = this
     return [
-      waiting > 0 ? counted(waiting, words.contactWaitingOne, words.contactWaiting) : words.allSent,
-      ...(last === undefined ? [] : [fill(words.contactLast, { when: clock(last) })]),
+      waiting > 0 ? counted(waiting, deskWords().contactWaitingOne, deskWords().contactWaiting) : deskWords().allSent,
+      ...(last === undefined ? [] : [fill(deskWords().contactLast, { when: clock(last) })]),
       ...(live || trouble === undefined ? [] : [trouble]),
-      ...(lasts ? [] : [words.contactForgets]),
-      ...(lasts && lasting ? [lasting.page === 'kept' ? words.allHere : words.needsServer] : []),
-      ...(lasting?.room === undefined ? [] : [fill(words.littleRoom, { n: Math.max(0, Math.floor(lasting.room / 1e6)) })]),
+      ...(lasts ? [] : [deskWords().contactForgets]),
+      ...(lasts && lasting ? [lasting.page === 'kept' ? deskWords().allHere : deskWords().needsServer] : []),
+      ...(lasting?.room === undefined ? [] : [fill(deskWords().littleRoom, { n: Math.max(0, Math.floor(lasting.room / 1e6)) })]),
     ]
   }
   private others() {
     const { others } = this.contact
     if (others.length === 0) return nothing
-    return html`<p>${words.othersHere}</p><ul>${others.map((each) => html`<li>${nameOf(each)}${this.where(each)}</li>`)}</ul>`
+    return html`<p>${deskWords().othersHere}</p><ul>${others.map((each) => html`<li>${nameOf(each)}${this.where(each)}</li>`)}</ul>`
   }
   private where({ at }: Here): string {
     const found = this.windows.find(({ place }) => place === at)
@@ -88,7 +90,7 @@ export class ContactChip extends SpokenElement {
   }
   private link() {
     return this.contact.unpaired
-      ? html`<a href="#pair=">${words.pairAgain}</a>`
-      : html`<a href=${tabletsAddress}>${words.tabletsTitle}</a>`
+      ? html`<a href="#pair=">${deskWords().pairAgain}</a>`
+      : html`<a href=${tabletsAddress}>${deskWords().tabletsTitle}</a>`
   }
 }

@@ -1,12 +1,19 @@
 import { css, html } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import { deskWords } from '../words/desk.ts'
 import { base, closeButton, closing, tell } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
+
+/** Something to be said beside the sheet: which sentence, and what the machine says of it. */
+export interface Notice {
+  readonly is: 'otherTab' | 'newOrder' | 'needsServer' | 'notKept'
+  readonly why?: string
+}
 
 /** One sentence beside whatever is shown, read aloud, until it is closed. */
 @customElement('notice-strip')
 export class NoticeStrip extends SpokenElement {
-  @property() says = ''
+  @property({ attribute: false }) notice!: Notice
 
   static override readonly styles = [
     base,
@@ -19,7 +26,11 @@ export class NoticeStrip extends SpokenElement {
   ]
 
   override render() {
-    return html`<div role="status" @close-working=${this.read}><p>${this.says}</p>${closeButton(this)}</div>`
+    return html`<div role="status" @close-working=${this.read}><p>${this.says()}</p>${closeButton(this)}</div>`
+  }
+  private says(): string {
+    const { is, why } = this.notice
+    return [deskWords()[is], ...(why === undefined ? [] : [why])].join(' ')
   }
   private read(event: Event): void {
     event.stopPropagation()

@@ -5,21 +5,20 @@ import { css, html, LitElement, nothing } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
 import { changedPlaces, changesOf, isNews } from '../data/changes.ts'
 import type { House, ShortWindow } from '../data/house.ts'
-import { type Lasting, lasting } from '../data/lasting.ts'
+import type { Lasting } from '../data/lasting.ts'
 import { startPlanning } from '../data/planning.ts'
 import { writeLast } from '../data/progress.ts'
-import { baseNow, Refused, type Served } from '../data/served.ts'
+import type { Refused, Served } from '../data/served.ts'
 import type { PutShown, SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered, SiteStore } from '../data/site.ts'
 import type { Tablet } from '../data/tablet.ts'
 import type { SiteTools } from '../data/tools.ts'
 import { type Address, readAddress } from '../data/way.ts'
 import { Choices } from '../elements/choices.ts'
+import type { Notice } from '../elements/notice-strip.ts'
 import { base } from '../elements/shared.ts'
-import { words } from '../words.ts'
 import type { Planned, PluginWords } from '../worker.ts'
 import type { HouseOrder } from './house-page.ts'
-import '../elements/notice-strip.ts'
 import './state-page.ts'
 
 /** What stands in the way of a job: nobody is known here, one of many is to be chosen, or what went wrong. */
@@ -37,7 +36,7 @@ export class EvenhemApp extends LitElement {
   /** The scripts of house and sheet have come: the first paint does not wait for them. */
   @state() private canShow = false
   /** Something that has to be said beside the sheet, until it is closed. */
-  @state() private notice?: string
+  @state() private notice?: Notice
   private windows: readonly PlacedWindow[] = []
   private isAsked = false
   private words: PluginWords = []
@@ -77,7 +76,7 @@ export class EvenhemApp extends LitElement {
   override render() {
     const { nextLight, nextLanguage } = this.choices
     const strip = this.notice
-      ? html`<notice-strip .says=${this.notice} @notice-read=${() => (this.notice = undefined)}></notice-strip>`
+      ? html`<notice-strip .notice=${this.notice} @notice-read=${() => (this.notice = undefined)}></notice-strip>`
       : nothing
     return html`<div @next-unit=${() => this.choices.nextUnit(this.unit)} @next-light=${nextLight} @next-language=${nextLanguage} @need-windows=${this.needWindows}>${this.page()}${strip}</div>`
   }
@@ -148,7 +147,7 @@ export class EvenhemApp extends LitElement {
     }
   }
   private async goInstead(error: unknown): Promise<void> {
-    const code = error instanceof Refused ? error.code : undefined
+    const { code } = error as Partial<Refused>
     if (code === 'unpaired') await import('./pair-page.ts')
     if (code === 'many-jobs') await import('./jobs-page.ts')
     this.instead =
@@ -157,10 +156,10 @@ export class EvenhemApp extends LitElement {
 
   private async load(): Promise<void> {
     await this.lead()
-    const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts')])
-    const { Tablet } = await import('../data/tablet.ts')
+    const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts'), import('../elements/notice-strip.ts')])
+    const { Tablet, baseNow, lasting } = await import('../data/tablet.ts')
     this.tablet?.close()
-    const tablet = await Tablet.open(baseNow(), () => (this.notice = words.otherTab))
+    const tablet = await Tablet.open(baseNow(), () => (this.notice = { is: 'otherTab' }))
     this.tablet = tablet
     this.served = tablet.served
     if (!tablet.served.ordered) return
@@ -173,7 +172,7 @@ export class EvenhemApp extends LitElement {
     site.addEventListener('change', () => this.follow())
     tablet.addEventListener('order', () => this.reorder())
     this.follow()
-    this.lasting = await lasting(() => (this.notice ??= words.needsServer))
+    this.lasting = await lasting(() => (this.notice ??= { is: 'needsServer' }))
   }
   /** Pages that lie beside the job come when they are asked for. */
   private async lead(): Promise<void> {
@@ -201,7 +200,7 @@ export class EvenhemApp extends LitElement {
       this.served = this.tablet?.served
       this.forget([])
       await this.take()
-      this.notice = words.newOrder
+      this.notice = { is: 'newOrder' }
     }
     this.following = this.following.then(again).catch(this.failed)
   }
@@ -230,7 +229,7 @@ export class EvenhemApp extends LitElement {
       await site.put(entered)
     } catch (error) {
       // Nothing of it was kept: whoever entered it still sees it, and hears why.
-      this.notice = `${words.notKept} ${told(error)}`
+      this.notice = { is: 'notKept', why: told(error) }
       return false
     }
     this.former = former

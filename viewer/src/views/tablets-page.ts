@@ -44,7 +44,7 @@ export class TabletsPage extends SpokenElement {
   }
 
   override render() {
-    return html`<main><a class="back" href="#/">${words.back}</a><h1>${words.tabletsTitle}</h1>
+    return html`<main><a class="back" href="#/">${words.back}</a><h1>${deskWords().tabletsTitle}</h1>
       ${this.wrong === undefined ? nothing : html`<p class="fail" role="alert">${this.wrong}</p>`}
       ${this.known ? this.about(this.known) : nothing}</main>`
   }

@@ -203,31 +203,8 @@ export const en = {
   toChoose: 'to choose',
   settled: 'settled',
   notRead_: 'not read',
-  waiting: '{n} waiting',
-  allSent: 'All is sent.',
-  inContact: 'In contact with the server',
-  noContact: 'No contact',
-  noContactSince: 'No contact with the server since {when}',
-  contactWaiting: '{n} entries wait on this tablet. They are sent when the server answers.',
-  contactWaitingOne: 'One entry waits on this tablet. It is sent when the server answers.',
-  contactLast: 'Last contact: {when}',
-  contactNever: 'The server has not answered yet',
-  contactForgets: 'This browser keeps nothing when the page is closed: leave it open until all is sent.',
-  allHere: 'Everything for this job is on this tablet. It opens without the server.',
-  needsServer:
-    'This page needs the server to open again: leave it open while you are away. What you enter is kept on this tablet either way.',
-  littleRoom: 'Little room is left on this tablet: {n} MB. Make room before you go on.',
-  notKept:
-    'There was no room to keep this on the tablet, so it still stands only where you entered it. Make room, then save again.',
-  otherTab: 'An older page of this job is open in another tab. Close it, and this one goes on.',
-  newOrder: 'The order was changed. What you see is worked out anew, with everything that was found.',
-  othersHere: 'Also at this job:',
-  isHere: '{names} is here too',
   atThis: '{names} is here',
-  pairAgain: 'Pair this tablet again',
   allJobs: 'All jobs',
-  tabletsTitle: 'Tablets',
-
   refused: 'Left out: {why}',
 
   // Instead of a sheet.
