@@ -52,3 +52,10 @@ export async function settled(): Promise<readonly string[]> {
   for (let frames = 0; frames < 3; frames++) await new Promise(requestAnimationFrame)
   return [...document.fonts].map(({ status }) => status).filter((status) => status !== 'unloaded')
 }
+
+/** Waits until the worker that keeps the page on the tablet is at work; gives its state. */
+export async function keeping(): Promise<string | undefined> {
+  const { active } = await navigator.serviceWorker.ready
+  while (active?.state === 'activating') await new Promise((done) => active.addEventListener('statechange', done, { once: true }))
+  return active?.state
+}
