@@ -36,7 +36,8 @@ async function roomLeft(): Promise<number | undefined> {
   // Absent without encryption, and in some browsers.
   const storage = navigator.storage as StorageManager | undefined
   try {
-    await storage?.persist?.()
+    // A browser may ask a person first, so nothing waits for it.
+    void storage?.persist?.().catch(() => false)
     const { quota, usage } = (await storage?.estimate?.()) ?? {}
     return quota === undefined || usage === undefined ? undefined : quota - usage
   } catch {
