@@ -32,9 +32,8 @@ const parts = project(
 const wide = [
   'packages/drawing/test/overlap.test.ts',
   'packages/report/test/browser.test.ts',
-  'tests/browser/looks.test.ts',
-  'tests/together/two-tablets.test.ts',
-  'tests/together/validator.test.ts',
+  'tests/browser/{looks,sheet}.test.ts',
+  'tests/together/{day,two-tablets,validator}.test.ts',
 ]
 const long = isLong
   ? [

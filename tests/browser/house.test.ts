@@ -30,15 +30,6 @@ describe('the house', () => {
       expect(await heading(page)).toBe(title)
     }))
 
-  test('draws only the rooms that come near, of three hundred windows too', async () =>
-    using({ job: await house(300) }, async ({ page }) => {
-      expect(await page.locator('room-strip').count()).toBe(30)
-      expect(await links(page).count()).toBeLessThan(100)
-      await page.locator('room-strip').nth(26).scrollIntoViewIfNeeded()
-      await page.locator('room-strip').nth(26).locator('svg .glass').first().waitFor({ state: 'attached' })
-      expect(await page.locator('open-list li').count()).toBeLessThan(20)
-    }))
-
   test('lists what to measure next as one walks', () =>
     using({ job: example('not-measured-yet'), address: '#/' }, async ({ page }) => {
       const asks = page.locator('open-list').first()

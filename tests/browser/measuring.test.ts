@@ -75,24 +75,6 @@ describe('a reading', () => {
       await page.locator('changes-panel').waitFor()
       await expect.poll(() => kept(page)).toMatchObject([{ event: { value: '2260 mm' } }])
     }))
-
-  test('waits on the tablet while there is no network, also over a reload of the page, and arrives once', () =>
-    using({}, async ({ page, mayMiss }) => {
-      mayMiss()
-      await page.route('**/log', (route) => (route.request().method() === 'POST' ? route.abort() : route.continue()))
-      await measurePanel(page)
-      await page.keyboard.type('88 7/8')
-      await page.keyboard.press('Enter')
-      await page.getByRole('button', { name: '1 waiting' }).waitFor()
-      expect(await kept(page)).toEqual([])
-      await page.unroute('**/log')
-      await page.reload()
-      await expect.poll(async () => (await kept(page)).map(({ event }) => event.value)).toEqual(['88 7/8 in'])
-      await page.getByRole('button', { name: 'In contact with the server' }).waitFor()
-      await page.reload()
-      await page.locator('step-panel').waitFor()
-      expect(await kept(page)).toHaveLength(1)
-    }))
 })
 
 test('two values at one place stand side by side until somebody decides', () =>

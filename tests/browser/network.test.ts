@@ -1,4 +1,4 @@
-import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises'
+import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, onTestFinished, test } from 'vitest'
@@ -53,27 +53,4 @@ test('a tablet in a plain network is paired at the desk, needs the server to ope
   await page.locator('changes-panel').getByRole('button', { name: 'Undo' }).click()
   await stands(page, '1 waiting').click()
   await page.getByRole('link', { name: 'Pair this tablet again' }).waitFor()
-})
-
-test('of many jobs one is chosen from a list, by touch or by its squares, and leads back', async () => {
-  const top = await folder()
-  for (const name of ['tern-hollow', 'heron-point']) {
-    await mkdir(join(top, name))
-    await cp(join(example(name), 'job.json'), join(top, name, 'job.json'))
-  }
-  const desk = await deskFor(top)
-  const page = await open(await tablet(), desk.address)
-  await page.getByRole('button', { name: 'Squares for a camera that lead to House at Tern Hollow' }).click()
-  const squares = page.getByRole('img', { name: /^Squares for a camera/ })
-  await expect.poll(() => squares.evaluate((img) => (img as HTMLImageElement).naturalWidth)).toBeGreaterThan(0)
-  expect(await violations(page, wcag)).toEqual([])
-  await page.getByRole('link', { name: 'House at Heron Point' }).click()
-  await page.getByRole('link', { name: 'All jobs' }).click()
-  await page.getByRole('link', { name: 'House at Tern Hollow' }).click()
-  await drawn(page)
-  await measure(page, '89')
-  await expect.poll(() => logOf({ address: `${desk.address}/jobs/tern-hollow` })).toEqual(['89 in'])
-  await desk.stop()
-  await page.reload()
-  await drawn(page)
 })

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright'
 import { describe, expect, test } from 'vitest'
+import { isLong } from '../tools/long.ts'
 import { desk, example, figures, go, jobOf, named, printedPlan, tabletFor, working } from './tablet.ts'
 
 const found = example('tern-hollow-found')
@@ -20,7 +21,7 @@ const focused = (page: Page) =>
   })
 
 describe('the plan', () => {
-  test.each(['tern-hollow', 'tern-hollow-found'])(
+  test.each(isLong ? ['tern-hollow', 'tern-hollow-found'] : ['tern-hollow-found'])(
     'of %s is worked out on the tablet, without a network, byte for byte as the command line prints it',
     (name) =>
       using({ job: example(name) }, async ({ page, cut }) => {
@@ -31,7 +32,7 @@ describe('the plan', () => {
 })
 
 describe('without a network', () => {
-  test('the units change everywhere, and back', () =>
+  test('units change everywhere and back, a number opens its working down to the order, steps, views and lights go on', () =>
     using({}, async ({ page, cut }) => {
       await cut()
       const before = await figures(page).allTextContents()
@@ -41,11 +42,7 @@ describe('without a network', () => {
       expect(await figures(page).filter({ hasText: '2286' }).count(), 'the top hole, 90 in, in millimetres').toBeGreaterThan(0)
       await unit(page).click()
       expect(await figures(page).allTextContents()).toEqual(before)
-    }))
 
-  test('a number opens its working, down to what the order says, and back', () =>
-    using({}, async ({ page, cut }) => {
-      await cut()
       await named(page, /^top hole/).click()
       expect(await working(page).locator('h2').textContent()).toContain('Top hole, left side')
       await lines(page).filter({ hasText: 'hang line' }).click()
@@ -57,11 +54,8 @@ describe('without a network', () => {
       )
       await working(page).locator('nav button').first().click()
       expect(await working(page).locator('h2').textContent()).toContain('Top hole, left side')
-    }))
+      await page.keyboard.press('Escape')
 
-  test('steps, views and lights go on', () =>
-    using({}, async ({ page, cut }) => {
-      await cut()
       await page.locator('step-panel .go').click()
       await go(page, 'Marks')
       expect(await page.locator('hole-list tbody tr').count()).toBe(6)
@@ -76,7 +70,7 @@ describe('without a network', () => {
 })
 
 describe('numbers', () => {
-  test.each(['Drawing', 'Marks'])(
+  test.each(isLong ? ['Drawing', 'Marks'] : ['Drawing'])(
     'those on the sheet %s open, and every way down ends at a place, a default or a plain number',
     (leaf) =>
       using({ job: found, size: desk }, async ({ page }) => {

@@ -8,6 +8,7 @@ import { describe, expect, test } from 'vitest'
 import { line } from '../../packages/cli/test/line.ts'
 import { filesOf, planAt, replay } from '../tools/day.ts'
 import { heronPointDay as day } from '../tools/heron-point-day.ts'
+import { isLong } from '../tools/long.ts'
 
 // The numbers of the stories below were worked out by hand from the order and the script, not by our functions.
 
@@ -140,7 +141,9 @@ describe('in the evening', () => {
     ))
   test('nothing was ever put done behind a stop', () => {
     const ticks = done.lines.flatMap(({ event }, i) => (event.place.includes('/found/done/') ? [{ event, i }] : []))
-    const behind = ticks.filter(({ event, i }) => {
+    // A third of them, or all in the long tests.
+    const behind = ticks.filter(({ event, i }, n) => {
+      if (!isLong && n % 3 !== 0) return false
       const window = event.place.split('/').slice(0, 5).join('/')
       const plan = planAt(day, { site: fold(done.entries.slice(0, i)) }, window)
       return plan.steps.some(({ doneAt, closed }) => doneAt === event.place && closed.length > 0)

@@ -12,10 +12,13 @@ const standing = ({ places }: Site) =>
 // Seeds 2, 4 and 6 failed once: without a database lines were not kept in their order.
 const seeds = effort === 'few' ? [6] : Array.from({ length: effort === 'slice' ? 8 : 300 }, (_, i) => i + 1)
 
+// The morning, or the whole day.
+const most = effort === 'few' ? 250 : 1_000
+
 test.each(seeds)('a day on two tablets that are apart at random ends as on one (seed %i)', async (seed) => {
-  const { asOnOne, folder, tablets, entries, mishaps } = await replayApart(seed)
+  const { asOnOne, folder, tablets, entries, mishaps } = await replayApart(seed, most)
   console.log(`two tablets, seed ${seed}: ${JSON.stringify({ entries, ...mishaps })}`)
-  expect(entries).toBeGreaterThan(600)
+  expect(entries).toBe(Math.min(most, 643))
   expect(Math.min(...Object.values(mishaps)), 'everything that can go wrong did').toBeGreaterThan(0)
   for (const site of [folder, ...tablets]) expect(standing(site)).toEqual(standing(asOnOne))
 })

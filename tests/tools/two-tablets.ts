@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { readJob } from '@evenhem/job/read'
 import { buildServer, readSite } from '@evenhem/server'
-import { type Entry, eventId, inOrder, type Site } from '@evenhem/site-log'
+import { type Entry, eventId, fold, inOrder, type Site } from '@evenhem/site-log'
 import { inMemory, type Keeper } from '../../viewer/src/data/keeper.ts'
 import { type JobServer, Refused, type SentAnswer } from '../../viewer/src/data/served.ts'
 import { type SentEntry, SiteStore } from '../../viewer/src/data/site.ts'
@@ -148,8 +148,8 @@ const jobIn = (bytes: Uint8Array) => {
   return job
 }
 
-/** The day on two tablets that are apart at random. Throws when they do not come together. */
-export async function replayApart(seed: number): Promise<Apart> {
+/** The day, or so many entries of it, on two tablets that are apart at random. Throws when they do not come together. */
+export async function replayApart(seed: number, most = Number.POSITIVE_INFINITY): Promise<Apart> {
   const next = random(seed)
   const mishaps: Mishaps = { cut: 0, lostRequests: 0, lostAnswers: 0, sentTwice: 0, serverRestarts: 0, tabletRestarts: 0 }
   const folder = await mkdtemp(join(tmpdir(), 'evenhem-day-'))
@@ -159,8 +159,10 @@ export async function replayApart(seed: number): Promise<Apart> {
   try {
     await cp(`${example}job.json`, `${folder}/job.json`)
     const job = jobIn(await readFile(`${folder}/job.json`))
-    const { entries, site } = await readSite(`${example}job.json`, job, extensions)
-    await enter([...entries].sort((a, b) => inOrder(a.event, b.event)))
+    const whole = await readSite(`${example}job.json`, job, extensions)
+    const entries = [...whole.entries].sort((a, b) => inOrder(a.event, b.event)).slice(0, most)
+    const site = fold(entries)
+    await enter(entries)
     await until(() => all.every((each) => each.waiting === 0 && each.entries === entries.length), all, entries.length)
     const found = await readSite(`${folder}/job.json`, job, extensions)
     if (found.wrong.length > 0) throw new Error(`Unexpected wrong lines, expected none: ${JSON.stringify(found.wrong)}`)

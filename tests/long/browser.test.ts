@@ -1,9 +1,15 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { cp, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { expect, test } from 'vitest'
+import { expect, onTestFinished, test } from 'vitest'
 import { deskFor, drawn, logOf, measure, stands, tabletsIn } from '../browser/away.ts'
+import { example, jobOf, tabletFor } from '../browser/tablet.ts'
+import { violations } from '../tools/axe.ts'
+import { jobOf as manyWindows } from '../tools/jobs.ts'
 
 const { tablet, open } = tabletsIn()
+const using = tabletFor()
+const wcag = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }
 const measured = '.figure:is(.measured, .off)'
 
 test('two tabs of one tablet write one log, and each shows what the other was told', async () => {
@@ -61,3 +67,36 @@ test('a clock that was set back keeps the order in which things were entered', a
   await drawn(page)
   expect(await page.locator(`room-drawing ${measured}`).count()).toBe(0)
 })
+
+test('of many jobs one is chosen from a list, by touch or by its squares, and leads back', async () => {
+  const top = await mkdtemp(join(tmpdir(), 'evenhem-'))
+  onTestFinished(() => rm(top, { recursive: true }))
+  for (const name of ['tern-hollow', 'heron-point']) {
+    await mkdir(join(top, name))
+    await cp(join(example(name), 'job.json'), join(top, name, 'job.json'))
+  }
+  const desk = await deskFor(top)
+  const page = await open(await tablet(), desk.address)
+  await page.getByRole('button', { name: 'Squares for a camera that lead to House at Tern Hollow' }).click()
+  const squares = page.getByRole('img', { name: /^Squares for a camera/ })
+  await expect.poll(() => squares.evaluate((img) => (img as HTMLImageElement).naturalWidth)).toBeGreaterThan(0)
+  expect(await violations(page, wcag)).toEqual([])
+  await page.getByRole('link', { name: 'House at Heron Point' }).click()
+  await page.getByRole('link', { name: 'All jobs' }).click()
+  await page.getByRole('link', { name: 'House at Tern Hollow' }).click()
+  await drawn(page)
+  await measure(page, '89')
+  await expect.poll(() => logOf({ address: `${desk.address}/jobs/tern-hollow` })).toEqual(['89 in'])
+  await desk.stop()
+  await page.reload()
+  await drawn(page)
+})
+
+test('draws only the rooms that come near, of three hundred windows too', async () =>
+  using({ job: await jobOf(JSON.stringify(manyWindows(3, 300, 0))) }, async ({ page }) => {
+    expect(await page.locator('room-strip').count()).toBe(30)
+    expect(await page.locator('room-strip a').count()).toBeLessThan(100)
+    await page.locator('room-strip').nth(26).scrollIntoViewIfNeeded()
+    await page.locator('room-strip').nth(26).locator('svg .glass').first().waitFor({ state: 'attached' })
+    expect(await page.locator('open-list li').count()).toBeLessThan(20)
+  }))
