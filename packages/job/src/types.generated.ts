@@ -962,6 +962,34 @@ export interface WindowFound {
     /** What the photo shows. */
     readonly [k: string]: string
   }
+  /** When a photo was taken, under its hash. */
+  readonly photoOf?: {
+    /** Before the work, the drapery closed or open, a detail, or after something was mended. */
+    readonly [k: string]: 'before' | 'closed' | 'open' | 'detail' | 'after'
+  }
+  /** What was marked on a photo, under its hash: drawn over it, the photo stays as it is. */
+  readonly photoMarks?: {
+    /** Marks, each under a name of its own. */
+    readonly [k: string]: {
+      readonly [k: string]: MarkOnAPhoto
+    }
+  }
+}
+
+/** A mark on a photo. Places on it are shares of its width and height, from the left and from the top, the photo upright. */
+export interface MarkOnAPhoto {
+  /** A ring around a point, an arrow that ends there, an area from one corner to the other, or words. */
+  readonly kind: 'point' | 'arrow' | 'area' | 'words'
+  /** From the left: the point, where an arrow ends, a corner, or where words begin. */
+  readonly x: number
+  /** From the top. */
+  readonly y: number
+  /** Where an arrow begins, or the other corner of an area, from the left. */
+  readonly toX?: number
+  /** The same from the top. */
+  readonly toY?: number
+  /** What it says. */
+  readonly says?: string
 }
 
 /** A value read at the window. */

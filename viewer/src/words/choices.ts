@@ -8,9 +8,13 @@ const english: Readonly<Record<string, string>> = {
 }
 /** Every choice that can be made at a window, in Spanish. */
 export const spanish: Readonly<Record<string, string>> = {
+  after: 'después',
   apron: 'faldón',
+  area: 'zona',
+  arrow: 'flecha',
   bare: 'sin acabado',
   battery: 'batería',
+  before: 'antes',
   between: 'punto medio',
   'box pleat': 'pliegue de tabla',
   carpet: 'alfombra',
@@ -20,12 +24,14 @@ export const spanish: Readonly<Record<string, string>> = {
   ceiling: 'techo',
   chain: 'cadena',
   clip: 'pinza',
+  closed: 'cerrada',
   concrete: 'hormigón',
   'continuous loop': 'lazo continuo',
   cord: 'cordón',
   corners: 'esquinas',
   'corners and seams': 'esquinas y costuras',
   crown: 'cornisa',
+  detail: 'detalle',
   detector: 'sensor de humo',
   diffuser: 'difusor',
   'door swing': 'giro de puerta',
@@ -59,6 +65,7 @@ export const spanish: Readonly<Record<string, string>> = {
   'old hardware': 'herraje viejo',
   'one-way left': 'apertura a la izquierda',
   'one-way right': 'apertura a la derecha',
+  open: 'abierta',
   other: 'otro',
   out: 'hacia fuera',
   outlet: 'tomacorriente',
@@ -72,6 +79,7 @@ export const spanish: Readonly<Record<string, string>> = {
   'pinch pleat': 'pliegue pellizcado',
   pipe: 'tubo',
   plaster: 'yeso',
+  point: 'punto',
   reach: 'alcanza el extremo',
   register: 'salida de aire',
   'returned rod': 'barra con retorno',
@@ -102,6 +110,7 @@ export const spanish: Readonly<Record<string, string>> = {
   'wall angle': 'ángulo de pared',
   wand: 'varilla',
   wood: 'madera',
+  words: 'palabras',
 }
 
 /** A choice in the reader's words; one that has none goes by its own name. */

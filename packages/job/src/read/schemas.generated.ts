@@ -1376,6 +1376,31 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "minLength": 1,
                 "description": "What the photo shows."
               }
+            },
+            "photoOf": {
+              "type": "object",
+              "description": "When a photo was taken, under its hash.",
+              "additionalProperties": {
+                "enum": [
+                  "before",
+                  "closed",
+                  "open",
+                  "detail",
+                  "after"
+                ],
+                "description": "Before the work, the drapery closed or open, a detail, or after something was mended."
+              }
+            },
+            "photoMarks": {
+              "type": "object",
+              "description": "What was marked on a photo, under its hash: drawn over it, the photo stays as it is.",
+              "additionalProperties": {
+                "type": "object",
+                "description": "Marks, each under a name of its own.",
+                "additionalProperties": {
+                  "$ref": "#/$defs/photoMark"
+                }
+              }
             }
           },
           "unevaluatedProperties": false
@@ -2514,6 +2539,58 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "$ref": "#/$defs/with",
           "x-evenhem-with": "treatment",
           "description": "What plugins add to a treatment."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "photoMark": {
+      "title": "Mark on a photo",
+      "type": "object",
+      "description": "A mark on a photo. Places on it are shares of its width and height, from the left and from the top, the photo upright.",
+      "required": [
+        "kind",
+        "x",
+        "y"
+      ],
+      "properties": {
+        "kind": {
+          "enum": [
+            "point",
+            "arrow",
+            "area",
+            "words"
+          ],
+          "description": "A ring around a point, an arrow that ends there, an area from one corner to the other, or words."
+        },
+        "x": {
+          "type": "number",
+          "minimum": 0,
+          "maximum": 1,
+          "description": "From the left: the point, where an arrow ends, a corner, or where words begin."
+        },
+        "y": {
+          "type": "number",
+          "minimum": 0,
+          "maximum": 1,
+          "description": "From the top."
+        },
+        "toX": {
+          "type": "number",
+          "minimum": 0,
+          "maximum": 1,
+          "description": "Where an arrow begins, or the other corner of an area, from the left."
+        },
+        "toY": {
+          "type": "number",
+          "minimum": 0,
+          "maximum": 1,
+          "description": "The same from the top."
+        },
+        "says": {
+          "type": "string",
+          "minLength": 1,
+          "maxLength": 200,
+          "description": "What it says."
         }
       },
       "unevaluatedProperties": false
