@@ -2,6 +2,7 @@ import { forms } from '@evenhem/plugins/forms'
 import { expect, test } from 'vitest'
 import { spanish } from '../src/words/choices.ts'
 import { deskTables } from '../src/words/desk.ts'
+import { photoTables } from '../src/words/photos.ts'
 import { type Language, languages, tables } from '../src/words.ts'
 
 /** Every text of a table by its path. */
@@ -10,7 +11,8 @@ const texts = (table: object, at = ''): readonly (readonly [string, string])[] =
     typeof value === 'string' ? [[`${at}${key}`, value]] : texts(value, `${at}${key}.`),
   )
 const holes = (text: string) => [...text.matchAll(/\{\w+\}/g)].map(([hole]) => hole).sort()
-const of = (language: Language) => new Map([...texts(tables[language]), ...texts(deskTables[language], 'desk.')])
+const of = (language: Language) =>
+  new Map([...texts(tables[language]), ...texts(deskTables[language], 'desk.'), ...texts(photoTables[language], 'photos.')])
 
 test.each(languages)('%s says everything with the same values', (language) => {
   const own = of(language)

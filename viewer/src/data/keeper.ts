@@ -21,6 +21,19 @@ export interface KeptEntry {
   readonly id: string
   readonly entry: SentEntry
 }
+/** A photo that was taken on this tablet. Its bytes are kept apart, until the server has them. */
+export interface KeptPhoto {
+  readonly job: string
+  /** SHA-256 of its bytes, in hexadecimal. */
+  readonly hash: string
+  readonly size: number
+  readonly type: string
+  readonly sent: boolean
+  /** A small JPEG of it, where this browser can read the picture. */
+  readonly small?: ArrayBuffer
+  /** Why the server did not take it, in every language. */
+  readonly refused?: Readonly<Record<string, string>>
+}
 /** Where this tablet keeps a job: the order as it was served, its own lines until they arrive and after, and what others wrote. */
 export interface Keeper {
   /** Whether what is kept outlasts the page. */
@@ -41,6 +54,10 @@ export interface Keeper {
     make: (device: string, kept: readonly KeptLine[]) => readonly KeptLine[],
   ) => Promise<readonly KeptLine[]>
   readonly replace: (job: string, gone: readonly KeptLine[], instead: readonly KeptLine[]) => Promise<void>
+  readonly photos: (job: string) => Promise<readonly KeptPhoto[]>
+  /** Keeps a photo with its bytes; without bytes those that are kept are forgotten. Throws when there is no room. */
+  readonly keepPhoto: (photo: KeptPhoto, bytes?: ArrayBuffer) => Promise<void>
+  readonly bytesOf: (hash: string) => Promise<ArrayBuffer | undefined>
 }
 
 interface Stores extends DBSchema {
@@ -48,6 +65,8 @@ interface Stores extends DBSchema {
   device: { key: string; value: string }
   served: { key: string; value: ServedCopy }
   entries: { key: [string, string]; value: KeptEntry; indexes: { job: string } }
+  photos: { key: [string, string]; value: KeptPhoto; indexes: { job: string } }
+  photoBytes: { key: string; value: ArrayBuffer }
 }
 type Database = IDBPDatabase<Stores>
 
@@ -66,16 +85,20 @@ export async function openKeeper(waits: () => void = () => {}): Promise<Keeper> 
   }
 }
 
-/** Version 1 had no `served` and no `entries`: lines that wait from then are taken over as they are. */
+/** Version 1 had only lines and the device, version 2 no photos: what waits from then is taken over as it is. */
 const open = (waits: () => void): Promise<Database> =>
-  openDB<Stores>('evenhem', 2, {
+  openDB<Stores>('evenhem', 3, {
     upgrade(db, before) {
       if (before < 1) {
         db.createObjectStore('lines', { keyPath: ['job', 'by', 'n'] }).createIndex('job', 'job')
         db.createObjectStore('device')
       }
-      db.createObjectStore('served')
-      db.createObjectStore('entries', { keyPath: ['job', 'id'] }).createIndex('job', 'job')
+      if (before < 2) {
+        db.createObjectStore('served')
+        db.createObjectStore('entries', { keyPath: ['job', 'id'] }).createIndex('job', 'job')
+      }
+      db.createObjectStore('photos', { keyPath: ['job', 'hash'] }).createIndex('job', 'job')
+      db.createObjectStore('photoBytes')
     },
     blocked: waits,
     // A newer page in another tab goes before this one, which opens the database again when it next needs it.
@@ -137,6 +160,16 @@ function inDatabase(use: Use): Keeper {
         await tx.done
         return made
       }),
+    photos: (job) => use((db) => db.getAllFromIndex('photos', 'job', job)),
+    keepPhoto: (photo, bytes) =>
+      use(async (db) => {
+        const tx = db.transaction(['photos', 'photoBytes'], 'readwrite', { durability: 'strict' })
+        await tx.objectStore('photos').put(photo)
+        if (bytes) await tx.objectStore('photoBytes').put(bytes, photo.hash)
+        else await tx.objectStore('photoBytes').delete(photo.hash)
+        await tx.done
+      }),
+    bytesOf: (hash) => use((db) => db.get('photoBytes', hash)),
     replace: (_job, gone, instead) =>
       use(async (db) => {
         const tx = db.transaction('lines', 'readwrite', { durability: 'strict' })
@@ -152,6 +185,8 @@ export function inMemory(device = newName()): Keeper {
   let [name, kept]: [string, readonly KeptLine[]] = [device, []]
   const served = new Map<string, ServedCopy>()
   const entries = new Map<string, KeptEntry>()
+  const photos = new Map<string, KeptPhoto>()
+  const bytesOf = new Map<string, ArrayBuffer>()
   const linesOf = (job: string) => kept.filter((line) => line.job === job).sort(byNumber)
   return {
     lasts: false,
@@ -173,6 +208,13 @@ export function inMemory(device = newName()): Keeper {
       kept = [...kept, ...made]
       return made
     },
+    photos: async (job) => [...photos.values()].filter((photo) => photo.job === job),
+    keepPhoto: async (photo, bytes) => {
+      photos.set(`${photo.job} ${photo.hash}`, photo)
+      if (bytes) bytesOf.set(photo.hash, bytes)
+      else bytesOf.delete(photo.hash)
+    },
+    bytesOf: async (hash) => bytesOf.get(hash),
     replace: async (_job, gone, instead) => {
       const isGone = (line: KeptLine) =>
         [...gone, ...instead].some(({ by, n, job }) => by === line.by && n === line.n && job === line.job)

@@ -66,7 +66,8 @@ export async function ask(
   init: RequestInit = {},
   waitMs = patienceMs,
 ): Promise<{ readonly ok: boolean; readonly status: number; readonly tag: string; readonly body: Body }> {
-  const headers = { accept: 'application/json', ...(init.body ? { 'content-type': 'application/json' } : {}) }
+  const type = typeof init.body === 'string' ? 'application/json' : 'application/octet-stream'
+  const headers = { accept: 'application/json', ...(init.body ? { 'content-type': type } : {}) }
   const answer = await fetch(path, { ...init, headers, signal: AbortSignal.timeout(waitMs) })
   const body: unknown = await answer.json().catch(() => undefined)
   if (typeof body !== 'object' || body === null) throw new Error(`${path} answered ${answer.status}`)
@@ -100,6 +101,34 @@ export const jobServer = (base: string): JobServer => ({
     return { is: 'behind', code: body.code, message: body.message ?? '', ...(last ? { last } : {}) }
   },
 })
+
+/** How far a photo has come to the server. */
+export interface PhotoState {
+  /** Bytes that it has. */
+  readonly have: number
+  /** It has all of it, and took it in. */
+  readonly done: boolean
+  readonly refused?: { readonly says: Readonly<Record<string, string>> }
+}
+/** What the server does about photos, each named by the SHA-256 of its bytes. */
+export interface PhotoServer {
+  readonly state: (hash: string) => Promise<PhotoState>
+  /** Sends bytes that begin `from` there; where the server has other than that many, it says how many. */
+  readonly send: (hash: string, bytes: ArrayBuffer, from: number, size: number) => Promise<PhotoState>
+  /** Where a copy of it lies, so many pixels long. */
+  readonly address: (hash: string, long: 320 | 1600) => string
+}
+export const photoServer = (base: string): PhotoServer => ({
+  state: async (hash) => photoState(await ask(`${base}photos/${hash}`)),
+  send: async (hash, bytes, from, size) =>
+    photoState(await ask(`${base}photos/${hash}?from=${from}&size=${size}`, { method: 'PUT', body: bytes }, patienceForJobMs)),
+  address: (hash, long) => `${base}photos/${hash}/${long}`,
+})
+function photoState({ ok, status, body }: Awaited<ReturnType<typeof ask>>): PhotoState {
+  if (!ok && typeof body.have !== 'number') throw refusedBy('photos', status, body)
+  const { have, done, refused } = body as unknown as PhotoState
+  return { have: Number(have), done: done === true, ...(refused ? { refused } : {}) }
+}
 
 /** Where the routes of this page's job begin: its own folder. */
 export const baseNow = (): string => location.pathname.slice(0, location.pathname.lastIndexOf('/') + 1)

@@ -1,11 +1,13 @@
 import type { Place } from '@evenhem/job'
 import { type Keeper, openKeeper } from './keeper.ts'
 import { Live } from './live.ts'
-import { type JobServer, jobServer, Refused, type Served, type ServedCopy } from './served.ts'
+import { PhotoBox } from './photo-box.ts'
+import { type JobServer, jobServer, photoServer, Refused, type Served, type ServedCopy } from './served.ts'
 import { SiteStore } from './site.ts'
 
 export { lasting } from './lasting.ts'
 export { baseNow } from './served.ts'
+export { photosIn } from './site-photos.ts'
 
 /** With a copy of the job, nobody waits longer than this for the server. */
 const startsAfterMs = 1_500
@@ -25,13 +27,16 @@ export class Tablet extends EventTarget {
   private live?: Live
   private copy: ServedCopy
   readonly site: SiteStore
+  readonly photos: PhotoBox
 
   private constructor(keeper: Keeper, server: JobServer, copy: ServedCopy) {
     super()
     this.keeper = keeper
     this.server = server
     this.copy = copy
-    this.site = new SiteStore(keyOf(server.base, copy.served), keeper, server)
+    const key = keyOf(server.base, copy.served)
+    this.site = new SiteStore(key, keeper, server)
+    this.photos = new PhotoBox(key, keeper, photoServer(server.base))
     this.tabs.onmessage = () => void this.site.reread()
     this.site.addEventListener('kept', () => this.tabs.postMessage('kept'))
   }
@@ -48,12 +53,13 @@ export class Tablet extends EventTarget {
   }
   /** Takes up what was found, and stays in contact. */
   async start(): Promise<void> {
-    const { site, server, keeper } = this
-    await site.start()
+    const { site, server, keeper, photos } = this
+    await Promise.all([site.start(), photos.start()])
     this.live = new Live(server.base, await keeper.device(), {
       opened: () => {
         site.hears(true)
         void site.refresh()
+        void photos.send()
         void this.again()
       },
       lost: () => site.hears(false),
@@ -66,6 +72,7 @@ export class Tablet extends EventTarget {
   close(): void {
     this.live?.close()
     this.tabs.close()
+    this.photos.close()
     this.site.stop()
   }
 

@@ -1,6 +1,7 @@
 import type { Place, Readings } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Entered, SentEntry } from './site.ts'
+import type { SitePhoto } from './site-photos.ts'
 
 /** What a sheet may do about what was found on site. */
 export interface SiteTools {
@@ -18,6 +19,10 @@ export interface SiteTools {
   readonly live: (place: Place) => readonly SentEntry[]
   /** Places below a place at which values stand against each other. */
   readonly conflicts: (below: Place) => readonly Place[]
+  /** The photos of a window, in the order in which they were taken. */
+  readonly photos: (window: Place) => readonly SitePhoto[]
+  /** Keeps pictures as photos of a window; resolves with the names of those that were kept. That there was no room is said on the page. */
+  readonly takePhotos: (window: Place, files: readonly Blob[], says: string) => Promise<readonly string[]>
   /** Entries below a place whose values were left out. */
   readonly refused: (below: Place) => readonly SentEntry[]
 }

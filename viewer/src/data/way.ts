@@ -1,12 +1,13 @@
 import type { Place, PlacedWindow } from '@evenhem/job'
 
-export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'ladder'
-const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'ladder']
+export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'photos' | 'ladder'
+const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'photos', 'ladder']
 /** What lies over the sheet: the list of findings or of stages, a number's working with the numbers that led to it, the last one shown, or the pad for a place, with how many steps lie behind it. */
 export type Over =
   | { readonly is: 'nothing' }
   | { readonly is: 'findings' }
   | { readonly is: 'stages' }
+  | { readonly is: 'photo'; readonly hash: string }
   | { readonly is: 'working'; readonly trail: readonly string[] }
   | { readonly is: 'pad'; readonly at: Place; readonly behind: number }
 /** Where on a window's sheet somebody is. */

@@ -1,4 +1,4 @@
-import { nameOf, type Place, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
+import { below, nameOf, type Place, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { ReadingUnit } from '@evenhem/length'
 import { planText } from '@evenhem/planner'
 import { css, html, LitElement, nothing } from 'lit'
@@ -11,6 +11,7 @@ import { writeLast } from '../data/progress.ts'
 import type { Refused, Served } from '../data/served.ts'
 import type { PutShown, SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered, SiteStore } from '../data/site.ts'
+import type { photosIn, SitePhoto } from '../data/site-photos.ts'
 import type { Tablet } from '../data/tablet.ts'
 import type { SiteTools } from '../data/tools.ts'
 import { type Address, readAddress } from '../data/way.ts'
@@ -43,6 +44,7 @@ export class EvenhemApp extends LitElement {
   private readonly planning = startPlanning()
   private readonly choices = new Choices(this)
   private tablet?: Tablet
+  private photosOf?: typeof photosIn
   /** The order's own readings with what was found on site. */
   private readings: Readings = {}
   @state() private put?: PutShown
@@ -95,7 +97,7 @@ export class EvenhemApp extends LitElement {
     const order = this.order()
     return (
       order &&
-      html`<window-sheet .order=${order} .light=${light} .windows=${windows} .tools=${tools} .contact=${contact} .lasting=${lasting}></window-sheet>`
+      html`<window-sheet .order=${order} .light=${light} .windows=${windows} .tools=${tools} .contact=${contact} .lasting=${lasting} .photos=${this.photos(order.found.place)}></window-sheet>`
     )
   }
   private housePage() {
@@ -157,7 +159,8 @@ export class EvenhemApp extends LitElement {
   private async load(): Promise<void> {
     await this.lead()
     const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts'), import('../elements/notice-strip.ts')])
-    const { Tablet, baseNow, lasting } = await import('../data/tablet.ts')
+    const { Tablet, baseNow, lasting, photosIn } = await import('../data/tablet.ts')
+    this.photosOf = photosIn
     this.tablet?.close()
     const tablet = await Tablet.open(baseNow(), () => (this.notice = { is: 'otherTab' }))
     this.tablet = tablet
@@ -171,6 +174,7 @@ export class EvenhemApp extends LitElement {
     this.canShow = true
     site.addEventListener('change', () => this.follow())
     tablet.addEventListener('order', () => this.reorder())
+    tablet.photos.addEventListener('change', () => this.requestUpdate())
     this.follow()
     this.lasting = await lasting(() => (this.notice ??= { is: 'needsServer' }))
   }
@@ -205,6 +209,22 @@ export class EvenhemApp extends LitElement {
     this.following = this.following.then(again).catch(this.failed)
   }
 
+  private photos(window: Place): readonly SitePhoto[] {
+    return this.tablet && this.photosOf ? this.photosOf(this.readings, window, this.tablet.photos) : []
+  }
+  /** Photos are kept one after the other: what there is room for stays. */
+  private async takePhotos(window: Place, files: readonly Blob[], says: string): Promise<readonly string[]> {
+    const hashes: string[] = []
+    for (const file of files) {
+      const hash = await this.tablet?.photos.take(file).catch((error) => {
+        this.notice = { is: 'notKept', why: told(error) }
+      })
+      if (hash && (await this.putAll([{ place: below(window, 'found', 'photos', hash), value: says, read: says }], 'quietly')))
+        hashes.push(hash)
+    }
+    return hashes
+  }
+
   /** What the sheet may do about what was found. */
   private readonly tools: SiteTools = {
     put: (entered, how) => this.putAll(entered, how),
@@ -217,6 +237,8 @@ export class EvenhemApp extends LitElement {
     live: (place) => this.site?.live(place) ?? [],
     conflicts: (below) => this.site?.conflicts(below) ?? [],
     refused: (below) => this.site?.refused(below) ?? [],
+    photos: (window) => this.photos(window),
+    takePhotos: (window, files, says) => this.takePhotos(window, files, says),
   }
 
   private async putAll(entered: readonly Entered[], how?: 'quietly'): Promise<boolean> {

@@ -2,7 +2,7 @@ import { factsOf } from '../data/facts.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SiteTools } from '../data/tools.ts'
 import type { Leaf } from '../elements/title-block.ts'
-import { fill, words } from '../words.ts'
+import { counted, fill, words } from '../words.ts'
 
 /** The checks that are decided on the drawing of level or of hem. */
 const decided: Readonly<Record<'level' | 'hem', readonly string[]>> = {
@@ -18,7 +18,7 @@ function choiceState(checks: ReturnType<typeof checksOf>): string {
 }
 
 /** The sheets of a window that there is something for, each with its state in words. */
-export function leavesOf(sheet: Sheet, tools: SiteTools): readonly Leaf[] {
+export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number): readonly Leaf[] {
   const { plan, place, unit, language } = sheet
   const standing = plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined)
   const open = standing.length + plan.faults.length + tools.conflicts(place).length
@@ -32,6 +32,11 @@ export function leavesOf(sheet: Sheet, tools: SiteTools): readonly Leaf[] {
     ...(holes.length > 0 ? [{ id: 'marks', name: words.marks, state: fill(words.holes, { n: holes.length }) }] : []),
     ...(maps.length > 0 ? [{ id: 'hooks', name: words.hooks, state: fill(words.hooksAndBearers, hooks) }] : []),
     ...drawn.map((view) => ({ id: view, name: words[view], state: choiceState(checksOf(sheet, view)) })),
+    {
+      id: 'photos',
+      name: words.photos,
+      state: photos === 0 ? words.noPhotos : counted(photos, words.photosOne, words.photosMany),
+    },
     { id: 'report', name: words.report, state: words.reportState, href: `report?units=${unit}&lang=${language}` },
   ]
 }

@@ -8,6 +8,7 @@ import type { Lasting } from '../data/lasting.ts'
 import type { Light } from '../data/preferences.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered } from '../data/site.ts'
+import type { SitePhoto } from '../data/site-photos.ts'
 import type { SiteTools } from '../data/tools.ts'
 import {
   addressOf,
@@ -63,6 +64,8 @@ import '../elements/working-panel.ts'
 import './hooks-view.ts'
 import './ladder-view.ts'
 import './pad-view.ts'
+import './photo-view.ts'
+import './photos-view.ts'
 import './room-drawing.ts'
 
 /** The sheet of one window: drawing first, what was checked, one step, and the way around. */
@@ -78,6 +81,8 @@ export class WindowSheet extends SpokenElement {
   @property({ attribute: false }) tools!: SiteTools
   @property({ attribute: false }) contact?: Contact
   @property({ attribute: false }) lasting?: Lasting
+  /** Told anew whenever a photo came or went on its way. */
+  @property({ attribute: false }) photos: readonly SitePhoto[] = []
   @state() private way: Way = start
   @state() private drapery: Looking = 'drawn'
   @state() private panel = 0
@@ -103,6 +108,10 @@ export class WindowSheet extends SpokenElement {
     this.addEventListener('close-working', () => this.close())
     this.addEventListener('enter-value', (event) => this.enter((event as CustomEvent<Place>).detail))
     this.addEventListener('put-values', (event) => this.put((event as CustomEvent<readonly Entered[]>).detail))
+    this.addEventListener('open-photo', (event) => {
+      const { detail: hash } = event as CustomEvent<string>
+      void this.go((way) => ({ ...way, over: { is: 'photo', hash } }))
+    })
     this.addEventListener('open-stages', () => this.go((way) => ({ ...way, over: { is: 'stages' } })))
     this.addEventListener('open-findings', () => this.go((way) => ({ ...way, over: { is: 'findings' } })))
   }
@@ -144,6 +153,7 @@ export class WindowSheet extends SpokenElement {
     const covered = way.over.is !== 'nothing' && !this.wide.matches
     if (way.view === 'ladder') return this.ladder()
     if (way.over.is === 'pad') return this.pad(way.over.at)
+    if (way.over.is === 'photo') return this.photo(way.over.hash)
     return html`
       <sheet-bar .contact=${this.contact} .lasting=${this.lasting} .windows=${this.windows} .at=${sheet.place} .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
         .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
@@ -153,7 +163,7 @@ export class WindowSheet extends SpokenElement {
       <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
       <div class="findings" ?inert=${covered}>${this.beside()}</div>
       <main>${this.main()}</main>
-      <title-block .leaves=${leavesOf(this.sheet, this.tools)} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
+      <title-block .leaves=${leavesOf(this.sheet, this.tools, this.photos.length)} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
   }
 
   /** The window before or after this one, as it is walked. */
@@ -170,6 +180,10 @@ export class WindowSheet extends SpokenElement {
   private pad(at: Place) {
     return html`<pad-view .sheet=${this.sheet} .at=${at} .tools=${this.tools} @go-back=${() => this.leave(1)}></pad-view>`
   }
+  private photo(hash: string) {
+    const photo = this.photos.find((each) => each.hash === hash)
+    return html`<photo-view .sheet=${this.sheet} .photo=${photo} .tools=${this.tools} @go-back=${() => this.leave(1)}></photo-view>`
+  }
   private enter(at: Place): void {
     void this.go((way) => toPad(way, at))
   }
@@ -184,6 +198,8 @@ export class WindowSheet extends SpokenElement {
   private main() {
     const { sheet, way } = this
     const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
+    if (way.view === 'photos')
+      return html`<photos-view .sheet=${sheet} .tools=${this.tools} .photos=${this.photos}></photos-view>`
     if (way.view === 'hooks')
       return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.wide.matches ? nothing : this.viewSwitch()}</hooks-view>`
     return html`<room-drawing .view=${this.pictured()} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
@@ -235,7 +251,7 @@ export class WindowSheet extends SpokenElement {
     const { over } = this.way
     if (over.is === 'nothing') return nothing
     if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
-    if (over.is === 'pad') return nothing
+    if (over.is === 'pad' || over.is === 'photo') return nothing
     if (over.is === 'stages')
       return html`<div class="over"><stage-list .stages=${shownStages(this.sheet, this.stepShown)} @go-to-step=${(event: CustomEvent<string>) => this.toStep(event.detail)}></stage-list></div>`
     const working = this.working(over.trail)
@@ -316,7 +332,7 @@ export class WindowSheet extends SpokenElement {
 
   private readonly onKey = (event: KeyboardEvent): void => {
     // The pad answers by itself.
-    if (event.key !== 'Escape' || this.way.over.is === 'nothing' || this.way.over.is === 'pad') return
+    if (event.key !== 'Escape' || ['nothing', 'pad', 'photo'].includes(this.way.over.is)) return
     event.preventDefault()
     this.close()
   }
@@ -357,7 +373,7 @@ export class WindowSheet extends SpokenElement {
   }
 
   private moveFocus(before: Way): void {
-    if (this.way.over.is !== 'nothing' && this.way.over.is !== 'pad')
+    if (!['nothing', 'pad', 'photo'].includes(this.way.over.is))
       this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
     else if (before.over.is === 'working' && !this.cameFrom?.isConnected) this.drawing?.focusFigure(before.over.trail[0] ?? '')
     else if (before.over.is !== 'nothing') this.cameFrom?.focus()

@@ -1,0 +1,64 @@
+import { createHash } from 'node:crypto'
+import { readdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Page } from 'playwright'
+import { expect, test } from 'vitest'
+import { violations } from '../tools/axe.ts'
+import { deskFor, drawn, stands, tabletsIn } from './away.ts'
+
+const { tablet, open } = tabletsIn()
+const wcag = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }
+
+/** Runs in the page: a picture drawn by program, as a camera would hand it over. */
+const picture = (page: Page, seed: number): Promise<readonly number[]> =>
+  page.evaluate(async (seed) => {
+    const canvas = document.createElement('canvas')
+    canvas.width = 1200
+    canvas.height = 900
+    const pen = canvas.getContext('2d') as CanvasRenderingContext2D
+    pen.fillStyle = '#e6eeee'
+    pen.fillRect(0, 0, 1200, 900)
+    pen.fillStyle = '#ece4d3'
+    for (let x = 100; x < 1100; x += 40) pen.fillRect(x, 120, 24, 600 + ((x * seed) % 60))
+    const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg', 0.9))
+    return [...new Uint8Array(await (blob as Blob).arrayBuffer())]
+  }, seed)
+
+test('photos are taken without a server, marked, named, and arrive as they were taken', async () => {
+  const desk = await deskFor()
+  const page = await open(await tablet(), desk.address)
+  await drawn(page)
+  await page.locator('title-block').getByRole('button', { name: 'Photos' }).click()
+  await desk.stop()
+  const bytes = Buffer.from(await picture(page, 7))
+  const name = createHash('sha256').update(bytes).digest('hex')
+  await page.getByLabel('Take a photo').setInputFiles({ name: 'IMG 1.jpg', mimeType: 'image/jpeg', buffer: bytes })
+
+  const photo = page.locator('photo-view')
+  await photo.getByLabel('What it shows').fill('Left bracket, plate on the casing')
+  await photo.getByRole('button', { name: 'Save' }).click()
+  await photo.getByRole('button', { name: 'before the work' }).click()
+  await photo.getByRole('button', { name: 'Arrow' }).click()
+  await photo.locator('.frame').click({ position: { x: 200, y: 150 } })
+  await photo.getByRole('button', { name: 'Words' }).click()
+  await photo.locator('.frame').press('ArrowRight')
+  await photo.locator('.frame').press('Enter')
+  await photo.getByLabel('What the words say').fill('chipped')
+  await photo.getByRole('button', { name: 'Put there' }).click()
+  expect(await photo.locator('ul li').count()).toBe(2)
+  expect(await violations(page, wcag)).toEqual([])
+  await page.keyboard.press('Escape')
+  await page.getByText('waits on this tablet').waitFor()
+  expect(await violations(page, wcag)).toEqual([])
+
+  await page.reload()
+  await page.getByRole('button', { name: /Left bracket, plate on the casing/ }).waitFor()
+  await desk.start()
+  await stands(page, 'In contact with the server').waitFor()
+  await expect
+    .poll(async () => readdir(join(desk.folder, 'photos')).catch(() => []), { timeout: 10_000 })
+    .toContain(`${name}.jpg`)
+  await page.getByText('waits on this tablet').waitFor({ state: 'detached' })
+  const small = await fetch(`${desk.address}/photos/${name}/320`)
+  expect([small.status, small.headers.get('content-type')]).toEqual([200, 'image/jpeg'])
+})
