@@ -68,6 +68,10 @@ export function tabletsIn(extra: readonly string[] = []): {
       page.on('pageerror', (error) => {
         throw error
       })
+      // What the network does is said as an error too; that a policy was broken is one.
+      page.on('console', (message) => {
+        if (/Content Security Policy/.test(message.text())) throw new Error(message.text())
+      })
       await page.goto(address)
       return page
     },

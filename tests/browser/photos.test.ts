@@ -45,7 +45,7 @@ test('photos are taken without a server, marked, named, and arrive as they were 
   await photo.locator('.frame').press('Enter')
   await photo.getByLabel('What the words say').fill('chipped')
   await photo.getByRole('button', { name: 'Put there' }).click()
-  expect(await photo.locator('ul li').count()).toBe(2)
+  await expect.poll(() => photo.locator('ul li').count()).toBe(2)
   expect(await violations(page, wcag)).toEqual([])
   await page.keyboard.press('Escape')
   await page.getByText('waits on this tablet').waitFor()

@@ -11,10 +11,11 @@ export const plainPage = css`
   .quiet { color: var(--ink2) }
   .fail { color: var(--fail) }
   label { display: block; margin-top: 20px; font-size: 17px; font-weight: 600 }
-  input { display: block; width: 100%; min-height: 64px; margin-top: 6px; padding: 8px 14px; font: inherit; font-size: 26px; color: inherit; background: var(--sheet); border: 2px solid var(--line); border-radius: 6px }
+  input { display: block; width: 100%; min-height: 64px; margin-top: 6px; padding: 8px 14px; font-size: 26px; color: inherit; background: var(--sheet); border: 2px solid var(--line); border-radius: 6px }
   .button { margin-top: 22px; width: 100% }
   li { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: 6px 16px; align-items: center; padding: 12px 0; border-top: 1px solid var(--faint); font-size: 18px; line-height: 1.3 }
   small { display: block; font-size: 15.5px; color: var(--ink2) }
   .squares { display: block; width: min(100%, 300px); height: auto; margin: 18px 0; background: #fff }
+  .job { color: var(--act); font-weight: 600; display: inline-flex; min-height: 48px; align-items: center }
   .back { display: inline-flex; align-items: center; min-height: 48px; margin: -12px 0 8px; color: var(--act); font-size: 17px; font-weight: 600 }
 `

@@ -12,6 +12,7 @@ export const base = css`
   :host([hidden]) { display: none }
   h1, h2, h3, p, ul, ol, dl, dd { margin: 0; padding: 0 }
   ul, ol { list-style: none }
+  input, textarea, ::file-selector-button { font: inherit }
   button { font: inherit; color: inherit; background: none; border: 0; padding: 0; margin: 0; cursor: pointer; text-align: inherit; touch-action: manipulation; -webkit-tap-highlight-color: transparent }
   :focus { outline: none }
   :focus-visible { outline: 3px solid var(--act); outline-offset: 2px }

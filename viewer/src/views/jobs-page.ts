@@ -47,7 +47,7 @@ export class JobsPage extends SpokenElement {
   }
   private job(job: ListedJob) {
     const isOpen = this.squares === job.at
-    return html`<li><div><a class="back" style="margin: 0" href=${job.at}>${job.name}</a>
+    return html`<li><div><a class="job" href=${job.at}>${job.name}</a>
         <small>${[job.number, job.customer, job.install && fill(deskWords().installOn, { day: job.install })].filter(Boolean).join(' · ')}</small>
         <small>${this.state(job)}</small></div>
       <button class="chip" aria-expanded=${isOpen} aria-label=${fill(deskWords().squaresFor, { name: job.name })} @click=${() => (this.squares = isOpen ? undefined : job.at)}>${deskWords().squares}</button>

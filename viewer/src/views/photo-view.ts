@@ -52,13 +52,19 @@ export class PhotoView extends SpokenElement {
 
   override connectedCallback(): void {
     super.connectedCallback()
+    addEventListener('keydown', this.onKey)
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('h1')?.focus())
+  }
+
+  override disconnectedCallback(): void {
+    removeEventListener('keydown', this.onKey)
+    super.disconnectedCallback()
   }
 
   override render() {
     const { photo, sheet } = this
     const says = photo?.says ?? photoWords().none
-    return html`<main @keydown=${this.onKey}><header><button class="back" aria-label=${words.back} @click=${this.leave}><svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg></button>
+    return html`<main><header><button class="back" aria-label=${words.back} @click=${this.leave}><svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg></button>
         <div><small>${sheet.room.name}, ${sheet.window.name}</small><h1 tabindex="-1">${says}</h1></div></header>
       ${photo ? html`<photo-marks .src=${photo.large} .says=${photo.says} .marks=${photo.marks} .kind=${this.kind} @marked=${this.marked}></photo-marks><div class="told">${this.about(photo)}</div>` : nothing}</main>`
   }

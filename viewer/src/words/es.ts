@@ -202,7 +202,7 @@ export const es: Words = {
   gone: 'retirado',
   nothingRead: 'Toca un ? y anota lo que dice la cinta.',
   level: 'Nivel',
-  hem: 'Dobladillo',
+  hem: 'Bajos',
   levelTitle: '{window}: qué puede seguir la barra. Las alturas están exageradas.',
   pinsOf: 'Ganchos del {panel}, como cuelga',
   hookN: 'n.º {n}',
