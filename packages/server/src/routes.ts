@@ -6,6 +6,7 @@ import { listed } from './job-list.ts'
 import type { Jobs, ServedJob } from './jobs.ts'
 import { guestIn } from './live.ts'
 import { serveLog } from './log.ts'
+import { type PhotoSettings, servePhotos } from './photos.ts'
 import { type Reporter, wishesIn } from './report.ts'
 import { readSite } from './site.ts'
 import { sendPage } from './viewer.ts'
@@ -17,9 +18,17 @@ export interface Place {
 }
 
 type Text = Readonly<Record<string, unknown>>
+/** What the routes of jobs work with. */
+export interface Serving {
+  /** The folder of the built viewer. */
+  readonly viewer: string
+  readonly report: Reporter
+  readonly extensions: Extensions
+  readonly photos?: PhotoSettings
+}
 
 /** All jobs, and the routes of each: at the root where there is one, else under `/jobs/` and the name of its folder. */
-export function serveJobs(server: FastifyInstance, jobs: Jobs, viewer: string, report: Reporter, extensions: Extensions): void {
+export function serveJobs(server: FastifyInstance, jobs: Jobs, { viewer, report, extensions, photos }: Serving): void {
   const jobOf = async ({ params }: FastifyRequest): Promise<ServedJob> => {
     const name = String((params as Text).name ?? '')
     const job = await jobs.named(name)
@@ -33,6 +42,7 @@ export function serveJobs(server: FastifyInstance, jobs: Jobs, viewer: string, r
   serveLog(server, place, extensions)
   serveLive(server, place)
   serveReport(server, place, report, extensions)
+  servePhotos(server, place, photos)
 }
 
 /** The page of each of many jobs. */

@@ -13,6 +13,7 @@ import { type ListedJob, listed } from './job-list.ts'
 import { jobsAt } from './jobs.ts'
 import { type Network, ownAddress } from './network.ts'
 import { pairing } from './pairing.ts'
+import type { PhotoSettings } from './photos.ts'
 import { reporter } from './report.ts'
 import { serveJobs } from './routes.ts'
 import { type Pace, streamsOf, usualPace, watchRevoked } from './streams.ts'
@@ -30,6 +31,7 @@ export interface ServerOptions {
   readonly pace?: Pace
   /** Left out: this machine only, and nobody needs to pair. */
   readonly network?: Network
+  readonly photos?: PhotoSettings
   /** What time it is, in milliseconds; left out: by this machine's clock. */
   readonly now?: () => number
   /** Errors that nobody foresaw are written here. Left out: to standard error. */
@@ -46,7 +48,7 @@ const mostConnections = 200
 
 /** The server of a job or of many, not yet listening: `inject` tests it, `listen` opens it on this machine only. */
 export function buildServer(options: ServerOptions): FastifyInstance {
-  const { job, viewer = builtViewer, plugins = ours, pace = usualPace, network, now = Date.now } = options
+  const { job, viewer = builtViewer, plugins = ours, pace = usualPace, network, photos, now = Date.now } = options
   const server = bareServer(options)
   const door: Door | undefined = network && { network, devices: devicesIn(network.devices, now), pairing: pairing(now) }
   server.decorate('desk', deskOf(server, door))
@@ -61,7 +63,7 @@ export function buildServer(options: ServerOptions): FastifyInstance {
   if (door) watchRevoked(server, streams, door.devices, pace)
   serveDesk(server, streams, door)
   serveAddresses(server, () => ownAddress(server, network))
-  serveJobs(server, jobsAt(job, extensions, streams, pace), viewer, reporter(plugins), extensions)
+  serveJobs(server, jobsAt(job, extensions, streams, pace), { viewer, report: reporter(plugins), extensions, photos })
   return server
 }
 

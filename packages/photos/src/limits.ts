@@ -1,0 +1,13 @@
+/** What is asked of one photo, and what it may cost. */
+export interface Limits {
+  /** Bytes. */
+  readonly mostBytes: number
+  readonly mostPixels: number
+  /** How long one photo may take, in milliseconds. */
+  readonly mostMs: number
+  /** Bytes that the process of the decoders may hold, all in all. */
+  readonly mostMemory: number
+}
+
+const mega = 1_000_000
+export const usualLimits: Limits = { mostBytes: 40 * mega, mostPixels: 60 * mega, mostMs: 20_000, mostMemory: 600 * mega }

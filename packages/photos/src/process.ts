@@ -1,0 +1,23 @@
+import { Worker } from 'node:worker_threads'
+import { clean } from './clean.ts'
+import type { Answer, Errand } from './messages.ts'
+
+// The process that decodes what strangers made. It is told files, answers their cleaned copies, and may be killed at any moment.
+
+/** Looks at the memory from a thread of its own: decoders stand still everything else. */
+const watch = (most: number): Worker =>
+  new Worker(`setInterval(() => { if (process.memoryUsage.rss() > ${most}) process.kill(process.pid, 'SIGKILL') }, 25)`, {
+    eval: true,
+    execArgv: [],
+  })
+
+const say = (answer: Answer): void => void process.send?.(answer)
+const kibibyte = 1024
+
+process.on('message', async ({ id, file, format, limits }: Errand) => {
+  const cleaned = await clean(file, format, limits)
+  say({ is: 'done', id, cleaned, peak: process.resourceUsage().maxRSS * kibibyte })
+})
+process.once('disconnect', () => process.exit())
+watch(Number(process.argv[2]))
+say({ is: 'ready' })
