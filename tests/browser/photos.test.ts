@@ -28,6 +28,7 @@ test('photos are taken without a server, marked, named, and arrive as they were 
   const desk = await deskFor()
   const page = await open(await tablet(), desk.address)
   await drawn(page)
+  await page.locator('contact-chip').getByText('It opens without the server').waitFor({ state: 'attached' })
   await page.locator('title-block').getByRole('button', { name: 'Photos' }).click()
   await desk.stop()
   const bytes = Buffer.from(await picture(page, 7))

@@ -1,6 +1,5 @@
 import { css, html, nothing, svg } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
-import { styleMap } from 'lit/directives/style-map.js'
 import type { MarkKind, PhotoMark } from '../data/site-photos.ts'
 import { photoWords } from '../words/photos.ts'
 import { fill } from '../words.ts'
@@ -54,7 +53,15 @@ export class PhotoMarks extends SpokenElement {
     return html`<div class="frame ${this.kind ? 'marking' : ''}" role="img" aria-label=${name} tabindex=${this.kind ? 0 : nothing} @pointerdown=${this.down} @pointerup=${this.up} @keydown=${this.key}>
       <img src=${this.src} alt="" draggable="false" />
       <svg viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">${this.marks.map((mark) => lines(mark))}${this.pending()}</svg>
-      ${this.marks.map((mark) => (mark.says ? html`<b class=${mark.kind} style=${styleMap({ left: `${hundred(mark.x)}%`, top: `${hundred(mark.y)}%` })}>${mark.says}</b>` : nothing))}</div>`
+      ${this.marks.map((mark) => (mark.says ? html`<b class=${mark.kind}>${mark.says}</b>` : nothing))}</div>`
+  }
+  /** Where words stand; the page's policy takes no style that is written into it. */
+  protected override updated(): void {
+    const said = this.marks.filter(({ says }) => says)
+    this.renderRoot.querySelectorAll('b').forEach(({ style }, i) => {
+      style.left = `${hundred(said[i]?.x ?? 0)}%`
+      style.top = `${hundred(said[i]?.y ?? 0)}%`
+    })
   }
   private pending() {
     const at = this.cursor
