@@ -35,6 +35,18 @@ test('and closes only the steps of the hand-over', () => {
   const closed = plan.steps.filter((step) => step.closed.length > 0)
   expect([...new Set(closed.map(({ stage }) => stage))]).toEqual(['hand-over'])
 })
+test('and no reason lifts it', () => {
+  const reasoned = (job: string) =>
+    JSON.stringify(JSON.parse(job), (name, value) => (name === 'treatments' ? value.map(overridden) : value))
+  const overridden = (treatment: object) => ({
+    ...treatment,
+    found: { ...(treatment as { found?: object }).found, overrides: { 'drapery/cord-device': 'The customer was asked.' } },
+  })
+  for (const window of ['loop-unrecorded', 'loop-without'])
+    expect(checksOf('drapery/cord-device', window, 'US', reasoned)).toMatchObject([{ isFirm: true, stops: 'hand-over' }])
+  const lifted = checksOf('drapery/cord-device', 'loop-without', 'US', reasoned).map(({ override }) => override)
+  expect(lifted).toEqual([undefined])
+})
 test('each country has its own limits, and none borrows another’s', () => {
   // A free cord of 12 in, 30.5 cm, that ends 40 in, 101.6 cm, above the floor.
   expect(said('drapery/cord-length', 'free-cord', 'US')).toEqual([['fail', 'free', 'hand-over']])

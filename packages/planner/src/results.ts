@@ -70,7 +70,8 @@ function collect(arrangement: Arrangement, items: readonly Item[], order: (a: Pl
 }
 
 function checkOf(check: Check, node: Node, item: Item): PlannedCheck {
-  const override = check.verdict === 'fail' || stops(check) ? overrideOf(check, item) : undefined
+  const mayBeLifted = !check.isFirm && (check.verdict === 'fail' || stops(check))
+  const override = mayBeLifted ? overrideOf(check, item) : undefined
   return { ...check, by: node.name, on: item.at, ...(override === undefined ? {} : { override }) }
 }
 /** A check of a rule that did not run, with what holds it up: places before faults before facts that nobody gives. */

@@ -1,6 +1,6 @@
 import { type Check, checks, type On, type Plugin, type Rule, rule, type Step, steps } from '@evenhem/plugin'
 import { expect, test } from 'vitest'
-import { createPlanner } from '../src/index.ts'
+import { createPlanner, overridePlace } from '../src/index.ts'
 import { house, over, pluginOf, put, under, w1 } from './invented.ts'
 
 const step = (id: string, stage: Step['stage'], ...after: readonly string[]): Step => ({
@@ -162,4 +162,14 @@ test('a reason opens what a check closes that nobody could judge yet', () => {
   expect(closed([...both, unknown])).toEqual(['drill over', 'hang over', 'tidy w1'])
   expect(closed([...both, unknown], job)).toEqual([])
   expect(plan([unknown], job).checks).toMatchObject([{ verdict: 'unknown', override: 'Proven on the phone.' }])
+})
+
+test('no reason lifts a firm check: not for its code, not for what it is about, at no level', () => {
+  const firm = fails('treatment', 'drill', { isFirm: true })
+  const places = [over, w1].map((at) => put(house, `${at}/found/overrides/judge~1x`, 'The customer was asked.'))
+  for (const job of places) {
+    expect(closed([...both, firm], job)).toContain('drill over')
+    expect(plan([firm], job).checks.map(({ override }) => override)).toEqual([undefined])
+  }
+  expect(plan([firm]).checks.map(overridePlace)).toEqual([undefined])
 })

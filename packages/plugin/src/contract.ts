@@ -159,6 +159,8 @@ export interface Check {
   readonly values: Values
   /** Steps from this stage on are closed while the check fails; with `unknown` while nobody has recorded what it must know. */
   readonly stops?: Stage
+  /** Somebody could be hurt: no reason lifts it, and what it stops stays closed until it is well. */
+  readonly isFirm?: true
   /** One value that would do it. */
   readonly put?: readonly { readonly at: Place; readonly value: Quantity }[]
   /** What somebody on site may decide about it, the best first. */

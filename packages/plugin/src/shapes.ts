@@ -34,7 +34,14 @@ const wayOut = object({
 })
 export const checkShape = object(
   { code, verdict: { enum: ['pass', 'warn', 'fail', 'unknown'] }, at: place, values },
-  { says: code, about: text, stops: stage, put: list(object({ at: place, value: quantity })), ways: list(wayOut) },
+  {
+    says: code,
+    about: text,
+    stops: stage,
+    isFirm: { const: true },
+    put: list(object({ at: place, value: quantity })),
+    ways: list(wayOut),
+  },
 )
 const capture = object(
   { at: place, as: { enum: ['length', 'count', 'tick', 'choice', 'photo', 'note'] } },

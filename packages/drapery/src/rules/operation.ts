@@ -20,7 +20,10 @@ export const cordDevice = rule({
   const device = it.found?.cord?.device
   const place = below(at, 'found', 'cord', 'device')
   const verdict = device === undefined ? 'unknown' : device === 'fixed and proven' ? 'pass' : 'fail'
-  const found = check('drapery/cord-device', verdict, place, { device: device ?? 'none' }, 'hand-over')
+  const found: Check = {
+    ...check('drapery/cord-device', verdict, place, { device: device ?? 'none' }, 'hand-over'),
+    ...(verdict === 'pass' ? {} : { isFirm: true as const }),
+  }
   return { checks: [verdict === 'unknown' ? { ...found, stops: 'hand-over' as const } : found] }
 })
 
