@@ -73,12 +73,24 @@ const chapters: readonly Chapter[] = [
 ]
 const readme = 'schema/README.md'
 
+/** What a plugin's part is of, by the name of its schema or by plugin and name; of treatments where nothing is said. */
+const levels: Readonly<Record<string, readonly string[]>> = {
+  fabric: ['/fabrics/*'],
+  window: ['/rooms/*/windows/*'],
+  'punch-list/part': ['', '/rooms/*/windows/*'],
+}
+function partsAt(folder: string, file: string): readonly string[] {
+  const [plugin, name] = [folder.split('/')[1] ?? '', file.slice(0, -'.schema.json'.length)]
+  const of = levels[`${plugin}/${name}`] ?? levels[name] ?? ['/rooms/*/windows/*/treatments/*']
+  return of.map((level) => `${level}/with/${plugin}`)
+}
+
 /** What one value is at every place where a person may put one, for the tablet, which has no validator: of the job and of our plugins. */
 function ofTheViewer(): readonly [string, string] {
   const ofPlugins = schemas.flatMap(([folder, file]) => {
     const schema: Schema = JSON.parse(readFileSync(`${root}${folder}/${file}`, 'utf8'))
     const isKind = schema.properties?.kind?.const !== undefined
-    return forms(schema, isKind ? '/hardware/*' : `/rooms/*/windows/*/treatments/*/with/${folder.split('/')[1]}`)
+    return (isKind ? ['/hardware/*'] : partsAt(folder, file)).flatMap((at) => forms(schema, at))
   })
   const all = new Map([...forms(schemaFile('job.schema.json')), ...ofPlugins].map((form) => [form[0], form]))
   const rows = [...all.values()].map((form) => `  ${JSON.stringify(form)},\n`).join('')

@@ -21,6 +21,7 @@ const english: Readonly<Record<string, string>> = {
   y: 'height',
   floorToHead: 'floor to frame head',
   floorToLevel: 'floor to level line',
+  'punch-list': 'punch list',
 }
 
 /** How members of a job are named in a language: as part of a place, and one item of a list. */
