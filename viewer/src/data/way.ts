@@ -8,6 +8,7 @@ export type Over =
   | { readonly is: 'findings' }
   | { readonly is: 'stages' }
   | { readonly is: 'photo'; readonly hash: string }
+  | { readonly is: 'point'; readonly id: string }
   | { readonly is: 'working'; readonly trail: readonly string[] }
   | { readonly is: 'pad'; readonly at: Place; readonly behind: number }
 /** Where on a window's sheet somebody is. */

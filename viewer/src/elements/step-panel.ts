@@ -134,10 +134,12 @@ export class StepPanel extends SpokenElement {
 
   private captures({ captures }: ShownStep) {
     if (captures.length === 0) return nothing
-    return html`<ul class="captures" aria-label=${words.toRead}>${captures.filter(({ as }) => as !== 'photo').map((capture) => html`<li>${this.capture(capture)}</li>`)}</ul>`
+    return html`<ul class="captures" aria-label=${words.toRead}>${captures.map((capture) => html`<li>${this.capture(capture)}</li>`)}</ul>`
   }
   private capture({ at, as, what, amount, text, expected, isDone, isOff }: ShownCapture) {
     const look = isDone ? (isOff ? 'off' : '') : 'open'
+    if (as === 'photo')
+      return html`<button class=${look} @click=${() => tell(this, 'open-photos')}>${tick(isDone)}${what}</button>`
     if (as === 'tick')
       return html`<button class=${look} aria-pressed=${isDone} @click=${() => tell(this, 'put-values', [isDone ? { place: at } : { place: at, value: true, read: true }])}>${tick(isDone)}${what}</button>`
     const value = amount

@@ -1,4 +1,5 @@
 import { factsOf } from '../data/facts.ts'
+import { isSettled, type SitePoint } from '../data/points.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SiteTools } from '../data/tools.ts'
 import type { Leaf } from '../elements/title-block.ts'
@@ -17,8 +18,14 @@ function choiceState(checks: ReturnType<typeof checksOf>): string {
   return checks.every(({ verdict }) => verdict === 'unknown') ? words.notRead_ : words.settled
 }
 
+const photosState = (photos: number, points: readonly SitePoint[]): string => {
+  const open = points.filter((point) => !isSettled(point)).length
+  const taken = photos === 0 ? words.noPhotos : counted(photos, words.photosOne, words.photosMany)
+  return open === 0 ? taken : fill(words.toMend, { n: open })
+}
+
 /** The sheets of a window that there is something for, each with its state in words. */
-export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number): readonly Leaf[] {
+export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number, points: readonly SitePoint[]): readonly Leaf[] {
   const { plan, place, unit, language } = sheet
   const standing = plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined)
   const open = standing.length + plan.faults.length + tools.conflicts(place).length
@@ -35,7 +42,7 @@ export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number): readon
     {
       id: 'photos',
       name: words.photos,
-      state: photos === 0 ? words.noPhotos : counted(photos, words.photosOne, words.photosMany),
+      state: photosState(photos, points),
     },
     { id: 'report', name: words.report, state: words.reportState, href: `report?units=${unit}&lang=${language}` },
   ]

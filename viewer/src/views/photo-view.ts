@@ -77,6 +77,7 @@ export class PhotoView extends SpokenElement {
       <fieldset><legend>${says.taken}</legend>${photoOfs.map((of) => html`<button class="chip" aria-pressed=${photo.of === of} @click=${() => this.put(putPhotoOf(place, photo.hash, of))}>${says.ofs[of]}</button>`)}</fieldset>
       ${this.line('says', says.shows, photo.says, words.save, (text) => this.put(putPhoto(place, photo.hash, text)))}
       ${photo.marks.length === 0 ? nothing : html`<ul aria-label=${says.marks}>${photo.marks.map((mark) => html`<li>${says.kinds[mark.kind]}${mark.says ? `: ${mark.says}` : ''}<button class="chip" @click=${() => this.put({ place: mark.at })}>${says.takeAway}</button></li>`)}</ul>`}
+      <button class="button go" @click=${() => tell(this, 'new-point', photo)}>${says.pointHere}</button>
       <button class="button" @click=${this.leaveOut}>${says.remove}</button>`
   }
 

@@ -1,11 +1,13 @@
 import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { clockOf } from '../data/moment.ts'
+import { isSettled, type SitePoint } from '../data/points.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SitePhoto } from '../data/site-photos.ts'
 import type { SiteTools } from '../data/tools.ts'
 import { base, buttons, tell } from '../elements/shared.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
+import { choiceName } from '../words/choices.ts'
 import { photoWords } from '../words/photos.ts'
 import { fill, language } from '../words.ts'
 
@@ -16,12 +18,21 @@ export class PhotosView extends SpokenElement {
   @property({ attribute: false }) tools!: SiteTools
   /** Told anew whenever a photo came or went on its way. */
   @property({ attribute: false }) photos: readonly SitePhoto[] = []
+  @property({ attribute: false }) points: readonly SitePoint[] = []
 
   static override readonly styles = [
     base,
     buttons,
     css`
       :host { padding: 20px 24px; overflow: auto }
+      section { max-width: 720px; margin-bottom: 26px }
+      h2 { font-size: 20px; line-height: 1.2; margin-bottom: 10px }
+      ol { margin-bottom: 14px }
+      ol li { border-top: 1px solid var(--faint) }
+      ol button { display: grid; grid-template-columns: 44px 1fr; align-items: start; padding: 10px 0; min-height: 48px }
+      .n { margin: 0; font-size: 30px; line-height: 1; font-weight: 700 }
+      section p { margin: 0 0 14px }
+      section .button { width: 100% }
       .take { display: grid; grid-template-columns: 2fr 1fr; gap: 10px; max-width: 720px }
       label.button { cursor: pointer; min-height: 72px }
       label:focus-within { outline: 3px solid var(--act); outline-offset: 2px }
@@ -39,8 +50,21 @@ export class PhotosView extends SpokenElement {
 
   override render() {
     const words = photoWords()
-    return html`<div class="take">${this.input(words.take, 'go', true)}${this.input(words.choose, '', false)}</div>
+    return html`${this.pointList()}<div class="take">${this.input(words.take, 'go', true)}${this.input(words.choose, '', false)}</div>
       ${this.photos.length === 0 ? html`<p>${words.none}</p>` : html`<ul aria-label=${words.title}>${this.photos.map((photo) => html`<li>${this.card(photo)}</li>`)}</ul>`}`
+  }
+
+  /** What is left to mend here, first what can hurt somebody and what is open. */
+  private pointList() {
+    const words = photoWords()
+    return html`<section><h2>${words.points}</h2>${this.points.length === 0 ? html`<p>${words.noPoints}</p>` : html`<ol>${this.points.map((point) => html`<li>${this.point(point)}</li>`)}</ol>`}
+      <button class="button" @click=${() => tell(this, 'new-point')}>${words.newPoint}</button></section>`
+  }
+  private point(point: SitePoint) {
+    const words = photoWords()
+    const rest = [point.owner && choiceName(point.owner), point.who, point.by && fill(words.byDay, { day: point.by })]
+    return html`<button @click=${() => tell(this, 'open-point', point.id)}><b class="n">${point.n}</b><span><b>${point.what ?? words.newPoint}</b>
+      <small>${[choiceName(point.state ?? 'open'), ...rest].filter(Boolean).join(' · ')}</small>${point.unsafe && !isSettled(point) ? html`<small class="fail">${words.unsafe}</small>` : nothing}</span></button>`
   }
 
   private input(name: string, look: string, camera: boolean) {

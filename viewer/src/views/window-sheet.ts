@@ -5,6 +5,7 @@ import { factsOf } from '../data/facts.ts'
 import { formAt } from '../data/form.ts'
 import { stepId } from '../data/house.ts'
 import type { Lasting } from '../data/lasting.ts'
+import { newPoint, pointsIn, putOf, type SitePoint } from '../data/points.ts'
 import type { Light } from '../data/preferences.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered } from '../data/site.ts'
@@ -66,6 +67,7 @@ import './ladder-view.ts'
 import './pad-view.ts'
 import './photo-view.ts'
 import './photos-view.ts'
+import './point-view.ts'
 import './room-drawing.ts'
 
 /** The sheet of one window: drawing first, what was checked, one step, and the way around. */
@@ -112,6 +114,9 @@ export class WindowSheet extends SpokenElement {
       const { detail: hash } = event as CustomEvent<string>
       void this.go((way) => ({ ...way, over: { is: 'photo', hash } }))
     })
+    this.addEventListener('open-point', (event) => this.toPoint((event as CustomEvent<string>).detail))
+    this.addEventListener('new-point', (event) => void this.newPoint((event as CustomEvent<SitePhoto | null>).detail))
+    this.addEventListener('open-photos', () => this.show('photos'))
     this.addEventListener('open-stages', () => this.go((way) => ({ ...way, over: { is: 'stages' } })))
     this.addEventListener('open-findings', () => this.go((way) => ({ ...way, over: { is: 'findings' } })))
   }
@@ -154,6 +159,7 @@ export class WindowSheet extends SpokenElement {
     if (way.view === 'ladder') return this.ladder()
     if (way.over.is === 'pad') return this.pad(way.over.at)
     if (way.over.is === 'photo') return this.photo(way.over.hash)
+    if (way.over.is === 'point') return this.point(way.over.id)
     return html`
       <sheet-bar .contact=${this.contact} .lasting=${this.lasting} .windows=${this.windows} .at=${sheet.place} .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
         .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
@@ -163,7 +169,7 @@ export class WindowSheet extends SpokenElement {
       <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
       <div class="findings" ?inert=${covered}>${this.beside()}</div>
       <main>${this.main()}</main>
-      <title-block .leaves=${leavesOf(this.sheet, this.tools, this.photos.length)} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
+      <title-block .leaves=${leavesOf(this.sheet, this.tools, this.photos.length, this.points)} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
   }
 
   /** The window before or after this one, as it is walked. */
@@ -184,6 +190,29 @@ export class WindowSheet extends SpokenElement {
     const photo = this.photos.find((each) => each.hash === hash)
     return html`<photo-view .sheet=${this.sheet} .photo=${photo} .tools=${this.tools} @go-back=${() => this.leave(1)}></photo-view>`
   }
+  private get points(): readonly SitePoint[] {
+    return pointsIn(this.sheet.readings, this.sheet.window, this.sheet.place)
+  }
+  private point(id: string) {
+    const point = this.points.find((each) => each.id === id)
+    return html`<point-view .sheet=${this.sheet} .point=${point} .photos=${this.photos} .tools=${this.tools} @go-back=${() => this.leave(1)}></point-view>`
+  }
+  private toPoint(id: string): void {
+    void this.go((way) => ({ ...way, over: { is: 'point', id } }))
+  }
+  /** It is there as soon as it is open; what is wrong is written next. */
+  private async newPoint(photo: SitePhoto | null): Promise<void> {
+    const point = newPoint(this.sheet.place, this.points)
+    const spot = photo?.marks.at(-1)
+    const of = photo
+      ? [
+          putOf(point, 'photo', photo.hash),
+          putOf(point, `before/${photo.hash}`, true),
+          ...(spot ? [putOf(point, 'spot/x', spot.x), putOf(point, 'spot/y', spot.y)] : []),
+        ]
+      : []
+    if (await this.tools.put([putOf(point, 'state', 'open'), ...of], 'quietly')) this.toPoint(point.id)
+  }
   private enter(at: Place): void {
     void this.go((way) => toPad(way, at))
   }
@@ -199,7 +228,7 @@ export class WindowSheet extends SpokenElement {
     const { sheet, way } = this
     const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
     if (way.view === 'photos')
-      return html`<photos-view .sheet=${sheet} .tools=${this.tools} .photos=${this.photos}></photos-view>`
+      return html`<photos-view .sheet=${sheet} .tools=${this.tools} .photos=${this.photos} .points=${this.points}></photos-view>`
     if (way.view === 'hooks')
       return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.wide.matches ? nothing : this.viewSwitch()}</hooks-view>`
     return html`<room-drawing .view=${this.pictured()} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`
@@ -251,7 +280,7 @@ export class WindowSheet extends SpokenElement {
     const { over } = this.way
     if (over.is === 'nothing') return nothing
     if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
-    if (over.is === 'pad' || over.is === 'photo') return nothing
+    if (isWhole(over)) return nothing
     if (over.is === 'stages')
       return html`<div class="over"><stage-list .stages=${shownStages(this.sheet, this.stepShown)} @go-to-step=${(event: CustomEvent<string>) => this.toStep(event.detail)}></stage-list></div>`
     const working = this.working(over.trail)
@@ -332,7 +361,7 @@ export class WindowSheet extends SpokenElement {
 
   private readonly onKey = (event: KeyboardEvent): void => {
     // The pad answers by itself.
-    if (event.key !== 'Escape' || ['nothing', 'pad', 'photo'].includes(this.way.over.is)) return
+    if (event.key !== 'Escape' || this.way.over.is === 'nothing' || isWhole(this.way.over)) return
     event.preventDefault()
     this.close()
   }
@@ -373,7 +402,7 @@ export class WindowSheet extends SpokenElement {
   }
 
   private moveFocus(before: Way): void {
-    if (!['nothing', 'pad', 'photo'].includes(this.way.over.is))
+    if (this.way.over.is !== 'nothing' && !isWhole(this.way.over))
       this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
     else if (before.over.is === 'working' && !this.cameFrom?.isConnected) this.drawing?.focusFigure(before.over.trail[0] ?? '')
     else if (before.over.is !== 'nothing') this.cameFrom?.focus()
@@ -383,6 +412,10 @@ export class WindowSheet extends SpokenElement {
     return this.renderRoot.querySelector('.over > *')?.shadowRoot?.querySelector<HTMLElement>('h2')
   }
 }
+
+/** Whether it takes the whole page, and answers to keys by itself. */
+const isWhole = (over: Way['over']): over is Extract<Way['over'], { is: 'pad' | 'photo' | 'point' }> =>
+  over.is === 'pad' || over.is === 'photo' || over.is === 'point'
 
 /** What has the focus, however deep in shadow roots. */
 function focused(): HTMLElement | undefined {

@@ -19,6 +19,7 @@ export const en = {
   hooks: 'Hooks',
   photos: 'Photos',
   noPhotos: 'none yet',
+  toMend: '{n} to mend',
   photosOne: 'one',
   photosMany: '{n} taken',
   report: 'Report',

@@ -21,6 +21,7 @@ export const es: Words = {
   hooks: 'Ganchos',
   photos: 'Fotos',
   noPhotos: 'ninguna aún',
+  toMend: '{n} por arreglar',
   photosOne: 'una',
   photosMany: '{n} tomadas',
   report: 'Informe',
