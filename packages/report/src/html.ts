@@ -13,10 +13,9 @@ function main(outline: Outline): Markup {
   return html`${first}${windows.map((window) => windowHtml(window, verdicts, house ? 2 : 1))}${closingHtml(closing)}`
 }
 
-function body(outline: Outline): Markup {
-  const { head, foot } = outline
+function body({ head, foot }: Frame, content: Markup): Markup {
   return html`<header class="head"><span>${head.job}</span><span>${head.state} · ${head.kind}</span></header>
-<main>${main(outline)}</main>
+<main>${content}</main>
 <footer class="foot"><span>${foot.job}</span></footer>`
 }
 
@@ -31,15 +30,21 @@ export interface ReportPage {
 }
 
 /** Writes an outline as one page. */
-export function pageOf(outline: Outline): ReportPage {
-  const content = body(outline)
-  const style = `${fontsFor(content.markup + outline.title)}\n${styleOf(outline)}`
+export const pageOf = (outline: Outline): ReportPage => framed(outline, main(outline))
+
+/** What every page has around its contents. */
+export type Frame = Pick<Outline, 'language' | 'paper' | 'title' | 'head' | 'foot'>
+
+/** Contents as a whole page in the report's look. `more`: what its style sheet needs beside the report's. */
+export function framed(frame: Frame, contents: Markup, more = ''): ReportPage {
+  const content = body(frame, contents)
+  const style = `${fontsFor(content.markup + frame.title)}\n${styleOf(frame)}${more}`
   const allowed = policy(style)
   const { markup } = html`<!doctype html>
-<html lang="${outline.language}"><head><meta charset="utf-8">
+<html lang="${frame.language}"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${allowed}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${outline.title}</title>
+<title>${frame.title}</title>
 <style>${raw(style)}</style></head>
 <body>${content}</body></html>
 `

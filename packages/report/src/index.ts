@@ -15,6 +15,19 @@ export {
   type WindowPage,
 } from './outline.ts'
 export type { Paper } from './paper.ts'
+export { type PunchOrder, punchListOf } from './punch-list.ts'
+export {
+  aboutOf as aboutOfPoint,
+  byOwner,
+  inOrder as pointsInOrder,
+  isSettled,
+  isToMend,
+  type ListedPoint,
+  ownerOf,
+  photosOf,
+  pointsOfJob,
+  pointsOfWindow,
+} from './punch-points.ts'
 export { type ReportOrder, reportOf } from './report.ts'
 export type { Standing, Stands } from './standing.ts'
 export { createVoice, type NumberPiece, type Said, type Voice } from './voice.ts'

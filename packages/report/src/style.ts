@@ -13,8 +13,10 @@ const colours = (): string =>
     .map(([name, colour]) => `--${name}:${colour}`)
     .join(';')};--k:1;color-scheme:light}`
 
+type Dressed = Pick<Outline, 'head' | 'foot' | 'paper'>
+
 /** Head and foot of every printed page. The first page has its head in the page itself. */
-function printed({ head, foot }: Outline, { name, side }: PaperSizes): string {
+function printed({ head, foot }: Dressed, { name, side }: PaperSizes): string {
   const [before, between, after] = foot.page.map(styleString)
   const box = `font:9pt/1.3 ${sans};color:${lights.paper.ink2};width:50%;vertical-align:top`
   const top = `${box};border-top:.3mm solid ${lights.paper.ink};padding-top:1.8mm;margin-top:13.8mm`
@@ -135,7 +137,7 @@ body{background:var(--sheet);max-width:${width}mm;min-height:100vh;margin:0 auto
 @media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.rooms{columns:1}.fabric{grid-template-columns:minmax(0,1fr)}.cover .title{font-size:clamp(30pt,11vw,58pt);margin-top:8mm}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about{grid-template-columns:1fr 1fr}.title{font-size:26pt;margin-left:-.2mm}}`
 
 /** The whole style sheet of a report but its fonts. */
-export const styleOf = (outline: Outline): string =>
+export const styleOf = (outline: Dressed): string =>
   [
     colours(),
     type,
