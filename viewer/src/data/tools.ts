@@ -3,10 +3,12 @@ import type { WindowPlan } from '@evenhem/planner'
 import type { Entered, SentEntry } from './site.ts'
 import type { SitePhoto } from './site-photos.ts'
 
+export type HowTold = 'quietly' | 'untold'
+
 /** What a sheet may do about what was found on site. */
 export interface SiteTools {
-  /** Puts values; resolves when they are kept on this tablet and the plan has followed, with false when there was no room for them, which is said on the page. Quietly: it is only told when the plan changed. */
-  readonly put: (entered: readonly Entered[], how?: 'quietly') => Promise<boolean>
+  /** Puts values; resolves when they are kept on this tablet and the plan has followed, with false when there was no room for them, which is said on the page. Quietly: it is only told when the plan changed; untold: whoever put it sees it where they put it. */
+  readonly put: (entered: readonly Entered[], how?: HowTold) => Promise<boolean>
   /** Puts what stood before the last values over them. */
   readonly undo: () => Promise<void>
   /** What the last values changed was read. */

@@ -13,7 +13,7 @@ import type { PutShown, SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered, SiteStore } from '../data/site.ts'
 import type { photosIn, SitePhoto } from '../data/site-photos.ts'
 import type { Tablet } from '../data/tablet.ts'
-import type { SiteTools } from '../data/tools.ts'
+import type { HowTold, SiteTools } from '../data/tools.ts'
 import { type Address, readAddress } from '../data/way.ts'
 import { Choices } from '../elements/choices.ts'
 import type { Notice } from '../elements/notice-strip.ts'
@@ -53,6 +53,7 @@ export class EvenhemApp extends LitElement {
   /** What stood before the last values that were put here. */
   private former: readonly Entered[] = []
   private own: readonly Place[] = []
+  private untold: readonly Place[] = []
   private following: Promise<void> = Promise.resolve()
   private readonly followAddress = () => void this.tried(() => this.show())
 
@@ -241,12 +242,13 @@ export class EvenhemApp extends LitElement {
     takePhotos: (window, files, says) => this.takePhotos(window, files, says),
   }
 
-  private async putAll(entered: readonly Entered[], how?: 'quietly'): Promise<boolean> {
+  private async putAll(entered: readonly Entered[], how?: HowTold): Promise<boolean> {
     const { site } = this
     if (!site) return false
     const former = entered.map(({ place }) => site.standing(place, this.served?.readings ?? {}))
-    const own = how === 'quietly' ? [] : entered.map(({ place }) => place)
-    this.own = own
+    const places = entered.map(({ place }) => place)
+    this.own = how === undefined ? places : []
+    this.untold = how === 'untold' ? places : []
     try {
       await site.put(entered)
     } catch (error) {
@@ -277,7 +279,8 @@ export class EvenhemApp extends LitElement {
     if (this.planned?.plan !== before) return
     const isOwn = places.some((place) => this.own.includes(place))
     const changes = changesOf(before, plan)
-    if (isOwn || (isNews(changes) && !this.put)) this.put = { places, changes, canUndo: isOwn }
+    const isTold = !places.every((place) => this.untold.includes(place))
+    if (isTold && (isOwn || (isNews(changes) && !this.put))) this.put = { places, changes, canUndo: isOwn }
     if (isOwn) this.own = []
     this.planned = { plan, words: this.words }
   }

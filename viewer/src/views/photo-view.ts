@@ -105,7 +105,7 @@ export class PhotoView extends SpokenElement {
     if (photo) this.put(putMark(sheet.place, photo.hash, mark))
   }
   private put(...entered: readonly Entered[]): void {
-    void this.tools.put(entered, 'quietly')
+    void this.tools.put(entered, 'untold')
   }
   /** It is not shown any more; the log keeps that it was there. */
   private readonly leaveOut = (): void => {

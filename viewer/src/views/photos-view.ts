@@ -29,7 +29,6 @@ export class PhotosView extends SpokenElement {
       h2 { font-size: 20px; line-height: 1.2; margin-bottom: 10px }
       ol { margin-bottom: 14px }
       ol li { border-top: 1px solid var(--faint) }
-      ol button { display: grid; grid-template-columns: 44px 1fr; align-items: start; padding: 10px 0; min-height: 48px }
       .n { margin: 0; font-size: 30px; line-height: 1; font-weight: 700 }
       section p { margin: 0 0 14px }
       section .button { width: 100% }
@@ -39,6 +38,7 @@ export class PhotosView extends SpokenElement {
       p { margin-top: 18px; font-size: 17px; color: var(--ink2) }
       ul { display: grid; grid-template-columns: repeat(auto-fill, minmax(170px, 1fr)); gap: 18px 14px; margin-top: 22px }
       li button { display: block; width: 100% }
+      ol li button { display: grid; grid-template-columns: 44px 1fr; align-items: start; padding: 10px 0; min-height: 48px }
       .frame { display: grid; place-items: center; aspect-ratio: 4 / 3; background: var(--panel); border: 1px solid var(--line); border-radius: 4px; overflow: hidden }
       img { width: 100%; height: 100%; object-fit: cover; display: block }
       b { display: block; margin-top: 6px; font-size: 16.5px; line-height: 1.25; font-weight: 600; overflow-wrap: anywhere }

@@ -97,7 +97,7 @@ export class PointView extends SpokenElement {
   }
 
   private put(point: SitePoint, member: string, value: unknown): void {
-    void this.tools.put([putOf(point, member, value)], 'quietly')
+    void this.tools.put([putOf(point, member, value)], 'untold')
   }
   private readonly leave = (): void => {
     tell(this, 'go-back')

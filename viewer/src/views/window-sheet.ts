@@ -211,7 +211,7 @@ export class WindowSheet extends SpokenElement {
           ...(spot ? [putOf(point, 'spot/x', spot.x), putOf(point, 'spot/y', spot.y)] : []),
         ]
       : []
-    if (await this.tools.put([putOf(point, 'state', 'open'), ...of], 'quietly')) this.toPoint(point.id)
+    if (await this.tools.put([putOf(point, 'state', 'open'), ...of], 'untold')) this.toPoint(point.id)
   }
   private enter(at: Place): void {
     void this.go((way) => toPad(way, at))
