@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
 import { nearest } from '@evenhem/job/read'
-import { type Asked, always, type Command, type Option, Trouble } from './command.ts'
+import { type Asked, always, type Command, type Option, type Subject, Trouble } from './command.ts'
 import { usageOf } from './help.ts'
 import type { Phrase } from './voice.ts'
 import type { CliCode } from './words.ts'
@@ -51,7 +51,7 @@ function given(command: Command, written: string, name: string, value: string | 
 
 function complete(command: Command, { subjects: given, options }: Asked): void {
   const { name, subjects = [] } = command
-  if (given.length > subjects.length)
+  if (given.length > subjects.length && subjects.at(-1)?.is !== 'files')
     throw new Trouble('too-much', { got: given[subjects.length] ?? '', command: name, expected: expected(command) })
   const lacking = subjects[given.length]
   if (lacking && !lacking.mayLack)
@@ -66,7 +66,7 @@ function complete(command: Command, { subjects: given, options }: Asked): void {
 }
 
 function expected({ subjects = [] }: Command): Phrase {
-  const named = (is: 'job' | 'folder' | 'name'): Phrase => ({ code: `arg.${is}` as const })
+  const named = (is: Subject['is']): Phrase => ({ code: `arg.${is}` as const })
   if (subjects.length === 0) return { code: 'nothing' }
   if (subjects.length === 1 && subjects[0]) return { code: 'just-one', values: { what: named(subjects[0].is) } }
   return { code: 'just-these', values: { what: subjects.map(({ is }) => `<${is}>`).join(' ') } }

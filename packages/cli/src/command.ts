@@ -37,7 +37,8 @@ export interface Option {
   readonly required?: boolean
 }
 export interface Subject {
-  readonly is: 'job' | 'folder' | 'name'
+  /** `files`: as many as there are, last of all. */
+  readonly is: 'job' | 'folder' | 'name' | 'files'
   readonly mayLack?: boolean
 }
 

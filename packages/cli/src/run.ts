@@ -10,6 +10,8 @@ import { log } from './log.ts'
 import { merge } from './merge.ts'
 import { newJob } from './new.ts'
 import { parts } from './parts.ts'
+import { photos } from './photos.ts'
+import { photosAdd } from './photos-add.ts'
 import { plan } from './plan.ts'
 import { report } from './report.ts'
 import { schema } from './schema.ts'
@@ -31,6 +33,8 @@ export const commands: readonly Command[] = [
   devices,
   log,
   merge,
+  photos,
+  photosAdd,
 ]
 
 /** Runs one command line; what is wrong with it goes to `err`. */
@@ -57,14 +61,14 @@ export async function orTrouble({ err, voice }: Session, work: () => Promise<Exi
 
 async function runCommand(words: readonly string[], session: Session): Promise<ExitCode> {
   const { out, err, voice } = session
-  const [name, ...rest] = withoutLeadingLanguage(words)
+  const [name, ...rest] = inOneName(withoutLeadingLanguage(words))
   if (name === undefined || ['--help', '-h', 'help'].includes(name)) {
     const write = name === undefined ? err : out
     write(overview(commands, voice))
     return name === undefined ? 2 : 0
   }
   const command = commands.find((each) => each.name === name)
-  const names = commands.map((each) => each.name)
+  const names = commands.map((each) => each.name).filter((each) => !each.includes(' '))
   if (!command) throw new Trouble('no-command', { got: name, names: names.join(', '), hint: hint(name, names, 'see-all') })
   const asked = sortOut(
     command,
@@ -79,6 +83,13 @@ async function runCommand(words: readonly string[], session: Session): Promise<E
 
 const again = (command: Command, asked: Asked, session: Session): Promise<ExitCode> =>
   watched(asked.subject, session, () => orTrouble(session, () => command.run(asked, session)))
+
+/** Some commands have two words. */
+const inOneName = (words: readonly string[]): readonly string[] => {
+  const [first, second] = words
+  const both = commands.find(({ name }) => name === `${first} ${second}`)
+  return both ? [both.name, ...words.slice(2)] : words
+}
 
 /** `evenhem --lang es plan …` is as good as `evenhem plan … --lang es`. */
 const withoutLeadingLanguage = (words: readonly string[]): readonly string[] =>

@@ -1,11 +1,13 @@
 import type { CliCode } from './words.ts'
 import { logSpanish } from './words-log-es.ts'
 import { networkSpanish } from './words-network-es.ts'
+import { photosSpanish } from './words-photos-es.ts'
 
 /** What the command line itself says, in Spanish. */
 export const spanish: Readonly<Record<CliCode, string>> = {
   ...logSpanish,
   ...networkSpanish,
+  ...photosSpanish,
   about: 'Evenhem calcula un trabajo de cortinas, desde el pedido hasta la firma del cliente.',
   footing: `Un trabajo es un archivo, o su carpeta con job.json dentro.
 Código de salida 0: bien; 1: problemas; 2: no se pudo leer.
@@ -71,7 +73,7 @@ evenhem <orden> --help dice más.`,
   'just-these': '{what} y nada más',
   nothing: 'nada',
   'subject-missing':
-    'Final inesperado después de {command}, se esperaba {what, select, job {un trabajo} folder {una carpeta} other {un nombre}}; escriba evenhem {usage}',
+    'Final inesperado después de {command}, se esperaba {what, select, job {un trabajo} folder {una carpeta} files {uno o más archivos} other {un nombre}}; escriba evenhem {usage}',
   'option-missing': '{command} inesperado sin --{option}, se esperaba --{option} {value}; vea evenhem {command} --help',
   'not-both': '{first} inesperado junto a {second}, se esperaba uno de los dos; quite uno',
   'no-job': 'Ruta inesperada {path}, se esperaba un archivo de trabajo o su carpeta con job.json; {why}',

@@ -1,10 +1,12 @@
 import { logEnglish } from './words-log.ts'
 import { networkEnglish } from './words-network.ts'
+import { photosEnglish } from './words-photos.ts'
 
 /** What the command line itself says, in English: by code, in ICU message form. `words-es.ts` has the same codes with the same values. */
 export const english = {
   ...logEnglish,
   ...networkEnglish,
+  ...photosEnglish,
   // The overview and help.
   about: 'Evenhem works out one drapery job, from the work order to the customer’s signature.',
   footing: `A job is a file, or its folder with job.json in it.
@@ -71,7 +73,7 @@ evenhem <command> --help tells more.`,
   'just-these': '{what} and nothing more',
   nothing: 'nothing',
   'subject-missing':
-    'Unexpected end after {command}, expected {what, select, job {a job} folder {a folder} other {a name}}; write evenhem {usage}',
+    'Unexpected end after {command}, expected {what, select, job {a job} folder {a folder} files {one file or more} other {a name}}; write evenhem {usage}',
   'option-missing': 'Unexpected {command} without --{option}, expected --{option} {value}; see evenhem {command} --help',
   'not-both': 'Unexpected {first} beside {second}, expected one of them; leave one out',
   'no-job': 'Unexpected path {path}, expected a job file or its folder with job.json; {why}',

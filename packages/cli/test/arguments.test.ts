@@ -18,7 +18,7 @@ test.each(['--help', '-h', 'help'])('%s shows every command, and that is good', 
 })
 
 test.each(commands.map(({ name }) => name))('%s --help shows its usage and each of its options', async (name) => {
-  const { code, out } = await line(name, '--help')
+  const { code, out } = await line(...name.split(' '), '--help')
   expect(code).toBe(0)
   expect(out).toContain(`evenhem ${name}`)
   for (const option of Object.keys(commands.find((command) => command.name === name)?.options ?? {}))
@@ -28,11 +28,11 @@ test.each(commands.map(({ name }) => name))('%s --help shows its usage and each 
 test.each([
   [
     ['plam', job],
-    'Unexpected command plam, expected one of new, check, plan, parts, draw, examples, schema, report, serve, devices, log, merge; did you mean plan?',
+    'Unexpected command plam, expected one of new, check, plan, parts, draw, examples, schema, report, serve, devices, log, merge, photos; did you mean plan?',
   ],
   [
     ['xyzzy'],
-    'Unexpected command xyzzy, expected one of new, check, plan, parts, draw, examples, schema, report, serve, devices, log, merge; see evenhem --help',
+    'Unexpected command xyzzy, expected one of new, check, plan, parts, draw, examples, schema, report, serve, devices, log, merge, photos; see evenhem --help',
   ],
   [
     ['plan', job, '--wimdow', 'w1'],

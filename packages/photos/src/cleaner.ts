@@ -1,3 +1,4 @@
+import { type Entry, entry } from './entry.ts'
 import type { Format } from './format.ts'
 import { type Limits, usualLimits } from './limits.ts'
 import type { Cleaned } from './messages.ts'
@@ -31,7 +32,8 @@ const mostAtOnce = 2
 /** So long after the last photo the process ends. */
 const idleMs = 30_000
 
-export function cleaner(given: Partial<Limits> = {}): Cleaner {
+/** `program`: what runs in the process; left out, the one that decodes. */
+export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): Cleaner {
   const limits: Limits = { ...usualLimits, ...given }
   const waiting: Task[] = []
   const running = new Set<Task>()
@@ -59,7 +61,7 @@ export function cleaner(given: Partial<Limits> = {}): Cleaner {
   }
 
   async function read(task: Task): Promise<void> {
-    reader ??= startReader(limits, ended)
+    reader ??= startReader(program, limits, ended)
     reader.hold(true)
     const answer = await reader.read(task)
     if (!answer || !running.delete(task)) return

@@ -75,7 +75,8 @@ export function photoFolder(folder: string, options: FolderOptions): PhotoFolder
       await keepCopies(hash, cleaned)
       return { is: 'taken', hash, bytes: bytes.length, isNew: true }
     } finally {
-      await on.remove(beside).catch(noneThere)
+      // Where it is left over it is swept up later. What went wrong before is what is told.
+      await on.remove(beside).catch(() => undefined)
     }
   }
 

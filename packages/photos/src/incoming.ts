@@ -52,6 +52,8 @@ export function incoming(folder: string, photos: PhotoFolder, options: IncomingO
   const partOf = (hash: string): string => join(parts, `${hash}.part`)
   const refusals = new Map<string, Refused>()
   const turns = new Map<string, Promise<unknown>>()
+  /** Photos of which every byte was written here and is on the disk for sure; of others the power may have left something else. */
+  const sure = new Set<string>()
 
   function inTurn<T>(hash: string, work: () => Promise<T>): Promise<T> {
     if (!isHash(hash)) throw new TypeError(`Unexpected name ${hash.slice(0, 80)}, expected 64 hexadecimal digits`)
@@ -91,16 +93,20 @@ export function incoming(folder: string, photos: PhotoFolder, options: IncomingO
       await makeSure(on, folder, photosIn(folder))
       await makeSure(on, photosIn(folder), parts)
     }
+    const isSure = from === 0 || sure.delete(hash)
     await writeSynced(on, partOf(hash), 'a', bytes)
     if (from === 0) await syncFolder(on, parts)
+    if (isSure) sure.add(hash)
   }
 
-  /** What came is a photo of that name, or it is away. */
+  /** What came is a photo of that name, or it is away. What a power cut left is not held against it: then it only begins anew. */
   async function complete(hash: string): Promise<State> {
     const bytes = await on.read(partOf(hash)).catch((error) => noneThere(error) ?? new Uint8Array())
     const isIt = createHash('sha256').update(bytes).digest('hex') === hash
     const taken = isIt ? await photos.takeIn(bytes) : ({ is: 'refused', refused: refusedFor('photo/other-content') } as const)
     await on.remove(partOf(hash)).catch(noneThere)
+    const isHeld = sure.delete(hash) || isIt
+    if (!isHeld) return { have: 0, done: false }
     if (taken.is === 'taken') return { have: taken.bytes, done: true }
     remember(hash, taken.refused)
     return { have: 0, done: false, refused: taken.refused }

@@ -1,5 +1,5 @@
 import { type ChildProcess, fork } from 'node:child_process'
-import { type Entry, entry } from './entry.ts'
+import type { Entry } from './entry.ts'
 import type { Format } from './format.ts'
 import type { Limits } from './limits.ts'
 import type { Answer, Errand } from './messages.ts'
@@ -24,8 +24,8 @@ const scriptMemory = 256
 const mostSaid = 2_000
 
 /** Starts it. `ended` is told once, unless it was ended from here. */
-export function startReader(limits: Limits, ended: (end: Ended) => void): Reader {
-  const child = start(entry(), limits)
+export function startReader(program: Entry, limits: Limits, ended: (end: Ended) => void): Reader {
+  const child = start(program, limits)
   const open = new Map<number, { readonly done: (answer?: Done) => void; timer?: NodeJS.Timeout }>()
   let [last, isLate, isOver, said] = [0, false, false, '']
   let isReady: (is: boolean) => void = () => undefined

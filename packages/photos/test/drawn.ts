@@ -34,3 +34,24 @@ export function noise(width: number, height: number, seed = 1): Promise<Buffer> 
 }
 
 export const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
+
+const names = { '220,30,30': 'red', '30,180,30': 'green', '30,30,220': 'blue', '250,250,250': 'white' } as const
+/** What `cornersOf` says of a drawn photo that stands upright. */
+export const upright = ['red', 'green', 'blue', 'white']
+
+/** The colours in the middle of a picture's quarters, row by row: the nearest of those that are drawn, or the numbers where none is near. */
+export async function cornersOf(bytes: Uint8Array): Promise<readonly string[]> {
+  const { data, info } = await sharp(bytes).toColourspace('srgb').removeAlpha().raw().toBuffer({ resolveWithObject: true })
+  const at = (x: number, y: number) => [
+    ...data.subarray((y * info.width + x) * info.channels, (y * info.width + x) * info.channels + 3),
+  ]
+  const [left, right] = [info.width >> 2, (info.width * 3) >> 2]
+  const [top, bottom] = [info.height >> 2, (info.height * 3) >> 2]
+  return [at(left, top), at(right, top), at(left, bottom), at(right, bottom)].map(nameOf)
+}
+function nameOf(colour: readonly number[]): string {
+  const near = Object.entries(names).find(([written]) =>
+    written.split(',').every((part, i) => Math.abs(Number(part) - (colour[i] ?? 0)) < 14),
+  )
+  return near?.[1] ?? colour.join()
+}
