@@ -294,7 +294,7 @@ export const forms: readonly (readonly [place: string, takes: string, ...more: r
   ["/fabrics/*/with/finishing/steam","choice",["steam only","no steam"]],
   ["/fabrics/*/with/finishing/dryCleaning","choice",["P","F","crossed out"]],
   ["/fabrics/*/with/finishing/wetCleaning","choice",["W","crossed out"]],
-  ["/fabrics/*/with/finishing/process","choice",["mild","very mild"]],
+  ["/fabrics/*/with/finishing/mildness","choice",["mild","very mild"]],
   ["/fabrics/*/with/finishing/pile","choice",["velvet","none"]],
   ["/fabrics/*/with/finishing/coated","tick"],
   ["/fabrics/*/with/finishing/waterSpots","tick"],

@@ -1,7 +1,6 @@
 import { below, check } from '@evenhem/drapery'
 import { daysAfter } from '@evenhem/drapery/arithmetic'
-import type { Place, Treatment } from '@evenhem/job'
-import { type Check, checks, rule } from '@evenhem/plugin'
+import { type Check, checks, type Place, rule, type Treatment } from '@evenhem/plugin'
 import { steaming, type Wanted, wanted } from './facts.ts'
 import { fibreOf } from './fibres.ts'
 import { contradicts, labelOf } from './label.ts'
@@ -19,23 +18,27 @@ export const careChecks = rule({
   gives: { checks },
   codes: ['finishing/fabric-known', 'finishing/care-label', 'finishing/pile', 'finishing/water-spots'],
 }).run(({ at, mine, mineAt }, { wanted: wish, steaming: how }) => {
-  if (!wish) return {}
-  if (!how) return { checks: [check('finishing/fabric-known', 'unknown', below(at, 'fabric'), { how: 'none', cloth: 'none' })] }
-  const tried = (mine as Finishing | undefined)?.found?.tried
+  if (!wish || !how) return {}
+  if (how.by === 'unnamed')
+    return { checks: [check('finishing/fabric-known', 'unknown', below(at, 'fabric'), { how: 'none', cloth: 'none' })] }
+  const tried = (mine as Finishing | undefined)?.found?.steamTried
   return {
     checks: [
-      ...(wish.steam === false ? [] : [fabricKnown(wish, how)]),
+      ...(isSettled(wish) ? [] : [fabricKnown(wish, how)]),
       ...careLabel(wish, how),
       ...pile(wish, how),
-      ...waterSpots(wish, how, tried, below(mineAt, 'found', 'tried')),
+      ...waterSpots(wish, how, tried, below(mineAt, 'found', 'steamTried')),
     ],
   }
 })
 
+/** Nobody wants steam, or a label forbids it whatever the fibres. */
+const isSettled = ({ steam, cloths }: Wanted): boolean =>
+  steam === false || cloths.some(({ care }) => labelOf(care).steam === 'none')
 /** Steaming has to know every fibre, or a label that decides without them. */
 function fabricKnown({ cloths }: Wanted, how: Steaming): Check {
   const code = 'finishing/fabric-known'
-  const strange = cloths.find((cloth) => isUnknown(cloth) && labelOf(cloth.care).steam !== 'none')
+  const strange = cloths.find(isUnknown)
   if (!strange) return check(code, 'pass', fabricAt(cloths[0] as Cloth), { cloth: how.cloth, fibre: valuesOf(how).fibre })
   const place = fabricAt(strange, 'fibres')
   const values = { cloth: strange.name, label: labelOf(strange.care).steam === 'unsaid' ? 'no' : 'yes' }
@@ -115,7 +118,7 @@ function untieDay({ tie }: Wanted, it: Treatment, found: Found, place: Place): r
   const code = 'finishing/untie-day'
   if (found?.untieOn !== undefined) return [check(code, 'pass', place, { date: found.untieOn })]
   const hung = it.found?.hungOn
-  if (hung === undefined && found?.tied !== true) return []
+  if (hung === undefined && found?.foldsTied !== true) return []
   const date = hung === undefined ? 'none' : daysAfter(hung, Math.ceil(tie / 24))
   const values = { date, hours: { count: tie } }
   const ways = hung === undefined ? {} : { ways: [{ code: 'finishing/way-untie', values, put: [{ at: place, value: date }] }] }

@@ -1,8 +1,7 @@
 import { below } from '@evenhem/drapery'
 import { hangLine, hookMap, topOfRod } from '@evenhem/drapery/facts'
-import type { Fabric, Treatment } from '@evenhem/job'
 import { inch, minus, number, plus, type Reckoning, sum, type Term } from '@evenhem/length'
-import { reckonings, rule } from '@evenhem/plugin'
+import { type Job, reckonings, rule, type Treatment } from '@evenhem/plugin'
 import type { FabricCare } from './fabric.generated.ts'
 import { fabrics, heading, type Known, steaming, wanted } from './facts.ts'
 import { fibreCare, fibreOf } from './fibres.ts'
@@ -14,7 +13,7 @@ import type { FinishingWish } from './window.generated.ts'
 const partOf = <T>(item: { readonly with?: unknown } | undefined): T | undefined =>
   (item?.with as { readonly finishing?: T } | undefined)?.finishing
 
-const knownOf = (fabric: Fabric): Known => {
+const knownOf = (fabric: NonNullable<Job['fabrics']>[number]): Known => {
   const care = partOf<FabricCare>(fabric)
   const fibres = (fabric.fibres ?? []).map(({ fibre }) => fibre)
   return { id: fabric.id, name: fabric.name, fibres, ...(care ? { care } : {}) }
@@ -63,12 +62,13 @@ export const steamingRule = rule({
   gives: { steaming, reckonings },
 }).run(({ at, mine }, { wanted: wish }) => {
   if (!wish) return {}
-  const how = steamingOf(wish.cloths, wish.steam, (mine as Finishing | undefined)?.found?.tried)
-  return how ? { steaming: how, reckonings: plateOf(`${at}#plate-limit`, wish.cloths) } : {}
+  const how = steamingOf(wish.cloths, wish.steam, (mine as Finishing | undefined)?.found?.steamTried)
+  return { steaming: how, reckonings: plateOf(`${at}#plate-limit`, wish.cloths) }
 })
 
-/** The hottest plate that all cloths bear, in whole degrees Celsius: what the label shows, and what was published for each fibre. */
+/** The hottest plate that all cloths bear, in whole degrees Celsius: what the label shows, and what was published for each fibre; none where an iron is crossed out. */
 function plateOf(name: string, cloths: readonly Cloth[]): readonly Reckoning[] {
+  if (cloths.some(({ care }) => care?.iron === 'crossed out')) return []
   const terms: readonly Term[] = cloths.flatMap(({ care, fibres }) => {
     const label = labelOf(care)
     const dots = label.plate === undefined ? [] : [plus(`finishing/plate-${label.plate}`, number(label.plate))]

@@ -10,7 +10,7 @@ export interface FabricCare {
   /** The circle for professional wet cleaning on the care label. */
   readonly wetCleaning?: 'W' | 'crossed out'
   /** The bars under the circle: one is mild, two are very mild. */
-  readonly process?: 'mild' | 'very mild'
+  readonly mildness?: 'mild' | 'very mild'
   /** Whether the fabric has a pile, which steam and hands can crush. */
   readonly pile?: 'velvet' | 'none'
   /** Whether its back is coated, as of a blackout lining. */
@@ -59,7 +59,7 @@ export const fabricSchema = {
       ],
       "description": "The circle for professional wet cleaning on the care label."
     },
-    "process": {
+    "mildness": {
       "enum": [
         "mild",
         "very mild"

@@ -12,9 +12,9 @@ export interface Finishing {
 /** What was recorded when they were finished. */
 export interface FinishingFound {
   /** What steam left where it was tried, inside a hem or a return. */
-  readonly tried?: 'no mark' | 'mark'
+  readonly steamTried?: 'no mark' | 'mark'
   /** Whether the folds were tied. */
-  readonly tied?: boolean
+  readonly foldsTied?: boolean
   /** The day on which the ties come off. */
   readonly untieOn?: string
   /** Who is content with how the draperies hang. */
@@ -43,14 +43,14 @@ export const partSchema = {
       "title": "FinishingFound",
       "description": "What was recorded when they were finished.",
       "properties": {
-        "tried": {
+        "steamTried": {
           "enum": [
             "no mark",
             "mark"
           ],
           "description": "What steam left where it was tried, inside a hem or a return."
         },
-        "tied": {
+        "foldsTied": {
           "type": "boolean",
           "description": "Whether the folds were tied."
         },

@@ -12,7 +12,7 @@ export interface Cloth {
 }
 
 /** Why a drapery is not steamed. */
-export type Stop = LabelSays['by'] | 'marked' | 'side' | 'unknown' | 'ordered'
+export type Stop = LabelSays['by'] | 'marked' | 'side' | 'unknown' | 'unnamed' | 'ordered'
 
 /** How a drapery is steamed, or that it is not. */
 export interface Steaming {
@@ -61,14 +61,29 @@ const rank = ({ care, fibre }: Limits): number =>
 /** Of several the one that takes the least steam; of alike ones the one with the cooler iron. */
 const delicate = (all: readonly Limits[]): Limits => all.reduce((a, b) => (rank(b) < rank(a) ? b : a))
 
+/** A drapery of a fabric that the order does not name. */
+const unnamed: Steaming = {
+  steam: false,
+  by: 'unnamed',
+  source: 'finishing/source-practice',
+  cloth: '',
+  level: 'least',
+  fibre: 'unknown',
+  from: 'back',
+  off: true,
+  still: true,
+  spots: false,
+  pile: false,
+  relaxer: 'unsaid',
+}
+
 /**
  * How the cloths of a drapery are steamed together: the face first, then what is behind it. The label rules over the fibres, and the most delicate of all
  * fibres and cloths over the others (common practice, no source). Pile is never steamed on its face, a coated back never on the coating (common practice,
- * no source). `wanted`: what the order says; `tried`: what steam left in a hidden place. Undefined without cloths.
+ * no source). `wanted`: what the order says; `tried`: what steam left in a hidden place. Without cloths nothing is steamed.
  */
-export function steamingOf(cloths: readonly Cloth[], wanted?: boolean, tried?: 'mark' | 'no mark'): Steaming | undefined {
-  const [face] = cloths
-  if (!face) return undefined
+export function steamingOf(cloths: readonly Cloth[], wanted?: boolean, tried?: 'mark' | 'no mark'): Steaming {
+  if (cloths.length === 0) return unnamed
   const all = cloths.flatMap(limitsOf)
   const most = delicate(all)
   const sides = sidesOf(cloths, all)

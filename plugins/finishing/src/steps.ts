@@ -1,7 +1,7 @@
 import { below } from '@evenhem/drapery'
-import type { Place, Treatment } from '@evenhem/job'
-import { type Capture, rule, type Step, steps } from '@evenhem/plugin'
+import { type Capture, type Place, rule, type Step, steps, type Treatment } from '@evenhem/plugin'
 import { heading, steaming, type Wanted, wanted } from './facts.ts'
+import type { Finishing } from './part.generated.ts'
 import type { Steaming } from './steaming.ts'
 
 const ladder = 'drapery/caution-ladder'
@@ -27,7 +27,7 @@ export const work = rule({
   on: 'treatment',
   needs: { wanted: { maybe: wanted }, steaming: { maybe: steaming }, heading: { maybe: heading } },
   gives: { steps },
-}).run(({ it, at, mineAt, fabric }, { wanted: wish, steaming: how, heading: head }) => {
+}).run(({ it, at, mine, mineAt, fabric }, { wanted: wish, steaming: how, heading: head }) => {
   if (!wish) return {}
   const found = below(mineAt, 'found')
   const list: readonly Step[] = [
@@ -35,7 +35,7 @@ export const work = rule({
     ...(how ? steamingSteps(how, found) : []),
     breaking(head?.at),
     training(how),
-    ...(wish.tie > 0 ? tying(wish, how, found) : []),
+    ...(wish.tie > 0 ? tying(wish, how, found, (mine as Finishing | undefined)?.found?.untieOn) : []),
     ...(fabric?.settling ? [readAgain(it, at)] : []),
     content(found),
   ]
@@ -68,7 +68,7 @@ export const valuesOf = (how: Steaming) => ({
 
 /** In a hidden place first; or what is done instead. */
 function steamingSteps(how: Steaming, found: Place): readonly Step[] {
-  const tried: Capture = { at: below(found, 'tried'), as: 'choice', choices: ['no mark', 'mark'] }
+  const tried: Capture = { at: below(found, 'steamTried'), as: 'choice', choices: ['no mark', 'mark'] }
   const values = valuesOf(how)
   const both = { stage: 'hang' as const, values }
   // Steam that left a mark is not tried again, but somebody may have to put right what was recorded.
@@ -89,7 +89,6 @@ function steamingSteps(how: Steaming, found: Place): readonly Step[] {
   return [
     { ...both, id: 'try-steam', after: ['let-down'], code: 'finishing/try-steam', cautions, tools, captures: [tried] },
     { ...both, id: 'steam', after: ['try-steam'], code: 'finishing/steam', cautions, tools },
-    { ...both, id: 'side-hems', after: ['steam'], code: 'finishing/side-hems', cautions, tools },
   ]
 }
 
@@ -109,8 +108,8 @@ const training = (how: Steaming | undefined): Step => ({
   cautions: how?.pile ? ['finishing/caution-pile', ladder] : [ladder],
 })
 
-function tying({ tie }: Wanted, how: Steaming | undefined, found: Place): readonly Step[] {
-  const values = { hours: { count: tie }, pile: how?.pile ? 'yes' : 'no' }
+function tying({ tie }: Wanted, how: Steaming | undefined, found: Place, day: string | undefined): readonly Step[] {
+  const values = { hours: { count: tie }, pile: how?.pile ? 'yes' : 'no', date: day ?? 'none' }
   const both = { stage: 'finish' as const, values }
   return [
     {
@@ -118,8 +117,9 @@ function tying({ tie }: Wanted, how: Steaming | undefined, found: Place): readon
       id: 'tie',
       after: ['train'],
       code: 'finishing/tie',
+      cautions: [ladder],
       tools: ['finishing/ties'],
-      captures: [{ at: below(found, 'tied'), as: 'tick' }],
+      captures: [{ at: below(found, 'foldsTied'), as: 'tick' }],
     },
     {
       ...both,
@@ -145,6 +145,6 @@ const content = (found: Place): Step => ({
   id: 'content',
   stage: 'hand-over',
   after: ['drapery/hand-over'],
-  code: 'finishing/content',
+  code: 'finishing/stand-back',
   captures: [{ at: below(found, 'content'), as: 'choice', choices: ['both', 'installer only', 'customer only', 'neither'] }],
 })

@@ -4,7 +4,7 @@ import type { stepWords as english } from './words-steps.ts'
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
 const reason =
-  '{by, select, none {La etiqueta de {cloth} dice sin vapor, de ninguna forma ({source}).} crossed {En la etiqueta de {cloth} la plancha está tachada: no planchar y, según algunas tablas, tampoco dar vapor ({source}).} one {La etiqueta de {cloth} muestra un punto: plancha a 110 °C como máximo y sin vapor ({source}).} marked {El vapor dejó marca en el lugar escondido.} side {El revés tiene recubrimiento y el derecho no admite vapor: no queda ningún lado.} unknown {Nadie dice qué aguanta {cloth}: no se conocen todas sus fibras y aquí no hay etiqueta de cuidado.} ordered {Así lo dice el pedido.} other {}}'
+  '{by, select, none {La etiqueta de {cloth} dice sin vapor, de ninguna forma ({source}).} crossed {En la etiqueta de {cloth} la plancha está tachada: no planchar y, según algunas tablas, tampoco dar vapor ({source}).} one {La etiqueta de {cloth} muestra un punto: plancha a 110 °C como máximo y sin vapor ({source}).} marked {El vapor dejó marca en el lugar escondido.} side {El revés tiene recubrimiento y el derecho no admite vapor: no queda ningún lado.} unknown {Nadie dice qué aguanta {cloth}: no se conocen todas sus fibras y aquí no hay etiqueta de cuidado.} ordered {Así lo dice el pedido.} unnamed {El pedido no nombra su tela, así que nadie sabe qué aguanta.} other {}}'
 const manner =
   '{level, select, generous {Admite vapor abundante, usado con mesura.} moderate {Vapor moderado.} light {Ligeramente.} low {Poco vapor.} other {El mínimo vapor que haga falta.}}{off, select, yes { Mantenga el cabezal separado de la tela.} other {}}{still, select, yes { No jale ni apriete mientras esté tibia y húmeda.} other {}}'
 const relaxer =
@@ -23,17 +23,12 @@ export const stepWords: Readonly<Record<keyof typeof english, Words[string]>> = 
   ),
   'finishing/try-steam.done': one('Probado y revisado en seco'),
   'finishing/steam': one(
-    '{from, select, back {Dé vapor por el revés, del dobladillo hacia arriba.} face {Dé vapor por el derecho, del dobladillo hacia arriba; no toque el recubrimiento de atrás.} other {Dé vapor del dobladillo hacia arriba.}}',
+    '{from, select, back {Dé vapor por el revés, del dobladillo hacia arriba, y luego a lo largo de los dobladillos laterales donde cedan los fruncidos.} face {Dé vapor por el derecho, del dobladillo hacia arriba, y luego a lo largo de los dobladillos laterales donde cedan los fruncidos; no toque el recubrimiento de atrás.} other {Dé vapor del dobladillo hacia arriba, y luego a lo largo de los dobladillos laterales donde cedan los fruncidos.}}',
   ),
   'finishing/steam.why': one(
     `El vapor sube y adelanta la mitad del trabajo más arriba. ${manner} Lo más delicado aquí es {fibre}, en {cloth}; lo decide {by, select, fibre {lo usual para la fibra} other {la etiqueta de cuidado}} ({source}). Deje secar antes de medir el dobladillo: la tela húmeda cuelga más larga o más corta.`,
   ),
   'finishing/steam.done': one('Con vapor dado y seca'),
-  'finishing/side-hems': one(
-    'Dé vapor a lo largo de los dobladillos laterales donde cedan los fruncidos, y alíselos hacia abajo con las manos limpias.',
-  ),
-  'finishing/side-hems.why': one(`${manner} Solo donde haya fruncidos; una costura demasiado tirante vuelve al taller.`),
-  'finishing/side-hems.done': one('Los dobladillos laterales quedan planos'),
   'finishing/no-steam': one('No dé vapor. Deje que las arrugas se caigan solas y alise los pliegues a mano.'),
   'finishing/no-steam.why': one(
     `${reason} En su lugar: lávese las manos, pase la mano por cada pliegue desde la cabecilla hacia abajo, ate los pliegues y vuelva a mirar cuando la tela haya colgado. ${relaxer}`,
@@ -57,26 +52,29 @@ export const stepWords: Readonly<Record<keyof typeof english, Words[string]>> = 
     '{pile, select, yes {Ate los pliegues recogidos con tiras anchas y suaves, arriba, en medio y sobre el dobladillo; flojas, para no aplastar el pelo.} other {Ate los pliegues recogidos con tiras suaves, arriba, en medio y sobre el dobladillo; ajustadas, sin apretar.}}',
   ),
   'finishing/tie.why': one(
-    'Durante {hours} horas, para que la tela guarde los pliegues. Lo usual son de 24 a 72 (práctica común, sin fuente).',
+    'Durante {hours} horas, para que la tela guarde los pliegues. Lo usual son de 24 a 72 (práctica común, sin fuente). Muestre al cliente cómo corre antes de atar, o cuando ya no haya tiras.',
   ),
   'finishing/tie.done': one('Pliegues atados'),
-  'finishing/untie': one('Fije el día en que se quitan las tiras y quién las quita.'),
+  'finishing/untie': one(
+    '{date, select, none {Fije el día en que se quitan las tiras y quién las quita.} other {Quite las tiras el {date}, o que las quite el cliente.}}',
+  ),
   'finishing/untie.why': one(
     'Después de {hours} horas. Si lo hace el cliente: desate del dobladillo hacia arriba, no corte nada cerca de la tela y no corra la cortina antes.',
   ),
-  'finishing/untie.done': one('Día fijado'),
+  'finishing/untie.done': one('{date, select, none {Día fijado} other {Tiras quitadas}}'),
   'finishing/read-again': one(
     '{date, select, none {Fije un día para volver a medir el dobladillo.} other {Vuelva el {date} y mida otra vez el dobladillo.}}',
   ),
   'finishing/read-again.why': one('Esta tela cede mientras cuelga. Entonces el dobladillo se empareja como el primer día.'),
   'finishing/read-again.done': one('Día fijado'),
-  'finishing/content': one('Aléjese un poco junto con el cliente: ¿están los dos conformes con cómo cuelga?'),
-  'finishing/content.why': one(
+  'finishing/stand-back': one('Aléjese un poco junto con el cliente: ¿están los dos conformes con cómo cuelga?'),
+  'finishing/stand-back.why': one(
     'Pliegues, dobladillo, altura y lo que muestra la luz. Anote quién lo está; lo que no queda bien se escribe ahora, no después por teléfono.',
   ),
-  'finishing/content.done': one('Se preguntó a los dos'),
+  'finishing/stand-back.done': one('Se preguntó a los dos'),
   'finishing/caution-burn': one(
-    'El vapor quema. Aléjelo de las manos, la cara y los niños, nunca dé vapor hacia una mano detrás de la tela, apunte el cabezal a otro lado mientras calienta y vacíelo frío antes de llevarlo. Un retiro de 2024 siguió a 23 quemaduras por vaporizadores que escupían. Siga las instrucciones del fabricante.',
+    'El vapor quema. Aléjelo de las manos, la cara y los niños, nunca dé vapor hacia una mano detrás de la tela, apunte el cabezal a otro lado mientras calienta y vacíelo frío antes de llevarlo. Siga las instrucciones del fabricante.',
+    'En 2024 se retiraron unos dos millones de vaporizadores de mano tras 122 avisos de agua caliente que salía a chorro y 23 quemaduras (US Consumer Product Safety Commission, según la prensa). Qué hacer contra eso es práctica común, sin fuente.',
   ),
   'finishing/caution-hot-head': one(
     'El cabezal caliente marca la tela, la pintura y el papel: manténgalo lejos de la pared y nunca lo apoye sobre la tela.',
@@ -101,7 +99,7 @@ export const stepWords: Readonly<Record<keyof typeof english, Words[string]>> = 
     '{name}, plancha en la etiqueta: {says, select, three {tres puntos, 200 °C como máximo} two {dos puntos, 150 °C como máximo} one {un punto, 110 °C como máximo y sin vapor} other {tachada, no planchar}}.',
   ),
   'finishing/entry-cleaning': one(
-    '{name}, limpieza profesional: {dry, select, P {círculo P, limpieza en seco con percloroetileno o hidrocarburos} F {círculo F, limpieza en seco con hidrocarburos} crossed {no limpiar en seco} other {no se dice si en seco}}; {wet, select, W {círculo W, limpieza en húmedo} crossed {no limpiar en húmedo} other {no se dice si en húmedo}}.{process, select, mild { Proceso suave.} very { Proceso muy suave.} other {}}',
+    '{name}, limpieza profesional: {dry, select, P {círculo P, limpieza en seco con percloroetileno o hidrocarburos} F {círculo F, limpieza en seco con hidrocarburos} crossed {no limpiar en seco} other {no se dice si en seco}}; {wet, select, W {círculo W, limpieza en húmedo} crossed {no limpiar en húmedo} other {no se dice si en húmedo}}.{mildness, select, mild { Proceso suave.} very { Proceso muy suave.} other {}}',
   ),
   'finishing/entry-no-label': one(
     '{name}: no se conoce su etiqueta de cuidado. Pregunte al taller antes de lavar, dar vapor o limpiar.',

@@ -4,7 +4,7 @@ const one = (says: string, help?: string) => (help === undefined ? { says } : { 
 
 /** Why a drapery is not steamed, after `by`. */
 const reason =
-  '{by, select, none {The care label of {cloth} says no steam, in any form ({source}).} crossed {On the care label of {cloth} the iron is crossed out: no ironing, and by some tables no steaming ({source}).} one {The care label of {cloth} shows one dot: an iron at 110 °C at most, without steam ({source}).} marked {Steam left a mark in the hidden place.} side {Its back is coated and its face must not be steamed: no side is left.} unknown {Nobody says what {cloth} takes: its fibres are not all known, and it has no care label here.} ordered {The order says so.} other {}}'
+  '{by, select, none {The care label of {cloth} says no steam, in any form ({source}).} crossed {On the care label of {cloth} the iron is crossed out: no ironing, and by some tables no steaming ({source}).} one {The care label of {cloth} shows one dot: an iron at 110 °C at most, without steam ({source}).} marked {Steam left a mark in the hidden place.} side {Its back is coated and its face must not be steamed: no side is left.} unknown {Nobody says what {cloth} takes: its fibres are not all known, and it has no care label here.} ordered {The order says so.} unnamed {The order does not name its fabric, so nobody knows what it takes.} other {}}'
 /** How much steam, and how, after `level`, `off` and `still`. */
 const manner =
   '{level, select, generous {It takes generous steam, used sparingly.} moderate {Moderate steam.} light {Lightly.} low {Low steam.} other {The least steam that does it.}}{off, select, yes { Hold the head off the cloth.} other {}}{still, select, yes { Do not pull or press while it is warm and damp.} other {}}'
@@ -24,15 +24,12 @@ export const stepWords = {
   ),
   'finishing/try-steam.done': one('It was tried and looked at dry'),
   'finishing/steam': one(
-    '{from, select, back {Steam from the back, from the hem upward.} face {Steam from the face, from the hem upward; keep off the coating behind.} other {Steam from the hem upward.}}',
+    '{from, select, back {Steam from the back, from the hem upward, then along the side hems where puckers come out.} face {Steam from the face, from the hem upward, then along the side hems where puckers come out; keep off the coating behind.} other {Steam from the hem upward, then along the side hems where puckers come out.}}',
   ),
   'finishing/steam.why': one(
     `Steam rises, and does half of the work above it. ${manner} The most delicate here is {fibre}, in {cloth}; it is decided by {by, select, fibre {what is usual for the fibre} other {the care label}} ({source}). Let it dry before the hem is read: damp cloth hangs longer or shorter.`,
   ),
   'finishing/steam.done': one('It is steamed and dry'),
-  'finishing/side-hems': one('Steam along the side hems where puckers come out, and smooth them down with clean hands.'),
-  'finishing/side-hems.why': one(`${manner} Only where there are puckers; a seam that is too tight goes to the workroom.`),
-  'finishing/side-hems.done': one('Side hems lie flat'),
   'finishing/no-steam': one('Do not steam. Let the creases hang out, and smooth the folds by hand.'),
   'finishing/no-steam.why': one(
     `${reason} Instead: wash your hands, stroke each fold from the heading down, tie the folds, and look again when the cloth has hung. ${relaxer}`,
@@ -56,26 +53,29 @@ export const stepWords = {
     '{pile, select, yes {Tie the stacked folds with wide, soft strips, at the top, in the middle and above the hem; loosely, so that the pile is not crushed.} other {Tie the stacked folds with soft strips, at the top, in the middle and above the hem; snug, not tight.}}',
   ),
   'finishing/tie.why': one(
-    'For {hours} hours, so that the cloth keeps the folds. Usual are 24 to 72 (common practice, no source).',
+    'For {hours} hours, so that the cloth keeps the folds. Usual are 24 to 72 (common practice, no source). Show the customer how it draws before you tie, or when the ties are off.',
   ),
   'finishing/tie.done': one('Folds are tied'),
-  'finishing/untie': one('Set the day on which the ties come off, and who takes them off.'),
+  'finishing/untie': one(
+    '{date, select, none {Set the day on which the ties come off, and who takes them off.} other {Take the ties off on {date}, or have the customer do it.}}',
+  ),
   'finishing/untie.why': one(
     'After {hours} hours. If the customer does it: untie from the hem upward, cut nothing near the cloth, and do not draw before.',
   ),
-  'finishing/untie.done': one('Day is set'),
+  'finishing/untie.done': one('{date, select, none {Day is set} other {Ties are off}}'),
   'finishing/read-again': one(
     '{date, select, none {Set a day to come back and read the hem again.} other {Come back on {date} and read the hem again.}}',
   ),
   'finishing/read-again.why': one('This cloth settles while it hangs. The hem is trued up then as on the first day.'),
   'finishing/read-again.done': one('Day is set'),
-  'finishing/content': one('Stand back with the customer: are you both content with how it hangs?'),
-  'finishing/content.why': one(
+  'finishing/stand-back': one('Stand back with the customer: are you both content with how it hangs?'),
+  'finishing/stand-back.why': one(
     'Folds, hem, height and what the light shows. Record who is; what is not right is written down now, not on the phone later.',
   ),
-  'finishing/content.done': one('Both were asked'),
+  'finishing/stand-back.done': one('Both were asked'),
   'finishing/caution-burn': one(
-    'Steam scalds. Keep it from hands, face and children, never steam toward a hand behind the cloth, point the head away while it heats, and empty it cold before you carry it. A recall of 2024 followed 23 burns by spitting steamers. Follow its maker’s instructions.',
+    'Steam scalds. Keep it from hands, face and children, never steam toward a hand behind the cloth, point the head away while it heats, and empty it cold before you carry it. Follow its maker’s instructions.',
+    'A recall of about two million handheld steamers in 2024 followed 122 reports of hot water spitting out and 23 burns (US Consumer Product Safety Commission, as the press reported). What to do about it is common practice, no source.',
   ),
   'finishing/caution-hot-head': one(
     'A hot head marks cloth, paint and paper: keep it off the wall, and never lay it down on the cloth.',
@@ -96,7 +96,7 @@ export const stepWords = {
     '{name}, iron on the care label: {says, select, three {three dots, 200 °C at most} two {two dots, 150 °C at most} one {one dot, 110 °C at most and without steam} other {crossed out, do not iron}}.',
   ),
   'finishing/entry-cleaning': one(
-    '{name}, professional cleaning: {dry, select, P {circle P, dry cleaning in perchloroethylene or hydrocarbons} F {circle F, dry cleaning in hydrocarbons} crossed {do not dry clean} other {dry cleaning is not said}}; {wet, select, W {circle W, wet cleaning} crossed {do not wet clean} other {wet cleaning is not said}}.{process, select, mild { Mild process.} very { Very mild process.} other {}}',
+    '{name}, professional cleaning: {dry, select, P {circle P, dry cleaning in perchloroethylene or hydrocarbons} F {circle F, dry cleaning in hydrocarbons} crossed {do not dry clean} other {dry cleaning is not said}}; {wet, select, W {circle W, wet cleaning} crossed {do not wet clean} other {wet cleaning is not said}}.{mildness, select, mild { Mild process.} very { Very mild process.} other {}}',
   ),
   'finishing/entry-no-label': one('{name}: no care label is known. Ask the workroom before it is washed, steamed or cleaned.'),
 } satisfies Words
