@@ -13,6 +13,7 @@ import { parts } from './parts.ts'
 import { photos } from './photos.ts'
 import { photosAdd } from './photos-add.ts'
 import { plan } from './plan.ts'
+import { punchList } from './punch-list.ts'
 import { report } from './report.ts'
 import { schema } from './schema.ts'
 import { serve } from './serve.ts'
@@ -25,6 +26,7 @@ export const commands: readonly Command[] = [
   check,
   plan,
   parts,
+  punchList,
   draw,
   examples,
   schema,

@@ -2,11 +2,13 @@ import type { CliCode } from './words.ts'
 import { logSpanish } from './words-log-es.ts'
 import { networkSpanish } from './words-network-es.ts'
 import { photosSpanish } from './words-photos-es.ts'
+import { punchSpanish } from './words-punch-es.ts'
 
 /** What the command line itself says, in Spanish. */
 export const spanish: Readonly<Record<CliCode, string>> = {
   ...logSpanish,
   ...networkSpanish,
+  ...punchSpanish,
   ...photosSpanish,
   about: 'Evenhem calcula un trabajo de cortinas, desde el pedido hasta la firma del cliente.',
   footing: `Un trabajo es un archivo, o su carpeta con job.json dentro.

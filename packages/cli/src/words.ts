@@ -1,11 +1,13 @@
 import { logEnglish } from './words-log.ts'
 import { networkEnglish } from './words-network.ts'
 import { photosEnglish } from './words-photos.ts'
+import { punchEnglish } from './words-punch.ts'
 
 /** What the command line itself says, in English: by code, in ICU message form. `words-es.ts` has the same codes with the same values. */
 export const english = {
   ...logEnglish,
   ...networkEnglish,
+  ...punchEnglish,
   ...photosEnglish,
   // The overview and help.
   about: 'Evenhem works out one drapery job, from the work order to the customer’s signature.',

@@ -23,6 +23,7 @@ export {
   isSettled,
   isToMend,
   type ListedPoint,
+  ownerKey,
   ownerOf,
   photosOf,
   pointsOfJob,

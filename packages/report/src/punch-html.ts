@@ -3,10 +3,11 @@ import { html, type Markup } from './markup.ts'
 import type { PrintedOwner, PrintedPhoto, PrintedPoint, PunchOutline } from './punch-list.ts'
 import { heading, line, sign } from './sentence.ts'
 
-/** A ring where the point is. Lines of no length with round ends are round whatever the picture's shape, and need no style of their own. */
+/** A ring around the point. Its place is a share of the picture's box, its size is not, so that it is round on every picture. */
 const ring = ({ x, y }: NonNullable<PrintedPhoto['spot']>): Markup => {
-  const d = `M${Math.round(x * 1000)} ${Math.round(y * 1000)}h0`
-  return html`<svg viewBox="0 0 1000 1000" preserveAspectRatio="none" aria-hidden="true"><path class="around" d="${d}"/><path class="spot" d="${d}"/></svg>`
+  const [across, down] = [x, y].map((share) => `${Math.round(share * 1000) / 10}%`)
+  const circle = (name: string) => html`<circle class="${name}" cx="${across}" cy="${down}" r="16"/>`
+  return html`<svg aria-hidden="true">${circle('around')}${circle('spot')}</svg>`
 }
 const picture = ({ says, src, notHere, spot }: PrintedPhoto): Markup =>
   html`<figure>${src ? html`<div><img src="${src}" alt="${says}">${spot ? ring(spot) : undefined}</div>` : html`<p class="missing">${notHere}</p>`}<figcaption>${says}</figcaption></figure>
@@ -38,10 +39,9 @@ const style = `
 .punch .stands{margin:1.4mm 0}
 .photos{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(82mm,100%),1fr));gap:3mm 6mm;margin-top:2.4mm}
 .photos figure{display:block}.photos figure div{position:relative}
-.photos img{display:block;width:100%;max-height:110mm;object-fit:fill}
+.photos img{display:block;width:100%;height:auto}
 .photos svg{position:absolute;inset:0;width:100%;height:100%;overflow:visible}
-.photos path{fill:none;stroke-linecap:round;vector-effect:non-scaling-stroke}
-.photos .around{stroke:var(--sheet);stroke-width:18px}.photos .spot{stroke:var(--fail);stroke-width:11px}
+.photos circle{fill:none}.photos .around{stroke:var(--sheet);stroke-width:7px}.photos .spot{stroke:var(--fail);stroke-width:3px}
 .photos .missing{border:.35mm dashed var(--ink);padding:4mm}
 .photos figcaption{margin-top:1mm}
 article.window:first-of-type{margin-top:0;border:0}

@@ -35,7 +35,7 @@ test('a photo that is here stands in the page with its spot, one that is not is 
   const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xd9])
   const { html } = page({ photos: new Map([[hash, bytes]]) })
   expect(html).toContain(`<img src="data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}" alt="Photo of it">`)
-  expect(html).toContain('<path class="spot" d="M620 810h0"/>')
+  expect(html).toContain('<circle class="spot" cx="62%" cy="81%" r="16"/>')
   expect(html).not.toContain('Photo not here yet')
   expect(page().html).toContain('Photo not here yet (aaaaaaaa…)')
 })

@@ -16,7 +16,7 @@ const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
 export const tapeFor = (job: Job, unit?: ReadingUnit): Tape => tapeOf[unit ?? job.units]
 
 /** What prints where the job is: Letter in North America, A4 elsewhere. */
-const paperFor = ({ job: { country } }: Job): Paper => (['US', 'CA', 'MX'].includes(country) ? 'letter' : 'a4')
+export const paperFor = ({ job: { country } }: Job): Paper => (['US', 'CA', 'MX'].includes(country) ? 'letter' : 'a4')
 
 /** What a report may be asked for; what is left out follows from the job. */
 export interface ReportWishes {
