@@ -4,7 +4,7 @@ import type { stepWords as english } from './words-steps.ts'
 const one = (says: string, help?: string) => (help === undefined ? { says } : { says, help })
 
 const reason =
-  '{by, select, none {La etiqueta de {cloth} dice sin vapor, de ninguna forma ({source}).} crossed {En la etiqueta de {cloth} la plancha está tachada: no planchar y, según algunas tablas, tampoco dar vapor ({source}).} one {La etiqueta de {cloth} muestra un punto: plancha a 110 °C como máximo y sin vapor ({source}).} marked {El vapor dejó marca en el lugar escondido.} side {El revés tiene recubrimiento y el derecho no admite vapor: no queda ningún lado.} unknown {Nadie dice qué aguanta {cloth}: no se conocen todas sus fibras y aquí no hay etiqueta de cuidado.} ordered {Así lo dice el pedido.} unnamed {El pedido no nombra su tela, así que nadie sabe qué aguanta.} other {}}'
+  '{by, select, none {La etiqueta de {cloth} dice sin vapor, de ninguna forma ({source}).} crossed {En la etiqueta de {cloth} la plancha está tachada: no planchar y, según algunas tablas, tampoco dar vapor ({source}).} one {La etiqueta de {cloth} muestra un punto: plancha a 110 °C como máximo y sin vapor ({source}).} marked {El vapor dejó marca en el lugar escondido.} side {El revés tiene recubrimiento y el derecho no admite vapor: no queda ningún lado.} unknown {Nadie dice qué aguanta {cloth}: no se conocen todas sus fibras y aquí no hay etiqueta de cuidado.} ordered {Así lo dice el pedido.} unnamed {El pedido no nombra su tela, así que nadie sabe qué aguanta.} other {}}'
 const manner =
   '{level, select, generous {Admite vapor abundante, usado con mesura.} moderate {Vapor moderado.} light {Ligeramente.} low {Poco vapor.} other {El mínimo vapor que haga falta.}}{off, select, yes { Mantenga el cabezal separado de la tela.} other {}}{still, select, yes { No jale ni apriete mientras esté tibia y húmeda.} other {}}'
 const relaxer =
@@ -65,7 +65,7 @@ export const stepWords: Readonly<Record<keyof typeof english, Words[string]>> = 
   'finishing/read-again': one(
     '{date, select, none {Fije un día para volver a medir el dobladillo.} other {Vuelva el {date} y mida otra vez el dobladillo.}}',
   ),
-  'finishing/read-again.why': one('Esta tela cede mientras cuelga. Entonces el dobladillo se empareja como el primer día.'),
+  'finishing/read-again.why': one('Esta tela se asienta mientras cuelga. Entonces el dobladillo se ajusta como el primer día.'),
   'finishing/read-again.done': one('Día fijado'),
   'finishing/stand-back': one('Aléjese un poco junto con el cliente: ¿están los dos conformes con cómo cuelga?'),
   'finishing/stand-back.why': one(
@@ -73,15 +73,13 @@ export const stepWords: Readonly<Record<keyof typeof english, Words[string]>> = 
   ),
   'finishing/stand-back.done': one('Se preguntó a los dos'),
   'finishing/caution-burn': one(
-    'El vapor quema. Aléjelo de las manos, la cara y los niños, nunca dé vapor hacia una mano detrás de la tela, apunte el cabezal a otro lado mientras calienta y vacíelo frío antes de llevarlo. Siga las instrucciones del fabricante.',
+    'El vapor quema: aléjelo de las manos, la cara y los niños, también mientras calienta; nunca hacia una mano detrás de la tela; vacíelo antes de llevarlo. Siga las instrucciones del fabricante.',
     'En 2024 se retiraron unos dos millones de vaporizadores de mano tras 122 avisos de agua caliente que salía a chorro y 23 quemaduras (US Consumer Product Safety Commission, según la prensa). Qué hacer contra eso es práctica común, sin fuente.',
   ),
-  'finishing/caution-hot-head': one(
-    'El cabezal caliente marca la tela, la pintura y el papel: manténgalo lejos de la pared y nunca lo apoye sobre la tela.',
-  ),
-  'finishing/caution-wet-floor': one('Las gotas hacen resbalar y manchan la madera: cubra el piso y séquelo enseguida.'),
+  'finishing/caution-hot-head': one('Nunca apoye el cabezal caliente sobre la tela ni contra la pared.'),
+  'finishing/caution-wet-floor': one('Seque las gotas: el piso mojado resbala.'),
   'finishing/caution-cord': one(
-    'Lleve el cable del vaporizador por donde nadie pase y lejos de la escalera. Use un contacto con tierra, no lo toque con las manos mojadas ni use cables dañados; el trabajo eléctrico corresponde a personas con licencia.',
+    'Lleve el cable por donde nadie tropiece, lejos de la escalera; tomacorriente con tierra y manos secas. El trabajo eléctrico corresponde a personas con licencia.',
   ),
   'finishing/caution-pile': one(
     'El pelo se aplasta para siempre: nunca le dé vapor ni presión por el derecho, y tóquelo solo a favor del pelo.',
@@ -96,7 +94,7 @@ export const stepWords: Readonly<Record<keyof typeof english, Words[string]>> = 
     '{name}: {steam, select, yes {dele vapor {level, select, generous {el que necesite} moderate {moderado} light {ligero} low {en poca cantidad} other {en la mínima cantidad}}{from, select, back {, por el revés} face {, por el derecho y nunca sobre el recubrimiento} other {}}{off, select, yes {, sin tocar la tela} other {}}; pruebe primero en un lugar escondido.} other {no le dé vapor.}}',
   ),
   'finishing/entry-iron': one(
-    '{name}, plancha en la etiqueta: {says, select, three {tres puntos, 200 °C como máximo} two {dos puntos, 150 °C como máximo} one {un punto, 110 °C como máximo y sin vapor} other {tachada, no planchar}}.',
+    '{name}, plancha en la etiqueta: {says, select, three {tres puntos, 200 °C como máximo} two {dos puntos, 150 °C como máximo} one {un punto, 110 °C como máximo y sin vapor} other {tachada, no planchar}}.',
   ),
   'finishing/entry-cleaning': one(
     '{name}, limpieza profesional: {dry, select, P {círculo P, limpieza en seco con percloroetileno o hidrocarburos} F {círculo F, limpieza en seco con hidrocarburos} crossed {no limpiar en seco} other {no se dice si en seco}}; {wet, select, W {círculo W, limpieza en húmedo} crossed {no limpiar en húmedo} other {no se dice si en húmedo}}.{mildness, select, mild { Proceso suave.} very { Proceso muy suave.} other {}}',

@@ -4,7 +4,7 @@ const one = (says: string, help?: string) => (help === undefined ? { says } : { 
 
 /** Why a drapery is not steamed, after `by`. */
 const reason =
-  '{by, select, none {The care label of {cloth} says no steam, in any form ({source}).} crossed {On the care label of {cloth} the iron is crossed out: no ironing, and by some tables no steaming ({source}).} one {The care label of {cloth} shows one dot: an iron at 110 °C at most, without steam ({source}).} marked {Steam left a mark in the hidden place.} side {Its back is coated and its face must not be steamed: no side is left.} unknown {Nobody says what {cloth} takes: its fibres are not all known, and it has no care label here.} ordered {The order says so.} unnamed {The order does not name its fabric, so nobody knows what it takes.} other {}}'
+  '{by, select, none {The care label of {cloth} says no steam, in any form ({source}).} crossed {On the care label of {cloth} the iron is crossed out: no ironing, and by some tables no steaming ({source}).} one {The care label of {cloth} shows one dot: an iron at 110 °C at most, without steam ({source}).} marked {Steam left a mark in the hidden place.} side {Its back is coated and its face must not be steamed: no side is left.} unknown {Nobody says what {cloth} takes: its fibres are not all known, and it has no care label here.} ordered {The order says so.} unnamed {The order does not name its fabric, so nobody knows what it takes.} other {}}'
 /** How much steam, and how, after `level`, `off` and `still`. */
 const manner =
   '{level, select, generous {It takes generous steam, used sparingly.} moderate {Moderate steam.} light {Lightly.} low {Low steam.} other {The least steam that does it.}}{off, select, yes { Hold the head off the cloth.} other {}}{still, select, yes { Do not pull or press while it is warm and damp.} other {}}'
@@ -74,15 +74,13 @@ export const stepWords = {
   ),
   'finishing/stand-back.done': one('Both were asked'),
   'finishing/caution-burn': one(
-    'Steam scalds. Keep it from hands, face and children, never steam toward a hand behind the cloth, point the head away while it heats, and empty it cold before you carry it. Follow its maker’s instructions.',
+    'Steam scalds: keep it from hands, face and children, also while it heats; never toward a hand behind the cloth; empty it before you carry it. Follow its maker’s instructions.',
     'A recall of about two million handheld steamers in 2024 followed 122 reports of hot water spitting out and 23 burns (US Consumer Product Safety Commission, as the press reported). What to do about it is common practice, no source.',
   ),
-  'finishing/caution-hot-head': one(
-    'A hot head marks cloth, paint and paper: keep it off the wall, and never lay it down on the cloth.',
-  ),
-  'finishing/caution-wet-floor': one('Drips make a floor slippery and stain wood: lay a cover, and wipe at once.'),
+  'finishing/caution-hot-head': one('Never lay the hot head on the cloth or against the wall.'),
+  'finishing/caution-wet-floor': one('Wipe up drips: a wet floor is slippery.'),
   'finishing/caution-cord': one(
-    'Lead the cord of the steamer where nobody walks and away from the ladder. Use a grounded outlet, no wet hands, no damaged cord; electric work belongs to licensed people.',
+    'Lead its cord where nobody trips, away from the ladder; grounded outlet, dry hands. Electric work belongs to licensed people.',
   ),
   'finishing/caution-pile': one('Pile crushes for good: never steam or press its face, and touch it only along the pile.'),
   'finishing/caution-spots': one('Water leaves spots here: let the steamer spit out away from the cloth, and hold it off.'),
@@ -93,7 +91,7 @@ export const stepWords = {
     '{name}: {steam, select, yes {steam it {level, select, generous {as much as it needs} moderate {moderately} light {lightly} low {with little steam} other {with the least steam}}{from, select, back {, from the back} face {, from the face and never on the coating} other {}}{off, select, yes {, held off the cloth} other {}}; try it in a hidden place first.} other {do not steam it.}}',
   ),
   'finishing/entry-iron': one(
-    '{name}, iron on the care label: {says, select, three {three dots, 200 °C at most} two {two dots, 150 °C at most} one {one dot, 110 °C at most and without steam} other {crossed out, do not iron}}.',
+    '{name}, iron on the care label: {says, select, three {three dots, 200 °C at most} two {two dots, 150 °C at most} one {one dot, 110 °C at most and without steam} other {crossed out, do not iron}}.',
   ),
   'finishing/entry-cleaning': one(
     '{name}, professional cleaning: {dry, select, P {circle P, dry cleaning in perchloroethylene or hydrocarbons} F {circle F, dry cleaning in hydrocarbons} crossed {do not dry clean} other {dry cleaning is not said}}; {wet, select, W {circle W, wet cleaning} crossed {do not wet clean} other {wet cleaning is not said}}.{mildness, select, mild { Mild process.} very { Very mild process.} other {}}',
