@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs'
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { windowsOf } from '@evenhem/job'
 import { inch } from '@evenhem/length'
@@ -131,6 +132,34 @@ test('two tablets read one casing apart: a conflict, until somebody puts one val
   const at = entryAt('bedroom/w1', 'casing/width', 1)
   expect(fold(done.entries.slice(0, at + 1)).conflicts.map(({ live }) => live.length)).toEqual([2])
   expect(done.site.conflicts).toEqual([])
+})
+
+describe('photos and what is left to mend', () => {
+  const bedroom = (end: string) => entryAt('bedroom/w1', end)
+  test('every photo lies beside the log under the hash of its bytes, and says what it shows', () => {
+    const names = readdirSync(`${folder}photos`)
+    const hashes = names.map((name) =>
+      createHash('sha256')
+        .update(readFileSync(`${folder}photos/${name}`))
+        .digest('hex'),
+    )
+    expect(hashes.map((hash) => `${hash}.jpg`)).toEqual(names)
+    const told = Object.keys(done.site.readings).flatMap((place) => /\/found\/photos\/(.+)$/.exec(place)?.slice(1) ?? [])
+    expect(told.sort()).toEqual(hashes.sort())
+  })
+  test('a bracket that can hurt somebody stops the hand-over, and no reason lifts it, until it was looked at again', () => {
+    const stops = (plan: Plan) => plan.checks.filter(({ code, stops }) => code.startsWith('punch-list/') && stops === 'hand-over')
+    const before = planOf('bedroom/w1', bedroom('/p002/unsafe') + 1)
+    expect(stops(before).map(({ verdict }) => verdict)).toContain('fail')
+    const after = planOf('bedroom/w1', bedroom('/p002/state') + 1)
+    expect(stops(after).filter(({ verdict }) => verdict === 'fail')).toEqual([])
+  })
+  test('the painter’s point is open in the evening, with owner and day', () => {
+    const warned = planOf('bedroom/w1').checks.filter(({ code, verdict }) => code.startsWith('punch-list/') && verdict === 'warn')
+    expect(JSON.stringify(warned.map(({ values }) => values))).toMatch(
+      /Paint chipped beside the casing.*2026-12-15|2026-12-15.*Paint chipped beside the casing/,
+    )
+  })
 })
 
 describe('in the evening', () => {

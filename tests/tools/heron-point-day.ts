@@ -1,11 +1,25 @@
 import { createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
-import type { Day } from './day.ts'
+import type { Aside, Day } from './day.ts'
 import { example, extensions } from './examples.ts'
 
 const { read, ordered } = example('heron-point-day')
 const at = (room: string, window: string): string => `/rooms/${room}/windows/${window}`
 const over = '/treatments/over'
+
+/** Photos that lie beside the log, drawn by program, by what they show. */
+const photos = {
+  before: '02b2265f8cd36f8ebe0cbe0e2b43bec59cc473e95286765f325fb287a03effcf',
+  closed: 'a3cb1468767e9316357118dbb070c1df44337fd520c71edfb7865bdb9a509e0d',
+  chipped: 'aeca374a113756d802b9f9f1cefdf3743534521c726e1fd23a7db6e6952fa846',
+}
+const photo = (name: keyof typeof photos, shows: string, of: string): readonly Aside[] => [
+  { at: `/found/photos/${photos[name]}`, value: shows },
+  { at: `/found/photoOf/${photos[name]}`, value: of },
+]
+/** What is left to mend, a member after the other. */
+const point = (id: string, members: Readonly<Record<string, unknown>>): readonly Aside[] =>
+  Object.entries(members).map(([member, value]) => ({ at: `/with/punch-list/points/${id}/${member}`, value }))
 
 /** The house at Heron Point from unpacking to hems that are even, with something wrong at five windows. All people are invented. */
 export const heronPointDay: Day = {
@@ -27,6 +41,10 @@ export const heronPointDay: Day = {
         ['drapery/hem-even', `${over}/found/hemsRead/right/6`, '1/2 in'],
         ['drapery/hem-even', `${over}/found/hemsRead/right/10`, '9/16 in'],
       ],
+      also: {
+        'drapery/unpack': photo('before', 'The wall before the work', 'before'),
+        'drapery/hand-over': photo('closed', 'The pair, closed', 'closed'),
+      },
     },
     // 2. Four rings lack at the first count, which is two fewer than hang there; they are in the other box.
     [at('living-room', 'w2')]: {
@@ -51,6 +69,14 @@ export const heronPointDay: Day = {
     [at('dining-room', 'w1')]: {
       reads: { [`${over}/panels/only/finishedLength`]: ['85 3/8 in'] },
       answers: { 'drapery/as-ordered': [{ way: 'drapery/way-call' }] },
+      also: {
+        'drapery/unpack': point('p001', {
+          what: 'The panel is short and goes back',
+          cause: 'made',
+          owner: 'workroom',
+          by: '2026-12-18',
+        }),
+      },
     },
     // 5. Ceiling, frame and floor disagree at the right bracket: the ceiling is followed. A later reading of the floor moves nothing.
     [at('dining-room', 'w2')]: {
@@ -65,6 +91,27 @@ export const heronPointDay: Day = {
     // Both tablets read one casing without having seen one another, and somebody decides.
     [at('bedroom', 'w1')]: {
       also: {
+        // The painter's work, shown by a photo with an arrow on it.
+        'drapery/set-up': [
+          ...photo('chipped', 'Paint chipped beside the casing', 'detail'),
+          { at: `/found/photoMarks/${photos.chipped}/m1`, value: { kind: 'arrow', x: 0.7, y: 0.38, toX: 0.82, toY: 0.52 } },
+          ...point('p001', {
+            what: 'Paint chipped beside the casing',
+            cause: 'wall',
+            owner: 'other trade',
+            trade: 'painter',
+            by: '2026-12-15',
+            photo: photos.chipped,
+          }),
+        ],
+        // Somebody could be hurt: mended at once, and looked at again before the hand-over.
+        'drapery/hang': point('p002', {
+          what: 'The right bracket can be moved by hand',
+          unsafe: true,
+          owner: 'installer',
+          by: '2026-12-08',
+        }),
+        'drapery/all-screws': point('p002', { state: 'looked at' }),
         'drapery/measure-window': [
           { at: '/walls/a/openings/o/casing/width', value: '48 1/8 in', other: true, unseen: true },
           { at: '/walls/a/openings/o/casing/width', value: '48 in' },

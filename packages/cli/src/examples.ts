@@ -1,5 +1,5 @@
-import { readdir, readFile } from 'node:fs/promises'
-import { join } from 'node:path'
+import { copyFile, mkdir, readdir, readFile } from 'node:fs/promises'
+import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { windowsOf } from '@evenhem/job'
 import { editAt, readJob } from '@evenhem/job/read'
@@ -45,6 +45,21 @@ async function cataloguesFor(folder: string, name: string, text: string): Promis
   })
 }
 
+/** What was found goes along: the log and its photos. */
+async function copyFound(name: string, folder: string): Promise<readonly string[]> {
+  const there = await Promise.all(['log', 'photos'].map((part) => filesOf(`${name}/${part}`)))
+  for (const file of there.flat()) {
+    const to = join(folder, file.slice(name.length + 1))
+    await mkdir(dirname(to), { recursive: true })
+    await copyFile(home + file, to)
+  }
+  return there.flat().map((file) => join(folder, file.slice(name.length + 1)))
+}
+const filesOf = async (at: string): Promise<readonly string[]> => {
+  const entries = await readdir(home + at, { withFileTypes: true }).catch(() => [])
+  return entries.flatMap((entry) => (entry.isFile() ? [`${at}/${entry.name}`] : [])).sort()
+}
+
 /** Copies an example; returns the files that are the copy. */
 async function copy(name: string, folder: string | undefined): Promise<readonly string[]> {
   const known = await names()
@@ -56,7 +71,7 @@ async function copy(name: string, folder: string | undefined): Promise<readonly 
   for (const each of catalogues) await mustBeSame(...each)
   const started = [await startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)]
   for (const each of catalogues) started.push(await startCatalogue(...each))
-  return started
+  return [...started, ...(await copyFound(name, folder))]
 }
 
 export const examples: Command = {
