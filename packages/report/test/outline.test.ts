@@ -250,7 +250,8 @@ test('holes in a ceiling are told out from the wall and along it', () => {
   ])
 })
 test('every sentence of the report is said somewhere', () => {
-  const codes = Object.keys(words.en)
+  // Those of the punch list are said in `punch-list.test.ts`.
+  const codes = Object.keys(words.en).filter((code) => !/^report\/(punch|photo)-/.test(code))
   const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${words.en[code]?.says}` }])) }
   const said = (name: string, more: Partial<ReportOrder> = {}, changed?: (found: Job) => Job) => {
     const order = example(name, more)

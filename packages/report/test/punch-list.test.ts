@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { lay, windowsOf } from '@evenhem/job'
 import { expect, test } from 'vitest'
-import { type ListedPoint, pointsOfJob, pointsOfWindow, punchListOf } from '../src/index.ts'
+import { type ListedPoint, pointsOfJob, pointsOfWindow, punchListOf, words as sentences } from '../src/index.ts'
 import { example } from './example.ts'
 import { compare, withoutFonts } from './golden.ts'
 
@@ -58,6 +58,18 @@ test('text from a job stays text, and no style or script is allowed but the one 
   const [, style = ''] = /<style>([\s\S]*?)<\/style>/.exec(html) ?? []
   expect(policy).toContain(`style-src 'sha256-${createHash('sha256').update(style).digest('base64')}'`)
   expect(policy).toMatch(/^default-src 'none'; .*img-src data:/)
+})
+
+test('every sentence of the punch list is said somewhere', () => {
+  const codes = Object.keys(sentences.en).filter((code) => /^report\/(punch|photo)-/.test(code))
+  const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${sentences.en[code]?.says}` }])) }
+  const [first] = points as readonly [ListedPoint]
+  const { what: _what, owner: _owner, ...unsaid } = first
+  const before = ['b'.repeat(64)]
+  const more = [...points, { ...unsaid, before, after: ['c'.repeat(64)] }]
+  const all = [more, []].map((some) => page({ points: some, words: [own, ...words] }).html).join('')
+  expect(codes.filter((code) => !all.includes(`«${code}»`))).toEqual([])
+  expect(codes.length).toBeGreaterThan(15)
 })
 
 test('a house with nothing left says so', () => {
