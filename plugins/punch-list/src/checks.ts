@@ -33,14 +33,14 @@ function ordinary(point: PunchPoint): Check {
 }
 
 /** One that can: it stops until it is mended, is looked at again, and nobody can accept it or give a reason to go on. */
-function unsafe(point: PunchPoint): Check {
+function unsafe(point: PunchPoint, code = 'punch-list/unsafe'): Check {
   const { state } = point
   const verdict = state === 'looked at' ? 'pass' : state === 'mended' ? 'warn' : 'fail'
-  const found = check('punch-list/unsafe', verdict, point.place, valuesOf(point), 'hand-over')
+  const found = check(code, verdict, point.place, valuesOf(point), 'hand-over')
   const way = state === 'mended' ? stating(point, 'looked', 'looked at') : stating(point, 'mended', 'mended')
   return {
     ...found,
-    ...(state === 'accepted as it is' ? { says: 'punch-list/unsafe.accepted' } : {}),
+    ...(state === 'accepted as it is' ? { says: `${code}.accepted` } : {}),
     about: point.id,
     ...(verdict === 'fail' ? { isFirm: true } : {}),
     ...(verdict === 'pass' ? {} : { ways: [way] }),
@@ -101,3 +101,14 @@ export const toldAll = rule({ id: 'told', on: atWindow, needs: {}, gives: { chec
 export const toldAllOfJob = rule({ id: 'told-of-job', on: atJob, needs: {}, gives: { checks }, codes: ['punch-list/told'] }).run(
   ({ mine, mineAt }) => told(mine, mineAt),
 )
+
+/** What is unsafe in the house and at no window stops the hand-over of every window. */
+export const unsafeInHouse = rule({
+  id: 'unsafe-in-house',
+  on: 'window',
+  needs: { jobPoints: { maybe: jobPoints } },
+  gives: { checks },
+  codes: ['punch-list/unsafe-in-house'],
+}).run((_, { jobPoints: all = [] }) => ({
+  checks: all.filter(({ isUnsafe }) => isUnsafe).map((point) => unsafe(point, 'punch-list/unsafe-in-house')),
+}))

@@ -1,6 +1,6 @@
 import type { Addition, Plugin } from '@evenhem/plugin'
 import { atJob, atWindow } from './additions.ts'
-import { listed, listedOfJob, toldAll, toldAllOfJob } from './checks.ts'
+import { listed, listedOfJob, toldAll, toldAllOfJob, unsafeInHouse } from './checks.ts'
 import { pins } from './pins.ts'
 import { words } from './words.ts'
 import { work } from './work.ts'
@@ -13,6 +13,6 @@ export const punchList: Plugin = {
   kinds: [],
   additions: [atWindow as Addition, atJob as Addition],
   upgrades: [],
-  rules: [listed, listedOfJob, toldAll, toldAllOfJob, pins, work],
+  rules: [listed, listedOfJob, toldAll, toldAllOfJob, unsafeInHouse, pins, work],
   words,
 }

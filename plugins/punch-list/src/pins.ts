@@ -1,7 +1,7 @@
 import { mm, openingsOf } from '@evenhem/drapery'
 import { coverage, type Hole, type HookPlace, hangLine, holes, hookMap } from '@evenhem/drapery/facts'
 import type { Layer, Mark, Point } from '@evenhem/drawing'
-import { layers, type Place, rule, type Window } from '@evenhem/plugin'
+import { layers, type Place, type Read, rule, type Window } from '@evenhem/plugin'
 import { atWindow } from './additions.ts'
 import { type PunchPoint, windowPoints } from './points.ts'
 
@@ -68,43 +68,46 @@ function pin({ number, isUnsafe, state }: PunchPoint, at: Point): readonly Mark[
 
 const ofTreatment = <T>(all: readonly At<T>[], at: Place): T | undefined => all.find((each) => each.at === at)?.value
 
-/** Pins on the elevation, where what a point is about stands on it; a point about the window as a whole, or about what is not drawn, has none. */
-export const pins = rule({
-  id: 'pins',
-  on: atWindow,
-  needs: {
-    windowPoints,
-    coverage: { each: coverage },
-    hangLine: { each: hangLine },
-    hookMap: { each: hookMap },
-    holes: { each: holes },
-  },
-  gives: { layers },
-}).run(({ it, at }, facts) => {
-  const all = facts.coverage.flatMap(({ at: treatment, value: covers }): readonly Hung[] => {
-    const line = ofTreatment(facts.hangLine, treatment)
+const needs = {
+  windowPoints,
+  coverage: { each: coverage },
+  hangLine: { each: hangLine },
+  hookMap: { each: hookMap },
+  holes: { each: holes },
+} as const
+type Facts = { readonly [K in keyof typeof needs]: Read<(typeof needs)[K]> }
+
+/** The layers of a window of which enough is known to stand a pin on them. */
+const hungOf = (facts: Facts): readonly Hung[] =>
+  facts.coverage.flatMap(({ at, value: { left, right } }) => {
+    const line = ofTreatment(facts.hangLine, at)
     if (!line) return []
     return [
       {
-        at: treatment,
+        at,
         top: mm(line.hangLine.value),
         hem: mm(line.hem.value),
-        left: mm(covers.left.value),
-        right: mm(covers.right.value),
-        hooks: ofTreatment(facts.hookMap, treatment)?.places ?? [],
-        holes: ofTreatment(facts.holes, treatment) ?? [],
+        left: mm(left.value),
+        right: mm(right.value),
+        hooks: ofTreatment(facts.hookMap, at)?.places ?? [],
+        holes: ofTreatment(facts.holes, at) ?? [],
       },
     ]
   })
-  const placed = (state: State): readonly Mark[] =>
-    facts.windowPoints.flatMap((point) => {
-      const { at: about = '' } = point
-      const hung = all.find((each) => isIn(about, each.at))
-      const spot = hung ? hungPoint(about, hung, state) : openingPoint(about, it, at)
+
+/** Pins on the elevation, where what a point is about stands on it; a point about the window as a whole, or about what is not drawn, has none. */
+export const pins = rule({ id: 'pins', on: atWindow, needs, gives: { layers } }).run(({ it, at }, facts) => {
+  const all = hungOf(facts)
+  const spotOf = (about: Place, state: State): Point | undefined => {
+    const hung = all.find((each) => isIn(about, each.at))
+    return hung ? hungPoint(about, hung, state) : openingPoint(about, it, at)
+  }
+  const drawn = (['drawn', 'stacked'] as const).map((state): Layer => {
+    const marks = facts.windowPoints.flatMap((point) => {
+      const spot = spotOf(point.at ?? '', state)
       return spot ? pin(point, spot) : []
     })
-  const drawn = (['drawn', 'stacked'] as const).map(
-    (state): Layer => ({ view: 'elevation', state, depth: 80, marks: placed(state) }),
-  )
+    return { view: 'elevation', state, depth: 80, marks }
+  })
   return { layers: drawn.filter(({ marks }) => marks.length > 0) }
 })

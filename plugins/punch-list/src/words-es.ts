@@ -26,6 +26,21 @@ export const es: Words = {
     `El pendiente {n} es un peligro y se aceptó como está: ${what}. Se esperaba que se corrigiera. Quién lo corrige: ${owner}${by}.`,
     'Lo que puede lastimar a alguien no se acepta: otra persona puede estar debajo. Haga que lo corrijan o desmóntelo.',
   ),
+  'punch-list/unsafe-in-house': one(
+    `Pendiente {n} de la casa, que era un peligro: ${what}. Está corregido y se volvió a revisar.`,
+  ),
+  'punch-list/unsafe-in-house.warn': one(
+    `Pendiente {n} de la casa, que era un peligro: ${what}. Dicen que está corregido.`,
+    'Vuelva a revisarlo usted mismo antes de la entrega y anótelo.',
+  ),
+  'punch-list/unsafe-in-house.fail': one(
+    `El pendiente {n} de la casa es un peligro: ${what}. Quién lo corrige: ${owner}${by}.`,
+    'Alguien podría lastimarse: no se entrega ninguna ventana hasta que esté corregido, y ningún motivo lo levanta. No deje que nadie se acerque, sobre todo los niños.',
+  ),
+  'punch-list/unsafe-in-house.accepted': one(
+    `El pendiente {n} de la casa es un peligro y se aceptó como está: ${what}. Se esperaba que se corrigiera. Quién lo corrige: ${owner}${by}.`,
+    'Lo que puede lastimar a alguien no se acepta: puede pasar otra persona. Haga que lo corrijan o desmóntelo.',
+  ),
   'punch-list/agreed': one(
     '{count, plural, one {El pendiente abierto tiene} other {Los # pendientes abiertos tienen}} quien lo corrija y una fecha.',
   ),

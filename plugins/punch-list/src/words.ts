@@ -26,6 +26,19 @@ const en = {
     `Point {n} is unsafe and was accepted as it is: ${what}. Unexpected, expected it to be mended. Who mends it: ${owner}${by}.`,
     'What can hurt somebody is not for anybody to accept: somebody else may stand under it. Have it mended, or take it down.',
   ),
+  'punch-list/unsafe-in-house': one(`Point {n} of the house, which was unsafe: ${what}. It is mended, and was looked at again.`),
+  'punch-list/unsafe-in-house.warn': one(
+    `Point {n} of the house, which was unsafe: ${what}. It is said to be mended.`,
+    'Look at it again yourself before the hand-over, and record that.',
+  ),
+  'punch-list/unsafe-in-house.fail': one(
+    `Point {n} of the house is unsafe: ${what}. Who mends it: ${owner}${by}.`,
+    'Somebody could be hurt: no window is handed over before it is mended, and no reason lifts that. Keep people away from it, children first.',
+  ),
+  'punch-list/unsafe-in-house.accepted': one(
+    `Point {n} of the house is unsafe and was accepted as it is: ${what}. Unexpected, expected it to be mended. Who mends it: ${owner}${by}.`,
+    'What can hurt somebody is not for anybody to accept: somebody else may walk by. Have it mended, or take it down.',
+  ),
   'punch-list/agreed': one(
     '{count, plural, one {The open point has} other {All # open points have}} somebody to mend it and a day.',
   ),

@@ -11,6 +11,7 @@ import type { PunchPoint } from '../src/points.ts'
 const planner = createPlanner(plugins)
 const { ordered } = example('left-to-mend')
 const w1 = '/rooms/garden-room/windows/w1'
+const w2 = '/rooms/garden-room/windows/w2'
 const over = `${w1}/treatments/over`
 /** The first window with these points and no others; `found`: what is under its own. */
 function withPoints(points: Readonly<Record<string, object>>, found: object = {}): Job {
@@ -174,8 +175,19 @@ describe('pins', () => {
   })
 })
 
-test('the points of a job are its own, and close nothing at a window', () => {
+test('the points of a job are its own, and an ordinary one closes nothing at a window', () => {
   const whole = planner.job(ordered, ordered)
   expect(whole.facts.map(({ id, at }) => [id, at])).toContainEqual(['punch-list/job-points@1', ''])
   expect(whole.checks.filter(({ code }) => code === 'punch-list/open')).toHaveLength(1)
+  const well = planner.window(ordered, ordered, w2).checks.filter(({ code }) => code === 'punch-list/unsafe-in-house')
+  expect(well.map(({ verdict, at }) => [verdict, at])).toEqual([['pass', '/with/punch-list/points/p2']])
+})
+
+test('what is unsafe at no window stops the hand-over of every window, those without points too', () => {
+  const points = { p1: { what: 'A floor board is loose', unsafe: true } }
+  const job = { ...withPoints({}), with: { 'punch-list': { points } } } as Job
+  const found = planOf(job)
+  expect(said(found, 'unsafe-in-house')).toEqual([['fail', 'hand-over']])
+  expect([...closed(found)]).toEqual(['hand-over'])
+  expect([...closed(planOf(withPoints({})))]).toEqual([])
 })
