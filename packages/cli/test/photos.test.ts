@@ -1,4 +1,4 @@
-import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
+import { copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { drawn, hashOf, jpeg } from '../../photos/test/drawn.ts'
@@ -46,7 +46,7 @@ test('with a window they are recorded there by the names of their files, once, a
   const [sill, rod] = [await jpeg(300, 200), await drawn(200, 300).png().toBuffer()]
   const { job, at } = await site({ 'Left sill.jpg': sill, 'rod.png': rod })
   for (let i = 0; i < 2; i++)
-    expect((await line('photos', 'add', job, at('Left sill.jpg'), at('rod.png'), '--window', 'w1')).code).toBe(0)
+    expect((await started('photos', 'add', job, at('Left sill.jpg'), at('rod.png'), '--window', 'w1')).code).toBe(0)
   expect(await logOf(job)).toMatchObject([
     { by: 'desk', n: 1, place: `${window}/found/photos/${hashOf(sill)}`, value: 'Left sill' },
     { by: 'desk', n: 2, place: `${window}/found/photos/${hashOf(rod)}`, value: 'rod' },
@@ -60,31 +60,19 @@ test('with a window they are recorded there by the names of their files, once, a
     file: `photos/${hashOf(rod)}.png`,
     windows: [{ window, shows: 'rod' }],
   })
+  const [{ place }] = await logOf(job)
+  await rm(join(job, 'photos', `${hashOf(sill)}.jpg`))
+  expect((await line('photos', job)).out).toContain(
+    `${place.slice(-64).slice(0, 8)}  not here yet  Garden room, Window 1  Left sill`,
+  )
   expect((await line('log', job)).out).toMatch(/desk {2}Garden room, Window 1.*Left sill/)
 })
 
-test('a photo that was recorded and is not here yet is listed as that', async () => {
-  const { job, at } = await site({ 'sill.jpg': await jpeg(300, 200) })
-  await line('photos', 'add', job, at('sill.jpg'), '--window', 'w1')
-  const [{ place }] = await logOf(job)
-  await writeFile(
-    join(job, 'log/desk.jsonl'),
-    (await readFile(join(job, 'log/desk.jsonl'), 'utf8')).replace(place, `${place.slice(0, -64)}${'a'.repeat(64)}`),
-  )
-  expect((await line('photos', job)).out).toContain('aaaaaaaa  not here yet  Garden room, Window 1  sill')
-})
-
-test('only what was cleaned is kept where that is asked for', async () => {
-  const bytes = await jpeg(300, 200)
-  const { job, at } = await site({ 'sill.jpg': bytes })
-  expect((await line('photos', 'add', job, at('sill.jpg'), '--cleaned')).code).toBe(0)
-  expect(await kept(job)).toEqual([`${hashOf(bytes)}.clean.jpg`])
-})
-
-test('on a terminal it is told how far it is, and that line is taken away', async () => {
+test('on a terminal it is told how far it is, and only what was cleaned is kept where that is asked for', async () => {
   const { job, at } = await site({ 'a.jpg': await jpeg(20, 10), 'b.jpg': await jpeg(10, 20) })
-  const { err } = await lineWith({ progress: true }, 'photos', 'add', job, at('a.jpg'), at('b.jpg'))
+  const { err } = await lineWith({ progress: true }, 'photos', 'add', job, at('a.jpg'), at('b.jpg'), '--cleaned')
   expect(err).toBe('0 of 2 photos\r\u001b[K1 of 2 photos\r\u001b[K')
+  expect((await kept(job)).map((name) => name.slice(64))).toEqual(['.clean.jpg', '.clean.jpg'])
 })
 
 test('what cannot be meant is said before anything is taken in', async () => {
@@ -99,13 +87,4 @@ test('what cannot be meant is said before anything is taken in', async () => {
   expect((await line('photos', join(job, 'tern.json'))).err).toContain('expected a folder with job.json')
   expect((await line('photos', job)).err).toContain('No photo is in')
   expect(await readdir(job)).toEqual(['job.json', 'tern.json'])
-})
-
-test('as a process it ends by itself, with its reader of photos', async () => {
-  const { job, at } = await site({ 'a.jpg': await jpeg(20, 10) })
-  expect(await started('photos', 'add', job, at('a.jpg'))).toMatchObject({
-    code: 0,
-    out: expect.stringMatching(/taken in\n$/),
-    err: '',
-  })
 })
