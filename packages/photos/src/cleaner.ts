@@ -29,8 +29,6 @@ interface Task {
 }
 
 const mostAtOnce = 2
-/** So long after the last photo the process ends. */
-const idleMs = 30_000
 
 /** `program`: what runs in the process; left out, the one that decodes. */
 export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): Cleaner {
@@ -53,7 +51,7 @@ export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): 
     }
     if (running.size > 0 || !reader) return
     reader.hold(false)
-    idle = setTimeout(rest, idleMs).unref()
+    idle = setTimeout(rest, limits.restMs).unref()
   }
   function rest(): void {
     reader?.end()

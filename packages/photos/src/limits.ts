@@ -7,7 +7,15 @@ export interface Limits {
   readonly mostMs: number
   /** Bytes that the process of the decoders may hold, all in all. */
   readonly mostMemory: number
+  /** So long after the last photo that process ends, in milliseconds: what it holds is given back. */
+  readonly restMs: number
 }
 
 const mega = 1_000_000
-export const usualLimits: Limits = { mostBytes: 40 * mega, mostPixels: 60 * mega, mostMs: 20_000, mostMemory: 600 * mega }
+export const usualLimits: Limits = {
+  mostBytes: 40 * mega,
+  mostPixels: 60 * mega,
+  mostMs: 20_000,
+  mostMemory: 600 * mega,
+  restMs: 30_000,
+}

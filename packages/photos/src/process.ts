@@ -19,5 +19,7 @@ process.on('message', async ({ id, file, format, limits }: Errand) => {
   say({ is: 'done', id, cleaned, peak: process.resourceUsage().maxRSS * kibibyte })
 })
 process.once('disconnect', () => process.exit())
+// Ctrl+C reaches every process of a terminal. This one ends with its parent, which may have a photo to finish first.
+for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => undefined)
 watch(Number(process.argv[2]))
 say({ is: 'ready' })

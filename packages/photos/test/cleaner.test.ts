@@ -37,12 +37,19 @@ test.each([
   ['hangs.jpg', 'photo/too-slow'],
 ])('%s costs nothing but itself, whatever is read beside it', async (bad, code) => {
   const made = reading({ mostMs: 300 })
-  expect(await all(made, bad, 'a.jpg', 'b.heic')).toEqual([code, expect.stringMatching('read'), 'read beside 0'])
+  expect(await all(made, bad, 'a.jpg', 'b.heic')).toEqual([code, expect.stringMatching('^read beside'), 'read beside 0'])
 })
 
 test('a process that cannot be started is told with what it said, and tried again', async () => {
   const made = reading({}, `${obedient}.gone`)
   for (let i = 0; i < 2; i++) await expect(made.clean('a.jpg', 'jpg')).rejects.toThrow('Cannot find module')
+})
+
+test('a process without work ends, and another one takes up what comes later', async () => {
+  const made = reading({ restMs: 1 })
+  const pid = async () => ((await made.clean('a.jpg', 'jpg')) as Cleaned).small[0]
+  const first = await pid()
+  await expect.poll(pid).not.toBe(first)
 })
 
 test('after the end nothing is read, and what was being read is told so', async () => {

@@ -136,6 +136,19 @@ test.each<[string, string, () => Promise<Buffer>]>([
   expect(code(await takeIn(await jpeg()))).toBe('taken')
 })
 
+test('decoders that are not needed stay closed, also to whoever says that it is a JPEG', async () => {
+  const { path } = await folder()
+  const others = [
+    await text('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>')(),
+    await drawn(9, 9).gif().toBuffer(),
+    await drawn(9, 9).tiff().toBuffer(),
+  ]
+  for (const bytes of others) {
+    await writeFile(join(path, 'a.jpg'), bytes)
+    expect(await reader.clean(join(path, 'a.jpg'), 'jpg')).toEqual({ code: 'photo/damaged', values: {} })
+  }
+})
+
 test('a file that is too big is refused unread', async () => {
   const { path, takeIn } = await folder({ limits: { mostBytes: 1_000_000 } })
   await writeFile(join(path, 'big.jpg'), new Uint8Array(1_000_001))
