@@ -1,6 +1,12 @@
 // Generated from schema/job/1 by `npm run generate`.
 import type { Length } from '@evenhem/length'
 
+/**
+ * Places of the pen: from the left, from the top, from the left, from the top, and so on.
+ *
+ * Items: A share of the width or the height of the field.
+ */
+export type Stroke = readonly number[]
 /** A short name, unique in its list: small letters, digits and hyphens. */
 export type Id = string
 
@@ -59,6 +65,8 @@ export interface JobHead {
   readonly handOver?: HandOver
   /** What whoever opens this job should know first. */
   readonly note?: string
+  /** What was found of the whole job that the order cannot hold. */
+  readonly found?: JobFound
 }
 
 /** A person or a firm. */
@@ -264,6 +272,54 @@ export interface HandOver {
   readonly mayUse?: string
   /** Who sees to the points that are left open. */
   readonly openPoints?: string
+}
+
+/** What was found of the whole job that the order cannot hold. */
+export interface JobFound {
+  /** Signatures, each under a name of its own: put by the log, each as one value. */
+  readonly signatures?: {
+    readonly [k: string]: Signature
+  }
+}
+
+/** A signature under a job that is done. */
+export interface Signature {
+  /** As whom somebody signed. */
+  readonly role: 'customer' | 'installer'
+  /** The name of who signed. */
+  readonly name: string
+  /** What the customer accepts. An installer's signature leaves it out. */
+  readonly accepts?: 'without open points' | 'with open points'
+  /** The signature as it was drawn, a stroke after the other; empty where it was typed. */
+  readonly strokes: readonly Stroke[]
+  /** Whether it was signed by typing the name. */
+  readonly typed?: boolean
+  /** What was left with the customer, in words: spares, remote controls. */
+  readonly left?: string
+  /** What was signed, so that a change is found. */
+  readonly seal: Seal
+}
+
+/** What was there when somebody signed. Hashes are SHA-256 in small hexadecimal digits. */
+export interface Seal {
+  /** The hash of the bytes of job.json. */
+  readonly job: string
+  /** The last line that was there of each device, by the device. */
+  readonly devices: {
+    readonly [k: string]: SealedLine
+  }
+  /** The hash of the names of all photos that these lines name, sorted and joined by line feeds. */
+  readonly photos: string
+  /** The hash of all the rest of the signature as JSON without spaces, its members and those of the seal in the order of this schema. */
+  readonly signature?: string
+}
+
+/** A line of the log. */
+export interface SealedLine {
+  /** Its number. */
+  readonly n: number
+  /** The hash of the line without its end. */
+  readonly hash: string
 }
 
 /** A catalogue file. */

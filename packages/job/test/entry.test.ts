@@ -32,3 +32,17 @@ test('what a place does not take is refused with the code that a job file would 
   expect(code('panels', '84')).toBe('job/reading-no-place')
   expect(code(`${over}/found/came/x`, -1)).toMatch(/^job\//)
 })
+
+test('a signature is one value: who, what is accepted, strokes between 0 and 1, and its seal', () => {
+  const hash = 'a1'.repeat(32)
+  const seal = { job: hash, devices: { 'tablet-1': { n: 7, hash } }, photos: hash }
+  const drawn = { role: 'customer', name: 'Ida Marsh', accepts: 'with open points', strokes: [[0, 0.5, 1, 0.25]], seal }
+  const typed = { role: 'installer', name: 'Odo Fennel', strokes: [], typed: true, left: 'Two rings', seal }
+  const code = (value: unknown) => (put('/job/found/signatures/s1', value) as { refused?: { code: string } }).refused?.code
+  for (const value of [drawn, typed]) expect(put('/job/found/signatures/s1', value)).toEqual({ value })
+  expect(code({ ...drawn, seal: undefined })).toMatch(/^job\/missing/)
+  expect(code({ ...drawn, strokes: [[0, 1.5]] })).toBe('job/too-large')
+  expect(code({ ...drawn, accepts: 'yes' })).toMatch(/^job\/choice/)
+  expect(code({ ...drawn, colour: 'blue' })).toMatch(/^job\/unknown-member/)
+  expect(code({ ...drawn, seal: { ...seal, photos: 'all' } })).toBe('job/pattern')
+})

@@ -271,6 +271,142 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "note": {
           "type": "string",
           "description": "What whoever opens this job should know first."
+        },
+        "found": {
+          "type": "object",
+          "title": "JobFound",
+          "description": "What was found of the whole job that the order cannot hold.",
+          "properties": {
+            "signatures": {
+              "type": "object",
+              "description": "Signatures, each under a name of its own: put by the log, each as one value.",
+              "additionalProperties": {
+                "$ref": "#/$defs/signature"
+              }
+            }
+          },
+          "unevaluatedProperties": false
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "signature": {
+      "title": "Signature",
+      "type": "object",
+      "description": "A signature under a job that is done.",
+      "required": [
+        "role",
+        "name",
+        "strokes",
+        "seal"
+      ],
+      "properties": {
+        "role": {
+          "enum": [
+            "customer",
+            "installer"
+          ],
+          "description": "As whom somebody signed."
+        },
+        "name": {
+          "type": "string",
+          "minLength": 1,
+          "maxLength": 200,
+          "description": "The name of who signed."
+        },
+        "accepts": {
+          "enum": [
+            "without open points",
+            "with open points"
+          ],
+          "description": "What the customer accepts. An installer's signature leaves it out."
+        },
+        "strokes": {
+          "type": "array",
+          "maxItems": 1000,
+          "description": "The signature as it was drawn, a stroke after the other; empty where it was typed.",
+          "items": {
+            "type": "array",
+            "title": "Stroke",
+            "minItems": 2,
+            "maxItems": 8000,
+            "description": "Places of the pen: from the left, from the top, from the left, from the top, and so on.",
+            "items": {
+              "type": "number",
+              "minimum": 0,
+              "maximum": 1,
+              "description": "A share of the width or the height of the field."
+            }
+          }
+        },
+        "typed": {
+          "type": "boolean",
+          "description": "Whether it was signed by typing the name."
+        },
+        "left": {
+          "type": "string",
+          "minLength": 1,
+          "maxLength": 2000,
+          "description": "What was left with the customer, in words: spares, remote controls."
+        },
+        "seal": {
+          "$ref": "#/$defs/seal",
+          "description": "What was signed, so that a change is found."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "seal": {
+      "title": "Seal",
+      "type": "object",
+      "description": "What was there when somebody signed. Hashes are SHA-256 in small hexadecimal digits.",
+      "required": [
+        "job",
+        "devices",
+        "photos"
+      ],
+      "properties": {
+        "job": {
+          "type": "string",
+          "pattern": "^[0-9a-f]{64}$",
+          "description": "The hash of the bytes of job.json."
+        },
+        "devices": {
+          "type": "object",
+          "description": "The last line that was there of each device, by the device.",
+          "additionalProperties": {
+            "type": "object",
+            "title": "SealedLine",
+            "description": "A line of the log.",
+            "required": [
+              "n",
+              "hash"
+            ],
+            "properties": {
+              "n": {
+                "type": "integer",
+                "minimum": 1,
+                "maximum": 9007199254740991,
+                "description": "Its number."
+              },
+              "hash": {
+                "type": "string",
+                "pattern": "^[0-9a-f]{64}$",
+                "description": "The hash of the line without its end."
+              }
+            },
+            "unevaluatedProperties": false
+          }
+        },
+        "photos": {
+          "type": "string",
+          "pattern": "^[0-9a-f]{64}$",
+          "description": "The hash of the names of all photos that these lines name, sorted and joined by line feeds."
+        },
+        "signature": {
+          "type": "string",
+          "pattern": "^[0-9a-f]{64}$",
+          "description": "The hash of all the rest of the signature as JSON without spaces, its members and those of the seal in the order of this schema."
         }
       },
       "unevaluatedProperties": false
