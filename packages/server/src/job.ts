@@ -74,9 +74,13 @@ function hashOf(...contents: readonly Uint8Array[]): string {
   return hash.digest('base64url')
 }
 
+/** SHA-256 of the job file itself, in hexadecimal: what a signature is put under. */
+const sealedBy = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex')
+
 function serve(file: string, bytes: Uint8Array, hash: string, options: ReadOptions): Served {
   const read = readJob(bytes, options)
   // In every language of the sheet: its reader may change it when there is no network any more.
   const diagnostics = { en: diagnosticsJson(read.diagnostics, sayEnglish), es: diagnosticsJson(read.diagnostics, saySpanish) }
-  return { file, read, body: JSON.stringify({ ordered: read.job, readings: read.readings, diagnostics }), etag: `"${hash}"` }
+  const body = JSON.stringify({ hash: sealedBy(bytes), ordered: read.job, readings: read.readings, diagnostics })
+  return { file, read, body, etag: `"${hash}"` }
 }

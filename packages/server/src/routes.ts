@@ -58,7 +58,7 @@ function serveNames(server: FastifyInstance, { prefix, jobOf }: Place, viewer: s
   server.get(prefix, async (request, reply) => reply.redirect((await jobOf(request)).at))
 }
 
-/** The job as it is read: `{ ordered?, readings, diagnostics }`, without `ordered` when it has errors; diagnostics by language. */
+/** The job as it is read: `{ hash, ordered?, readings, diagnostics }`, without `ordered` when it has errors; diagnostics by language. */
 function serveJob(server: FastifyInstance, { prefix, jobOf }: Place): void {
   server.get(`${prefix}/job`, async (request, reply) => {
     const { body, etag } = await (await jobOf(request)).source.read()

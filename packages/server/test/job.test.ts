@@ -1,4 +1,5 @@
-import { rm, stat, utimes, writeFile } from 'node:fs/promises'
+import { createHash } from 'node:crypto'
+import { readFile, rm, stat, utimes, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { diagnosticsJson, extensionsOf, readJob } from '@evenhem/job/read'
 import { plugins } from '@evenhem/plugins'
@@ -8,11 +9,25 @@ import { folder, server, smallJob } from './folder.ts'
 test('the read job is served, with its readings and what is to say about it', async () => {
   const { job, readings, diagnostics } = readJob(Buffer.from(JSON.stringify(smallJob)), extensionsOf(plugins))
   const answer = await (await server()).inject('/job')
+  const { hash } = answer.json()
   expect(answer.headers['content-type']).toBe('application/json; charset=utf-8')
   expect(answer.json()).toEqual(
-    JSON.parse(JSON.stringify({ ordered: job, readings, diagnostics: { en: diagnosticsJson(diagnostics), es: [] } })),
+    JSON.parse(JSON.stringify({ hash, ordered: job, readings, diagnostics: { en: diagnosticsJson(diagnostics), es: [] } })),
   )
   expect(answer.json().ordered.rooms[0].ceiling).toBe(96 * 25_400_000)
+})
+
+test('the hash of the job file’s bytes is served with it: what a signature is put under, also of a file that cannot be read', async () => {
+  const { job, viewer } = await folder()
+  const built = await server({ job, viewer })
+  const file = join(job, 'job.json')
+  const hashOfFile = async () =>
+    createHash('sha256')
+      .update(await readFile(file))
+      .digest('hex')
+  expect((await built.inject('/job')).json().hash).toBe(await hashOfFile())
+  await writeFile(file, '{ "format": ')
+  expect((await built.inject('/job')).json().hash).toBe(await hashOfFile())
 })
 
 test('a file is a job too', async () => {
