@@ -2,6 +2,7 @@ import { forms } from '@evenhem/plugins/forms'
 import { expect, test } from 'vitest'
 import { spanish } from '../src/words/choices.ts'
 import { deskTables } from '../src/words/desk.ts'
+import { handOverTables } from '../src/words/hand-over.ts'
 import { photoTables } from '../src/words/photos.ts'
 import { type Language, languages, tables } from '../src/words.ts'
 
@@ -12,7 +13,12 @@ const texts = (table: object, at = ''): readonly (readonly [string, string])[] =
   )
 const holes = (text: string) => [...text.matchAll(/\{\w+\}/g)].map(([hole]) => hole).sort()
 const of = (language: Language) =>
-  new Map([...texts(tables[language]), ...texts(deskTables[language], 'desk.'), ...texts(photoTables[language], 'photos.')])
+  new Map([
+    ...texts(tables[language]),
+    ...texts(deskTables[language], 'desk.'),
+    ...texts(photoTables[language], 'photos.'),
+    ...texts(handOverTables[language], 'hand-over.'),
+  ])
 
 test.each(languages)('%s says everything with the same values', (language) => {
   const own = of(language)

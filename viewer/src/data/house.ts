@@ -5,7 +5,7 @@ import { type SmallPicture, smallPicture } from './small-picture.ts'
 type Check = WindowPlan['checks'][number]
 export type Verdict = Check['verdict']
 /** A finding that is open: its sentence is made on the page. */
-export type OpenCheck = Pick<Check, 'verdict' | 'code' | 'says' | 'values' | 'on'>
+export type OpenCheck = Pick<Check, 'verdict' | 'code' | 'says' | 'values' | 'on' | 'isFirm'>
 
 /** How a window stands: what decides it comes first. */
 export type Standing = 'fail' | 'measure' | 'warn' | 'unknown' | 'pass'
@@ -41,7 +41,14 @@ const openOf = (checks: readonly Check[]): readonly OpenCheck[] =>
   gravity.flatMap((verdict) =>
     checks
       .filter((check) => check.verdict === verdict && check.override === undefined)
-      .map(({ code, says, values, on }) => ({ verdict, code, on, ...(says ? { says } : {}), values })),
+      .map(({ code, says, values, on, isFirm }) => ({
+        verdict,
+        code,
+        on,
+        ...(says ? { says } : {}),
+        ...(isFirm ? { isFirm } : {}),
+        values,
+      })),
   )
 
 /** A missing reading explains what is not known, so it is told first; a stop always wins. */

@@ -24,6 +24,8 @@ export interface Served {
   readonly ordered?: Job
   readonly readings: Readonly<Record<Place, Reading>>
   readonly diagnostics: Readonly<Record<Language, readonly Diagnostic[]>>
+  /** SHA-256 of the job file's bytes, in hexadecimal: what a signature is put under. */
+  readonly hash?: string
 }
 
 /** The same, with the tag of its content. */

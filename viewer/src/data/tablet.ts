@@ -7,6 +7,7 @@ import { SiteStore } from './site.ts'
 
 export { lasting } from './lasting.ts'
 export { baseNow } from './served.ts'
+export { signaturesIn, signed } from './signing.ts'
 export { photosIn } from './site-photos.ts'
 
 /** With a copy of the job, nobody waits longer than this for the server. */

@@ -43,11 +43,14 @@ export type Address =
   | { readonly is: 'pair'; readonly code: string }
   /** At the desk: which tablets there are. */
   | { readonly is: 'tablets' }
+  /** The whole house is handed over. */
+  | { readonly is: 'hand-over' }
 
 /** The house's own address. */
 export const houseAddress = '#/'
 /** Where the desk lets tablets in. No room can be called so: its address has a slash. */
 export const tabletsAddress = '#tablets'
+export const handOverAddress = '#hand-over'
 /** The address of a window's sheet, by the ids of room and window: `#/garden-room/w1/marks`. */
 export const addressOf = ({ room, window }: PlacedWindow, view: View = 'drawing'): string =>
   ['#', encodeURIComponent(room.id), encodeURIComponent(window.id), ...(view === 'drawing' ? [] : [view])].join('/')
@@ -63,6 +66,7 @@ const decoded = (part: string): string => {
 /** Reads what stands in the address bar behind the page's own name. */
 export function readAddress(hash: string): Address {
   if (hash === tabletsAddress) return { is: 'tablets' }
+  if (hash === handOverAddress) return { is: 'hand-over' }
   if (hash.startsWith('#pair=')) return { is: 'pair', code: decoded(hash.slice('#pair='.length)) }
   const [room, window, view] = hash.replace(/^#\/?/, '').split('/').map(decoded)
   if (room && window) return { is: 'window', room, window, view: views.find((each) => each === view) ?? 'drawing' }

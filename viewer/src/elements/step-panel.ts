@@ -86,7 +86,7 @@ export class StepPanel extends SpokenElement {
       .tick { width: 26px; height: 26px; flex: none }
       .note { font-size: 14px; line-height: 1.3; color: var(--ink2); text-align: center; margin-top: 9px }
       @container (max-width: 599px) {
-        section { grid-template: minmax(0, 1fr) auto / minmax(0, 1fr); gap: 12px; padding: 12px 16px 14px; max-height: 300px }
+        section { grid-template: minmax(0, 1fr) auto / minmax(0, 1fr); gap: 12px; padding: 12px 16px 14px; max-height: 352px }
         .captures li { flex: 1 1 100% } .captures button { width: 100%; justify-content: space-between; min-height: 48px }
         h2 { font-size: 24px; margin-bottom: 6px }
         .numbers b { font-size: 37px }

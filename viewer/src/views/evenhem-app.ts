@@ -10,8 +10,9 @@ import { startPlanning } from '../data/planning.ts'
 import { writeLast } from '../data/progress.ts'
 import type { Refused, Served } from '../data/served.ts'
 import type { PutShown, SheetOrder } from '../data/sheet.ts'
+import type { Signing } from '../data/signing.ts'
 import type { Contact, Entered, SiteStore } from '../data/site.ts'
-import type { photosIn, SitePhoto } from '../data/site-photos.ts'
+import type { SitePhoto } from '../data/site-photos.ts'
 import type { Tablet } from '../data/tablet.ts'
 import type { HowTold, SiteTools } from '../data/tools.ts'
 import { type Address, readAddress } from '../data/way.ts'
@@ -44,7 +45,8 @@ export class EvenhemApp extends LitElement {
   private readonly planning = startPlanning()
   private readonly choices = new Choices(this)
   private tablet?: Tablet
-  private photosOf?: typeof photosIn
+  /** What comes after the first paint. */
+  private beside?: typeof import('../data/tablet.ts')
   /** The order's own readings with what was found on site. */
   private readings: Readings = {}
   @state() private put?: PutShown
@@ -90,6 +92,7 @@ export class EvenhemApp extends LitElement {
       return html`<pair-page .code=${address.is === 'pair' ? address.code : ''} @paired=${this.paired}></pair-page>`
     if (address.is === 'tablets') return html`<tablets-page></tablets-page>`
     if (instead?.is === 'jobs') return html`<jobs-page></jobs-page>`
+    if (address.is === 'hand-over' && canShow) return this.handOver()
     return (canShow && (this.atHouse ? this.housePage() : this.sheet())) || this.statePage()
   }
   private sheet() {
@@ -107,6 +110,14 @@ export class EvenhemApp extends LitElement {
       order &&
       html`<house-page .order=${order} .light=${this.choices.light} .contact=${this.contact} .lasting=${this.lasting}></house-page>`
     )
+  }
+  private handOver() {
+    const signatures = this.beside?.signaturesIn(this.readings) ?? []
+    return html`<hand-over-page .order=${this.houseOrder()} .signatures=${signatures} @sign=${this.sign}></hand-over-page>`
+  }
+  private readonly sign = ({ detail }: CustomEvent<Signing>): void => {
+    const { served, site } = this
+    if (site && this.beside) void this.putAll([this.beside.signed(detail, served?.hash ?? '', site.entries)], 'untold')
   }
   private statePage() {
     const { served, windows, instead } = this
@@ -160,8 +171,9 @@ export class EvenhemApp extends LitElement {
   private async load(): Promise<void> {
     await this.lead()
     const scripts = Promise.all([import('./window-sheet.ts'), import('./house-page.ts'), import('../elements/notice-strip.ts')])
-    const { Tablet, baseNow, lasting, photosIn } = await import('../data/tablet.ts')
-    this.photosOf = photosIn
+    const beside = await import('../data/tablet.ts')
+    const { Tablet, baseNow, lasting } = beside
+    this.beside = beside
     this.tablet?.close()
     const tablet = await Tablet.open(baseNow(), () => (this.notice = { is: 'otherTab' }))
     this.tablet = tablet
@@ -183,6 +195,7 @@ export class EvenhemApp extends LitElement {
   private async lead(): Promise<void> {
     if (this.address.is === 'pair') await import('./pair-page.ts')
     if (this.address.is === 'tablets') await import('./tablets-page.ts')
+    if (this.address.is === 'hand-over') await import('./hand-over-page.ts')
   }
   private readonly paired = (): void => {
     history.replaceState(null, '', location.pathname)
@@ -211,7 +224,7 @@ export class EvenhemApp extends LitElement {
   }
 
   private photos(window: Place): readonly SitePhoto[] {
-    return this.tablet && this.photosOf ? this.photosOf(this.readings, window, this.tablet.photos) : []
+    return this.tablet && this.beside ? this.beside.photosIn(this.readings, window, this.tablet.photos) : []
   }
   /** Photos are kept one after the other: what there is room for stays. */
   private async takePhotos(window: Place, files: readonly Blob[], says: string): Promise<readonly string[]> {

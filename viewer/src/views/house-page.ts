@@ -10,7 +10,7 @@ import { baseNow } from '../data/served.ts'
 import { sayOn, tapeOf } from '../data/sheet.ts'
 import type { Contact } from '../data/site.ts'
 import { heightOf, scaleOf, type WalkedRoom, walkedRooms, widthOf } from '../data/walls.ts'
-import { addressOf } from '../data/way.ts'
+import { addressOf, handOverAddress } from '../data/way.ts'
 import { Media } from '../elements/media.ts'
 import type { OpenRow } from '../elements/open-list.ts'
 import type { ShownRoom, ShownWindow } from '../elements/room-strip.ts'
@@ -71,6 +71,7 @@ export class HousePage extends SpokenElement {
       .counts { display: flex; flex-wrap: wrap; gap: 6px 26px; min-height: 48px; margin: -14px 0 12px; font-size: 17px; text-align: left; align-items: center }
       .counts span { display: inline-flex; gap: 9px; align-items: center }
       aside { scroll-margin-top: 68px }
+      .over { display: inline-flex; align-items: center; min-height: 60px; margin-top: 14px; padding: 6px 18px; border: 2px solid var(--act); border-radius: 6px; color: var(--act); font-size: 19px; font-weight: 600; text-decoration: none }
       .scale { margin-top: 22px; font-size: 15px; color: var(--ink2) }
       aside { border-top: 2px solid var(--ink); padding: 6px 32px 130px }
       .go { position: sticky; bottom: 0; z-index: 1; background: var(--sheet); padding: 10px 32px 14px }
@@ -123,7 +124,7 @@ export class HousePage extends SpokenElement {
     return html`
       <sheet-bar .contact=${this.contact} .lasting=${this.lasting} .windows=${windows} .house=${baseNow() === '/' ? undefined : '/'} .leads=${words.allJobs} .over=${this.over()} .heading=${ordered.job.name} .unit=${unitNames(unit, ordered.units)} .light=${this.light}></sheet-bar>
       <main>${this.counts()}<div class="rooms">${scale === 0 ? nothing : this.rooms.map((room) => html`<room-strip .room=${this.room(room)} .scale=${scale}></room-strip>`)}</div>
-        <p class="scale">${words.oneScale}</p></main>
+        <p class="scale">${words.oneScale}</p><a class="over" href=${handOverAddress}>${words.handOver}</a></main>
       <aside aria-label=${words.houseOpen}>${this.beside()}</aside>
       <div class="go">${this.goOn(this.last ?? windows[0])}</div>`
   }

@@ -24,7 +24,7 @@ export const layout = css`
   @media (max-width: 599px) {
     :host { height: max(100dvh, 780px); grid-template-rows: 60px minmax(0, 1fr) auto auto 68px }
     .over { bottom: 68px; min-height: 340px; max-height: calc(100% - 68px - 60px - 130px) }
-    .now { min-height: 260px }
+    .now { min-height: 290px }
     :host([data-view='marks']) { height: auto; grid-template-rows: 60px 460px auto auto 68px }
     :host([data-view='hooks']) { height: auto; min-height: 100dvh; grid-template-rows: 60px 1fr auto auto 68px }
   }

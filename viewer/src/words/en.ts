@@ -209,6 +209,7 @@ export const en = {
   settled: 'settled',
   notRead_: 'not read',
   atThis: '{names} is here',
+  handOver: 'Hand over and sign',
   allJobs: 'All jobs',
   refused: 'Left out: {why}',
 

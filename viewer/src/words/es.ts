@@ -212,6 +212,7 @@ export const es: Words = {
   settled: 'decidido',
   notRead_: 'sin leer',
   atThis: '{names} está aquí',
+  handOver: 'Entregar y firmar',
   allJobs: 'Todos los trabajos',
   refused: 'Se omite: {why}',
 
