@@ -238,6 +238,7 @@ export const spanishItems: Readonly<Record<string, string>> = {
   holes: 'agujero',
   hardware: 'herraje',
   fabrics: 'tela',
+  points: 'punto',
   fibres: 'fibra',
   floor: 'punto del piso',
   ceiling: 'punto del techo',

@@ -6,7 +6,7 @@ const apart = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $
 const single = (list: string): string => apart(list).replace(/s$/, '')
 
 // What only holds other things together says nothing in a place's name.
-const silent = new Set(['with', 'found', 'came'])
+const silent = new Set(['with', 'found', 'came', 'punch-list'])
 /** What names lie under in maps of what was found, and the list that each is one of: `found/brackets/left` is a bracket. */
 const maps: Readonly<Record<string, string>> = {
   brackets: 'brackets',
@@ -21,7 +21,6 @@ const english: Readonly<Record<string, string>> = {
   y: 'height',
   floorToHead: 'floor to frame head',
   floorToLevel: 'floor to level line',
-  'punch-list': 'punch list',
 }
 
 /** How members of a job are named in a language: as part of a place, and one item of a list. */
@@ -41,6 +40,8 @@ const listAt = (all: Tokens, n: number): string | undefined => (all[n - 1] === '
 function foundInWords(all: Tokens, n: number, { item }: Naming, language: string, sayCode: SayCode): string | undefined {
   const token = all[n] ?? ''
   if (listAt(all, n)) return ''
+  if (all[n - 1] === 'punch-list') return ''
+  if (all[n - 2] === 'punch-list') return `${item('points')} ${/^p0*(\d+)/.exec(token)?.[1] ?? token}`
   const list = listAt(all, n - 1)
   if (list) return `${item(list)} ${spanishSide(token, language)}`
   if (listAt(all, n - 2) && /^\d+$/.test(token)) return `${item('hooks')} ${token}`
