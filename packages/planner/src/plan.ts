@@ -76,6 +76,7 @@ export interface WindowPlan extends Results {
 /** What is kept of every window. */
 export interface WindowSummary {
   readonly window: Place
+  /** How many checks found what; those gone on with for a reason are not counted. */
   readonly verdicts: Readonly<Record<Verdict, number>>
   readonly parts: readonly (Part & Giver)[]
   readonly asks: readonly Asked[]

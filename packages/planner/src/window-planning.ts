@@ -53,7 +53,7 @@ const fromTreatments =
 
 function keptOf(arrangement: Arrangement, plan: WindowPlan, items: readonly Item[]): Kept {
   const verdicts = { pass: 0, warn: 0, fail: 0, unknown: 0 }
-  for (const { verdict } of plan.checks) verdicts[verdict] += 1
+  for (const { verdict, override } of plan.checks) if (override === undefined) verdicts[verdict] += 1
   const { window, parts, asks, unread, faults } = plan
   const facts = factsOf(arrangement, items, arrangement.gathered)
   const gathered = new Map([...arrangement.gathered].map((id) => [id, readingsOf(arrangement, id, items)]))

@@ -98,6 +98,8 @@ test('a reason given for a failing check opens its steps, and stands beside the 
   expect(plan([fails('treatment', 'drill')], job).checks).toMatchObject([
     { verdict: 'fail', override: 'The customer was asked.' },
   ])
+  const counted = (of: typeof house) => createPlanner([fails('treatment', 'drill')]).job(of, of).windows[0]?.verdicts.fail
+  expect([counted(house), counted(job)]).toEqual([1, 0])
 })
 
 test('an empty reason opens nothing', () => {
