@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { windowsOf } from '@evenhem/job'
 import { inch } from '@evenhem/length'
 import { stagesOf } from '@evenhem/planner'
-import { fold, readLogFile } from '@evenhem/site-log'
+import { fold, isSignature, readLogFile } from '@evenhem/site-log'
 import { describe, expect, test } from 'vitest'
 import { line } from '../../packages/cli/test/line.ts'
 import { filesOf, planAt, replay } from '../tools/day.ts'
@@ -160,6 +160,17 @@ describe('photos and what is left to mend', () => {
       /Paint chipped beside the casing.*2026-12-15|2026-12-15.*Paint chipped beside the casing/,
     )
   })
+})
+
+test('the day is signed by both, and order, log and photos belong together', async () => {
+  const signed = Object.values(done.site.readings).flatMap(({ value }) =>
+    isSignature(value) ? [[value.role, value.accepts]] : [],
+  )
+  expect(signed).toEqual([
+    ['installer', undefined],
+    ['customer', 'with open points'],
+  ])
+  expect(await line('verify', folder)).toMatchObject({ code: 0, err: '' })
 })
 
 describe('in the evening', () => {

@@ -1,4 +1,14 @@
-import { type Job, lay, type Place, type PlacedWindow, type Readings, valueAt, windowsOf } from '@evenhem/job'
+import {
+  below,
+  type Job,
+  lay,
+  type Place,
+  type PlacedWindow,
+  type Readings,
+  type Signature,
+  valueAt,
+  windowsOf,
+} from '@evenhem/job'
 import { type Extensions, readEntry } from '@evenhem/job/read'
 import { inch, type Length, millimetre } from '@evenhem/length'
 import {
@@ -11,7 +21,18 @@ import {
   type WindowPlan,
 } from '@evenhem/planner'
 import type { Capture, WayOut } from '@evenhem/plugin'
-import { type Entry, fold, foundWith, type Line, lastOf, type Put, type Site, write } from '@evenhem/site-log'
+import {
+  type Entry,
+  fold,
+  foundWith,
+  type Line,
+  lastOf,
+  type Put,
+  type Site,
+  sealed,
+  signaturesAt,
+  write,
+} from '@evenhem/site-log'
 
 /** What is done about a finding: the way out by its code, or a reason to go on all the same. */
 export type Answer = { readonly way: string } | { readonly reason: string }
@@ -47,6 +68,9 @@ export interface Day {
   /** Two tablets, room by room in turns. */
   readonly tablets: readonly [Tablet, Tablet]
   readonly otherwise: Readonly<Record<Place, Otherwise>>
+  /** The hash of the order's bytes, and who signs in the evening, on the first tablet. */
+  readonly hash: string
+  readonly signed: readonly Omit<Signature, 'seal'>[]
 }
 /** What a day leaves. */
 export interface Done {
@@ -59,6 +83,8 @@ export interface Done {
 export function replay(day: Day): Done {
   const state = { entries: [] as Entry[], lines: [] as Line[], site: fold([]) }
   for (const window of windowsOf(day.order)) workAt(day, state, window)
+  for (const [i, each] of day.signed.entries())
+    put(day, state, day.tablets[0], { place: below(signaturesAt, `s${i + 1}`), value: sealed(each, day.hash, state.lines) })
   return state
 }
 interface State {

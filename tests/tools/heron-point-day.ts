@@ -1,8 +1,11 @@
+import { createHash } from 'node:crypto'
+import { readFileSync } from 'node:fs'
 import { createPlanner } from '@evenhem/planner'
 import { plugins } from '@evenhem/plugins'
 import type { Aside, Day } from './day.ts'
 import { example, extensions } from './examples.ts'
 
+const folder = new URL('../../schema/examples/heron-point-day/', import.meta.url)
 const { read, ordered } = example('heron-point-day')
 const at = (room: string, window: string): string => `/rooms/${room}/windows/${window}`
 const over = '/treatments/over'
@@ -21,6 +24,12 @@ const photo = (name: keyof typeof photos, shows: string, of: string): readonly A
 const point = (id: string, members: Readonly<Record<string, unknown>>): readonly Aside[] =>
   Object.entries(members).map(([member, value]) => ({ at: `/with/punch-list/points/${id}/${member}`, value }))
 
+/** A line as a hand writes it: waves of a pen. */
+const stroke = (from: number, waves: number): readonly number[] =>
+  Array.from({ length: 12 * waves }, (_, i) => [from + i * 0.006, 0.55 - 0.25 * Math.sin(i / 2) * (1 - i / (14 * waves))])
+    .flat()
+    .map((share) => Math.round(share * 1000) / 1000)
+
 /** The house at Heron Point from unpacking to hems that are even, with something wrong at five windows. All people are invented. */
 export const heronPointDay: Day = {
   order: ordered,
@@ -28,6 +37,19 @@ export const heronPointDay: Day = {
   known: extensions,
   planner: createPlanner(plugins),
   from: '2026-12-08T08:00:00Z',
+  hash: createHash('sha256')
+    .update(readFileSync(new URL('job.json', folder)))
+    .digest('hex'),
+  signed: [
+    { role: 'installer', name: 'Marta Quill', strokes: [stroke(0.1, 5), stroke(0.45, 3)] },
+    {
+      role: 'customer',
+      name: 'The household at Heron Point',
+      accepts: 'with open points',
+      strokes: [stroke(0.12, 4), stroke(0.4, 6), stroke(0.75, 2)],
+      left: 'two rings and one hook',
+    },
+  ],
   tablets: [
     { device: 'tablet-1', who: 'Marta Quill' },
     { device: 'tablet-2', who: 'Odo Fennel' },
