@@ -1,10 +1,26 @@
+import { join } from 'node:path'
 import { plugins } from '@evenhem/plugins'
-import { type ReportWishes, reporter } from '@evenhem/server'
-import { type Command, type Option, out, subjects, unitIn, units } from './command.ts'
+import { jobFile, logOwner, type ReportPhotos, type ReportWishes, reporter } from '@evenhem/server'
+import { type Command, type Option, out, subjects, Trouble, unitIn, units } from './command.ts'
 import { put } from './file.ts'
 import { withJob } from './job.ts'
+import { madeCopies, photosBeside, photosInPage } from './report-photos.ts'
 
 const paper: Option = { says: '--paper', value: 'PAPER', choices: ['a4', 'letter'] }
+
+/** A folder is asked for by its last sign. */
+const isFolder = (out: string): boolean => /[\\/]$/.test(out)
+
+/** The photos of a report and the file that it goes into: a page by itself, or one in a folder with its photos beside it. Throws `Trouble`. */
+async function photosFor(subject: string, out: string | undefined): Promise<{ photos: ReportPhotos; file?: string }> {
+  const folder = logOwner(await jobFile(subject))
+  const copies = folder === undefined ? new Map() : await madeCopies(folder)
+  if (out === undefined || !isFolder(out)) return { photos: photosInPage(copies), ...(out === undefined ? {} : { file: out }) }
+  const photos = await photosBeside(copies, out).catch(({ code }: NodeJS.ErrnoException) => {
+    throw new Trouble('cannot-write', { file: out, error: code ?? '' })
+  })
+  return { photos, file: join(out, 'index.html') }
+}
 
 export const report: Command = {
   name: 'report',
@@ -12,11 +28,12 @@ export const report: Command = {
   more: 'report.more',
   subjects: subjects.folder,
   options: { out, paper, units },
-  run: ({ subject, options }, streams) =>
-    withJob(subject, streams, async ({ ordered, readings }) => {
-      const { language } = streams
+  run: ({ subject, options }, session) =>
+    withJob(subject, session, async ({ ordered, readings }) => {
+      const { language } = session
       const wishes: ReportWishes = { unit: unitIn(options), paper: options.paper as ReportWishes['paper'], language }
-      await put(reporter(plugins)(ordered, readings, wishes).html, options.out, streams)
+      const { photos, file } = await photosFor(subject, options.out)
+      await put(reporter(plugins)(ordered, readings, wishes, photos).html, file, session)
       return 0
     }),
 }

@@ -37,7 +37,8 @@ evenhem <orden> --help dice más.`,
   'schema.more':
     'Un JSON Schema (2020-12) del formato y de cada clase y parte que añaden los complementos. Guárdelo junto a job.json y nómbrelo allí como "$schema". Con --catalogue, el de los archivos de catálogo.',
   report: 'Escribe el informe del cliente en una página HTML.',
-  'report.more': 'La página contiene todo lo que necesita; se abre en cualquier navegador y se imprime en A4 o Carta.',
+  'report.more':
+    'La página contiene todo lo que necesita, también las fotos; se abre en cualquier navegador y se imprime en A4 o Carta. --out informe/ escribe una carpeta con la página y las fotos al lado: para una casa cuyas fotos pasan de 30 MB.',
   serve: 'Sirve la hoja de un trabajo, o de cada trabajo de una carpeta, a esta máquina; con --network, también a sus tabletas.',
   'serve.more':
     'Escribe la dirección y sirve hasta que se detiene (Ctrl+C). El puerto 0 toma uno libre; si se omite: 4170. De una carpeta sin job.json cuyas carpetas tienen trabajos se sirve la lista de ellos.',
@@ -85,6 +86,8 @@ evenhem <orden> --help dice más.`,
   'no-window': 'Ventana inesperada {name}, se esperaba una de {names}; {hint}',
   'no-windows': 'Ventana inesperada {name}, no se esperaba ninguna: este trabajo no tiene ventanas; añada una en una habitación',
   'several-windows': 'Ventana inesperada {name}, se esperaba un nombre que solo una tenga; escriba {names}',
+  'photos-too-many':
+    '{size} MB de fotos inesperados, se esperaban como mucho {most} MB en una página; escriba una carpeta: --out informe/',
   'cannot-write': '--out {file} inesperado, se esperaba un archivo que se pueda escribir; el sistema dice {error}',
   'plugins-refused': 'Complementos inesperados, se esperaban unos que encajen; corríjalos, o deje uno fuera de plugins/index.ts:',
   'not-built': 'Inesperado: la hoja no está construida, se esperaba en viewer/dist; ejecute npm run build',

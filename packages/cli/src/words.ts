@@ -37,7 +37,8 @@ evenhem <command> --help tells more.`,
   'schema.more':
     'One JSON Schema (2020-12) of the format and of every kind and part that plugins add. Save it beside job.json and name it there as "$schema". With --catalogue it is that of catalogue files.',
   report: 'Write the customer’s report as one HTML page.',
-  'report.more': 'The page holds everything it needs; it opens in any browser and prints on A4 or Letter.',
+  'report.more':
+    'The page holds everything it needs, photos too; it opens in any browser and prints on A4 or Letter. --out report/ writes a folder with the page and its photos beside it: for a house whose photos come to more than 30 MB.',
   serve: 'Serve the sheet of a job, or of every job in a folder, to this machine; with --network to its tablets too.',
   'serve.more':
     'Prints the address and serves until it is stopped (Ctrl+C). Port 0 takes any that is free; left out: 4170. A folder without job.json whose folders hold jobs is served as a list of them.',
@@ -85,6 +86,7 @@ evenhem <command> --help tells more.`,
   'no-window': 'Unexpected window {name}, expected one of {names}; {hint}',
   'no-windows': 'Unexpected window {name}, expected none: this job has no window; add one under a room',
   'several-windows': 'Unexpected window {name}, expected a name that only one has; write {names}',
+  'photos-too-many': 'Unexpected {size} MB of photos, expected at most {most} MB in one page; write a folder: --out report/',
   'cannot-write': 'Unexpected --out {file}, expected a file that can be written; the system says {error}',
   'plugins-refused': 'Unexpected plugins, expected ones that fit together; mend them, or leave one out of plugins/index.ts:',
   'not-built': 'Unexpected: the sheet is not built, expected it in viewer/dist; run npm run build',

@@ -19,9 +19,12 @@ function body({ head, foot }: Frame, content: Markup): Markup {
 <footer class="foot"><span>${foot.job}</span></footer>`
 }
 
-/** What the page may load: the one style sheet in it, and fonts and pictures that are part of it. No script, no network. */
-const policy = (style: string): string =>
-  `default-src 'none'; style-src 'sha256-${createHash('sha256').update(style).digest('base64')}'; font-src data:; img-src data:; base-uri 'none'; form-action 'none'`
+/** Where pictures come from: `data:` out of the page, `'self'` also from where the page itself came from. */
+export type Pictures = 'data:' | "'self'"
+
+/** What the page may load: the one style sheet in it, and fonts and pictures that are part of it or lie beside it. No script, no network. */
+const policy = (style: string, pictures: Pictures): string =>
+  `default-src 'none'; style-src 'sha256-${createHash('sha256').update(style).digest('base64')}'; font-src data:; img-src ${pictures === 'data:' ? pictures : `data: ${pictures}`}; base-uri 'none'; form-action 'none'`
 
 /** A report as one HTML page that needs nothing else, for the screen and for its paper. `policy` is its content security policy, for a server to send as well. */
 export interface ReportPage {
@@ -30,16 +33,16 @@ export interface ReportPage {
 }
 
 /** Writes an outline as one page. */
-export const pageOf = (outline: Outline): ReportPage => framed(outline, main(outline))
+export const pageOf = (outline: Outline, pictures?: Pictures): ReportPage => framed(outline, main(outline), '', pictures)
 
 /** What every page has around its contents. */
 export type Frame = Pick<Outline, 'language' | 'paper' | 'title' | 'head' | 'foot'>
 
 /** Contents as a whole page in the report's look. `more`: what its style sheet needs beside the report's. */
-export function framed(frame: Frame, contents: Markup, more = ''): ReportPage {
+export function framed(frame: Frame, contents: Markup, more = '', pictures: Pictures = 'data:'): ReportPage {
   const content = body(frame, contents)
   const style = `${fontsFor(content.markup + frame.title)}\n${styleOf(frame)}${more}`
-  const allowed = policy(style)
+  const allowed = policy(style, pictures)
   const { markup } = html`<!doctype html>
 <html lang="${frame.language}"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${allowed}">

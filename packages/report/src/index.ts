@@ -2,7 +2,7 @@ export type { Closing, FabricCare, SafetyNotes } from './closing.ts'
 export type { Drawing, Key } from './drawing.ts'
 export { fontsFor } from './fonts.ts'
 export type { House, HouseWindow, Link } from './house.ts'
-export { pageOf, type ReportPage } from './html.ts'
+export { type Pictures, pageOf, type ReportPage } from './html.ts'
 export type { Point } from './open.ts'
 export {
   type Line,
@@ -15,6 +15,8 @@ export {
   type WindowPage,
 } from './outline.ts'
 export type { Paper } from './paper.ts'
+export { type PictureSize, sizeOfJpeg } from './photo-size.ts'
+export { type PhotoCopy, type Photos, photoHashes, type ShownMark, type ShownPhoto } from './photos.ts'
 export { type PunchOrder, punchListOf } from './punch-list.ts'
 export {
   aboutOf as aboutOfPoint,

@@ -10,6 +10,7 @@ import { smallWallOf } from './frieze.ts'
 import { type House, type HouseWindow, houseOf } from './house.ts'
 import { openPoints, type Point, passedPoints } from './open.ts'
 import type { Paper } from './paper.ts'
+import { noPhotos, type Photos, photosOfWindow, type ShownPhoto } from './photos.ts'
 import { type Stands, standsOf } from './standing.ts'
 import type { Said, Voice } from './voice.ts'
 import { type WallMarks, wallMarksOf } from './wall-marks.ts'
@@ -42,6 +43,8 @@ export interface WindowPage {
   readonly notDrawn: string
   /** Facts, each with its name. */
   readonly facts: readonly Section<Line>[]
+  /** Photos before the work, closed, open and of details; absent when none was taken. */
+  readonly photos?: Section<ShownPhoto>
   readonly marks?: WallMarks
   /** What is pencilled on the ceiling. */
   readonly ceiling?: WallMarks
@@ -87,13 +90,16 @@ export interface OutlineOrder {
   readonly language: string
   readonly paper: Paper
   readonly voice: Voice
+  /** Copies of photos, by their hash. Left out: none is here. */
+  readonly photos?: Photos
 }
 
 /** Makes the outline of a report. It knows no trade and no hardware: all that it says of a window stands in its plan. */
-export function outlineOf({ ordered, found, readings, windows, language, paper, voice }: OutlineOrder): Outline {
+export function outlineOf(order: OutlineOrder): Outline {
+  const { ordered, windows, language, paper, voice } = order
   const { job } = ordered
   const all: HouseWindow[] = []
-  for (const window of windows) all.push(windowOf(window, found, readings, paper, voice, all.length + 1))
+  for (const window of windows) all.push(windowOf(window, order, all.length + 1))
   const pages = all.map(({ page }) => page)
   const [only, ...others] = pages
   const closing = closingOf(ordered, all, voice)
@@ -123,11 +129,12 @@ function aroundNumbers(voice: Voice): Outline['foot']['page'] {
 }
 
 /** A window's page, and what the house's own pages take from its plan. */
-function windowOf(window: PlannedWindow, found: Job, readings: Readings, paper: Paper, voice: Voice, n: number): HouseWindow {
+function windowOf(window: PlannedWindow, order: OutlineOrder, n: number): HouseWindow {
   const { plan, room } = window
+  const { voice } = order
   return {
     placed: { place: window.place, room, window: window.window },
-    page: pageOf(window, found, readings, paper, voice, n),
+    page: pageOf(window, order, n),
     wall: smallWallOf(plan),
     care: entriesOf(plan, 'care', voice),
     safe: entriesOf(plan, 'safe-use', voice),
@@ -138,19 +145,18 @@ const entriesOf = ({ entries }: WindowPlan, section: Entry['section'], voice: Vo
   entries.filter((entry) => entry.section === section).map(({ code, values }) => voice.said(code, values))
 
 function pageOf(
-  { plan, room, window }: PlannedWindow,
-  found: Job,
-  readings: Readings,
-  paper: Paper,
-  voice: Voice,
+  placed: PlannedWindow,
+  { found, readings, paper, voice, photos = noPhotos }: OutlineOrder,
   n: number,
 ): WindowPage {
+  const { plan, room, window } = placed
   const title = voice.text('report/window', { room: room.name, window: window.name })
   const open = openPoints(plan, found, voice)
   const stands = standsOf(plan, voice)
   const marks = wallMarksOf(plan, stands.standing, voice)
   const ceiling = ceilingMarksOf(plan, stands.standing, voice)
   const passed = passedPoints(plan, voice)
+  const taken = photosOfWindow(placed, readings, photos, voice)
   const section = <T>(code: Entry['section'], made: (sentence: Said) => T): Section<T> => ({
     title: voice.text(`report/${code}`),
     of: entriesOf(plan, code, voice).map(made),
@@ -167,6 +173,7 @@ function pageOf(
     facts: (['what-hangs-here', 'set-on-the-day'] as const)
       .flatMap((code) => byLayer(plan, code, voice))
       .filter(({ of }) => of.length > 0),
+    ...(taken ? { photos: taken } : {}),
     ...(marks ? { marks } : {}),
     ...(ceiling ? { ceiling } : {}),
     notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),

@@ -2,9 +2,10 @@ import { type Job, lay, type Place, type PlacedWindow, type Readings, windowsOf 
 import type { Tape } from '@evenhem/length'
 import type { Planner, WindowPlan } from '@evenhem/planner'
 import type { Sentences } from '@evenhem/planner/say'
-import { pageOf, type ReportPage } from './html.ts'
-import { outlineOf, type PlannedWindow } from './outline.ts'
+import { type Pictures, pageOf, type ReportPage } from './html.ts'
+import { type Outline, outlineOf, type PlannedWindow } from './outline.ts'
 import type { Paper } from './paper.ts'
+import type { Photos } from './photos.ts'
 import { createVoice } from './voice.ts'
 
 export interface ReportOrder {
@@ -17,14 +18,21 @@ export interface ReportOrder {
   readonly language: string
   readonly tape: Tape
   readonly paper: Paper
+  /** Copies of photos, by their hash. Left out: none is here. */
+  readonly photos?: Photos
+  /** Where the page may take pictures from: out of itself, or also from where it came from itself. Left out: out of itself. */
+  readonly pictures?: Pictures
 }
 
-/** The customer's report of a job: every window planned from the order and what was read, as one page. */
-export function reportOf({ ordered, readings, planner, words, language, tape, paper }: ReportOrder): ReportPage {
+/** What the report of a job says: every window planned from the order and what was read. */
+export function outlineFor({ ordered, readings, planner, words, language, tape, paper, photos }: ReportOrder): Outline {
   const found = lay(ordered, readings).job
   const windows = planned(windowsOf(found), (place) => planner.window(found, ordered, place))
-  return pageOf(outlineOf({ ordered, found, readings, windows, language, paper, voice: createVoice(words, language, tape) }))
+  return outlineOf({ ordered, found, readings, windows, language, paper, photos, voice: createVoice(words, language, tape) })
 }
+
+/** The customer's report of a job as one page. */
+export const reportOf = (order: ReportOrder): ReportPage => pageOf(outlineFor(order), order.pictures)
 
 /** One plan after the other, when it is asked for. */
 function* planned(windows: readonly PlacedWindow[], plan: (place: Place) => WindowPlan): Generator<PlannedWindow> {

@@ -3,6 +3,7 @@ import { friezeGaps } from './frieze.ts'
 import { styleString } from './markup.ts'
 import type { Outline } from './outline.ts'
 import { grid, type PaperSizes, papers } from './paper.ts'
+import { photoStyle } from './photo-html.ts'
 
 const sans = '"Source Sans 3 Variable","Source Sans 3",system-ui,sans-serif'
 const serif = '"Source Serif 4 Variable","Source Serif 4",Georgia,serif'
@@ -65,7 +66,7 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .facts dt{color:var(--ink2)}
 .facts p{border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 :is(.points,.marks) :is(h2,h3):not(.title){margin-bottom:.8mm}
-.marks{margin-top:3.4mm}
+.marks,.as-installed{margin-top:3.4mm}
 .marks dl{display:grid;grid-template-columns:repeat(auto-fill,minmax(52mm,1fr));column-gap:7.4mm}
 .marks dl div{display:flex;justify-content:space-between;gap:2mm;border-top:.25mm solid var(--faint);padding:.8mm 0;line-height:1.28}
 .marks dt{color:var(--ink2)}
@@ -143,6 +144,7 @@ export const styleOf = (outline: Dressed): string =>
     type,
     parts,
     ofHouse,
+    photoStyle,
     paperCss(),
     printed(outline, papers[outline.paper]),
     onPaper,

@@ -3,6 +3,7 @@ import type { Drawing, Key } from './drawing.ts'
 import { html, type Markup, raw } from './markup.ts'
 import type { Point } from './open.ts'
 import type { Line, Outline, Points, Section, WindowPage } from './outline.ts'
+import { photosHtml } from './photo-html.ts'
 import { fact, heading, line, number, said, sign } from './sentence.ts'
 import { type Stands, signOf } from './standing.ts'
 import type { WallMarks } from './wall-marks.ts'
@@ -50,6 +51,12 @@ ${instead ? html`<p>${instead}</p>` : html`<dl>${of.map(line)}</dl>`}</section>
 `
 }
 
+const photos = ({ photos: taken }: WindowPage, rank: Rank): Markup | undefined =>
+  taken &&
+  html`<section class="as-installed">${heading(rank, taken.title)}
+${photosHtml(taken.of)}</section>
+`
+
 /** That a window stops or is not measured is said before anything else of it. */
 const standing = ({ standing: how, says }: Stands): Markup | undefined =>
   says.length > 0
@@ -68,7 +75,7 @@ ${heading(rank, window.title, 'title')}
 ${window.lead.length > 0 ? html`<p class="lead">${window.lead.map((sentence, n) => html`${n > 0 ? ' ' : ''}${said(sentence)}`)}</p>` : undefined}
 ${standing(window.stands)}<div class="plate">${drawing ? drawn(drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
 <div class="facts">${window.facts.map((each) => facts(each, below))}</div></div>
-${[window.marks, window.ceiling].map((marks) => (marks ? wallMarks(marks, below) : undefined))}${open}
+${photos(window, below)}${[window.marks, window.ceiling].map((marks) => (marks ? wallMarks(marks, below) : undefined))}${open}
 ${window.checked.of.length > 0 ? passed(window.checked, words, below) : undefined}
 </article>
 `

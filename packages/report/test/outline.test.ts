@@ -236,6 +236,22 @@ const told = orderOf(
 )
 const untold = orderOf(JSON.stringify({ ...written, job: { number: '1', name: 'Bare', country: 'US' } }), silent)
 
+const times = ['before', 'closed', 'open', 'detail', 'after', undefined]
+/** A photo of each time, one of them marked. */
+const photographed = orderOf(
+  JSON.stringify({
+    ...written,
+    found: Object.fromEntries(
+      times.flatMap((time, n) => {
+        const at = (member: string) => `${window}/found/${member}/${String(n).repeat(64)}`
+        const mark = { [`${at('photoMarks')}/m1`]: { value: { kind: 'point', x: 0.5, y: 0.5, says: 'here' } } }
+        const all = { [at('photos')]: { value: 'A photo' }, ...(time ? { [at('photoOf')]: { value: time } } : mark) }
+        return Object.entries(all)
+      }),
+    ),
+  }),
+)
+
 // Hooks bear 3 1/2 out, the holes are 1/2 before and behind them: 4 and 3. The track covers −12 to 72 of a casing of 60 and its end brackets stand 3 inside.
 test('holes in a ceiling are told out from the wall and along it', () => {
   const { windows } = outlined(example('about-the-traverse-rod'))
@@ -251,7 +267,7 @@ test('holes in a ceiling are told out from the wall and along it', () => {
 })
 test('every sentence of the report is said somewhere', () => {
   // Those of the punch list are said in `punch-list.test.ts`.
-  const codes = Object.keys(words.en).filter((code) => !/^report\/(punch|photo)-/.test(code))
+  const codes = Object.keys(words.en).filter((code) => !/^report\/(punch-|photo-(of-it|before|after|not))/.test(code))
   const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${words.en[code]?.says}` }])) }
   const said = (name: string, more: Partial<ReportOrder> = {}, changed?: (found: Job) => Job) => {
     const order = example(name, more)
@@ -278,6 +294,7 @@ test('every sentence of the report is said somewhere', () => {
     saidOf(house(['tern-hollow', 'tern-hollow'], failing)),
     saidOf(told),
     saidOf(untold),
+    saidOf(photographed),
   ].join('')
   expect(codes.filter((code) => !all.includes(`«${code}»`))).toEqual([])
 })

@@ -61,7 +61,7 @@ test('text from a job stays text, and no style or script is allowed but the one 
 })
 
 test('every sentence of the punch list is said somewhere', () => {
-  const codes = Object.keys(sentences.en).filter((code) => /^report\/(punch|photo)-/.test(code))
+  const codes = Object.keys(sentences.en).filter((code) => /^report\/(punch-|photo-(of-it|before|after|not))/.test(code))
   const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${sentences.en[code]?.says}` }])) }
   const [first] = points as readonly [ListedPoint]
   const { what: _what, owner: _owner, ...unsaid } = first

@@ -3,7 +3,7 @@ import { type ReadingUnit, type Tape, tapes } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
 import { wordsOf } from '@evenhem/planner/say'
 import type { Plugin } from '@evenhem/plugin'
-import { type Paper, type ReportPage, reportLanguages, reportOf } from '@evenhem/report'
+import { type Paper, type Photos, type Pictures, type ReportPage, reportLanguages, reportOf } from '@evenhem/report'
 
 const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
   in: tapes.sixteenths,
@@ -26,6 +26,12 @@ export interface ReportWishes {
   readonly language?: string
 }
 
+/** The photos that a report shows, and where its page may take them from. Left out: there are none. */
+export interface ReportPhotos {
+  readonly photos?: Photos
+  readonly pictures?: Pictures
+}
+
 /** What was wished for in an address; in words what is wrong with it. */
 export function wishesIn({ units, paper, lang }: Readonly<Record<string, unknown>>): ReportWishes | string {
   if (units !== undefined && !Object.hasOwn(tapeOf, String(units)))
@@ -38,12 +44,12 @@ export function wishesIn({ units, paper, lang }: Readonly<Record<string, unknown
   return { unit: units as ReadingUnit | undefined, paper, language }
 }
 
-export type Reporter = (ordered: Job, readings: Readings, wishes?: ReportWishes) => ReportPage
+export type Reporter = (ordered: Job, readings: Readings, wishes?: ReportWishes, photos?: ReportPhotos) => ReportPage
 
 /** Writes customers' reports with these plugins, arranged once. */
 export function reporter(plugins: readonly Plugin[]): Reporter {
   const planner = createPlanner(plugins)
   const words = wordsOf(plugins)
-  return (ordered, readings, { unit, paper = paperFor(ordered), language = 'en' } = {}) =>
-    reportOf({ ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper })
+  return (ordered, readings, { unit, paper = paperFor(ordered), language = 'en' } = {}, photos = {}) =>
+    reportOf({ ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper, ...photos })
 }

@@ -7,8 +7,9 @@ import type { Jobs, ServedJob } from './jobs.ts'
 import { guestIn } from './live.ts'
 import { serveLog } from './log.ts'
 import { type PhotoSettings, servePhotos } from './photos.ts'
-import { type Reporter, wishesIn } from './report.ts'
-import { readSite } from './site.ts'
+import { type Reporter, type ReportPhotos, wishesIn } from './report.ts'
+import { linkedPhotos, reportCopies } from './report-photos.ts'
+import { logOwner, readSite } from './site.ts'
 import { sendPage } from './viewer.ts'
 
 /** Where the routes of jobs stand, and which job a request is about; it throws the answer when there is none. */
@@ -80,6 +81,14 @@ function serveLive(server: FastifyInstance, { prefix, jobOf }: Place): void {
 const tooMany =
   'Unexpected number of open pages, expected at most 64; close pages that nobody needs. What is entered here is kept all the same.'
 
+/** Photos through this server, by links from beside the report. */
+async function servedPhotos(file: string): Promise<ReportPhotos> {
+  const folder = logOwner(file)
+  const copies = folder === undefined ? undefined : await reportCopies(folder)
+  if (!copies || copies.size === 0) return {}
+  return { photos: linkedPhotos(copies, (hash) => `photos/${hash}/1600`), pictures: "'self'" }
+}
+
 /** The customer's report: `/report?paper=a4&units=mm&lang=es`. It stands under its own policy, which lets in its one style sheet and nothing else. */
 function serveReport(server: FastifyInstance, { prefix, jobOf }: Place, report: Reporter, extensions: Extensions): void {
   server.get(`${prefix}/report`, async (request, reply) => {
@@ -88,7 +97,7 @@ function serveReport(server: FastifyInstance, { prefix, jobOf }: Place, report: 
     const { file, read } = await (await jobOf(request)).source.read()
     if (!read.job) return jobHasErrors(reply)
     const { site } = await readSite(file, read.job, extensions)
-    const { html, policy } = report(read.job, foundWith(read.readings, site), wishes)
+    const { html, policy } = report(read.job, foundWith(read.readings, site), wishes, await servedPhotos(file))
     return reply
       .header('content-security-policy', `${policy}; frame-ancestors 'none'`)
       .type('text/html; charset=utf-8')

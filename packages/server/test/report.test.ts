@@ -1,4 +1,4 @@
-import { readFile, writeFile } from 'node:fs/promises'
+import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { folder, server } from './folder.ts'
@@ -45,4 +45,17 @@ test('a job with errors has no report', async () => {
   await writeFile(`${job}/job.json`, (await readFile(`${example}/job.json`, 'utf8')).replace('"units": "in"', '"units": "inch"'))
   const answer = await (await server({ job, viewer })).inject('/report')
   expect([answer.statusCode, answer.json().code]).toEqual([409, 'job-has-errors'])
+})
+
+test('photos come through the server, and the policy lets in what lies beside the report', async () => {
+  const { job, viewer } = await folder()
+  const hash = 'a'.repeat(64)
+  const place = `/rooms/garden-room/windows/w1/found/photos/${hash}`
+  const written = JSON.parse(await readFile(`${example}/job.json`, 'utf8'))
+  await writeFile(`${job}/job.json`, JSON.stringify({ ...written, found: { [place]: { value: 'The wall' } } }))
+  await mkdir(`${job}/photos`)
+  await writeFile(`${job}/photos/${hash}.jpg`, '')
+  const { body, headers } = await (await server({ job, viewer })).inject('/report')
+  expect(body).toContain(`<img src="photos/${hash}/1600" alt="Photo. The wall"`)
+  expect(headers['content-security-policy']).toContain("img-src data: 'self';")
 })

@@ -1,0 +1,43 @@
+import { copyFile, mkdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import { cleaner, photoFolder } from '@evenhem/photos'
+import { heldPhotos, linkedPhotos, type ReportCopies, type ReportPhotos, reportCopies } from '@evenhem/server'
+import { Trouble } from './command.ts'
+
+/** What the photos of a report in one page may come to, in bytes: what a mailbox and a browser still take (common practice, no source). */
+export const mostInOnePage = 30_000_000
+
+/** Makes the copies that a folder lacks. One that cannot be made, of a photo that is damaged or on a disk that is full, is not here for the report. */
+async function makeMissing(folder: string, missing: readonly string[]): Promise<void> {
+  const reader = cleaner()
+  const photos = photoFolder(folder, { cleaner: reader })
+  try {
+    for (const hash of missing) await photos.copy(hash, 1600).catch(() => undefined)
+  } finally {
+    reader.close()
+  }
+}
+
+/** The copies of all photos of a job's folder, made where they are missing. */
+export async function madeCopies(folder: string): Promise<ReportCopies> {
+  const copies = await reportCopies(folder)
+  const missing = [...copies.values()].filter(({ bytes }) => bytes === 0).map(({ hash }) => hash)
+  if (missing.length === 0) return copies
+  await makeMissing(folder, missing)
+  return reportCopies(folder)
+}
+
+/** Photos as part of the page. Throws `Trouble` when they come to more than a page may hold. */
+export function photosInPage(copies: ReportCopies): ReportPhotos {
+  const bytes = [...copies.values()].reduce((sum, copy) => sum + copy.bytes, 0)
+  if (bytes > mostInOnePage) throw new Trouble('photos-too-many', { size: Math.ceil(bytes / 1e6), most: mostInOnePage / 1e6 })
+  return { photos: heldPhotos(copies) }
+}
+
+/** Photos beside the page, in its folder. Each is copied there, one after the other. */
+export async function photosBeside(copies: ReportCopies, folder: string): Promise<ReportPhotos> {
+  const here = new Map([...copies].filter(([, { bytes }]) => bytes > 0))
+  await mkdir(join(folder, 'photos'), { recursive: true })
+  for (const { hash, file } of here.values()) await copyFile(file, join(folder, 'photos', `${hash}.jpg`))
+  return { photos: linkedPhotos(here, (hash) => `photos/${hash}.jpg`), pictures: "'self'" }
+}
