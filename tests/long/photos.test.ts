@@ -23,7 +23,7 @@ function folder(): string {
 const code = (cleaned: Cleaned | Refused): string => ('code' in cleaned ? cleaned.code : 'cleaned')
 
 test('wherever taking in is cut off on a simulated disk, a photo is there whole or not at all', async () => {
-  const crashes = await crashesOfTakingIn(everyLeft(seeds))
+  const crashes = (await crashesOfTakingIn(everyLeft(seeds), 'pieces')) + (await crashesOfTakingIn(everyLeft(seeds), 'whole'))
   const failures = (await failuresOfTakingIn('EIO')) + (await failuresOfTakingIn('ENOSPC'))
   console.log(`taking in: ${crashes} crashes, ${failures} failures`)
   expect(Math.min(crashes, failures)).toBeGreaterThan(100)

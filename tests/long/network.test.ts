@@ -2,9 +2,9 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, onTestFinished, test } from 'vitest'
+import { deskFor, drawn, logOf, measure, stands, tabletsIn } from '../browser/away.ts'
+import { example } from '../browser/tablet.ts'
 import { violations } from '../tools/axe.ts'
-import { deskFor, drawn, logOf, measure, stands, tabletsIn } from './away.ts'
-import { example } from './tablet.ts'
 
 // A name that is not this machine's own: plain http there is insecure, as in a house's network.
 const { tablet, open } = tabletsIn(['--host-resolver-rules=MAP tablet.test 127.0.0.1'])

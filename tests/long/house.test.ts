@@ -1,7 +1,7 @@
 import type { Page } from 'playwright'
 import { describe, expect, test } from 'vitest'
+import { desk, example, figures, go, jobOf, phone, tabletFor } from '../browser/tablet.ts'
 import { jobOf as manyWindows } from '../tools/jobs.ts'
-import { desk, example, figures, go, jobOf, phone, tabletFor } from './tablet.ts'
 
 const using = tabletFor()
 const house = (windows: number) => jobOf(JSON.stringify(manyWindows(3, windows, 0)))

@@ -3,8 +3,8 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { type Entry, isSignature, ownHash } from '@evenhem/site-log'
 import { expect, test } from 'vitest'
+import { deskFor, stands, tabletsIn } from '../browser/away.ts'
 import { violations } from '../tools/axe.ts'
-import { deskFor, stands, tabletsIn } from './away.ts'
 
 const { tablet, open } = tabletsIn()
 const wcag = { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }
