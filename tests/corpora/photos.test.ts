@@ -1,12 +1,13 @@
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type CopySize, cleaner, copySizes, photoFolder, sayRefused, type Taken } from '@evenhem/photos'
+import { buildServer } from '@evenhem/server'
 import exifr from 'exifr'
 import sharp from 'sharp'
 import { afterAll, expect, test } from 'vitest'
-import { everyCase } from './corpora.ts'
+import { everyCase, stringsOf } from './corpora.ts'
 
 const folder = `${process.env.EVENHEM_CORPORA}/photos/`
 const top = mkdtempSync(join(tmpdir(), 'evenhem-photos-'))
@@ -131,4 +132,24 @@ test('damaged JPEG files are refused and cost nothing else; what is taken in of 
     if (each.taken.is === 'taken') await sharp(await copyOf(each, 320)).stats()
     return unclear(each)
   })
+})
+
+test('no text is the name of a photo, and none becomes a path', async () => {
+  writeFileSync(join(top, 'job.json'), '{"format":"evenhem-job/1"}')
+  const server = buildServer({ job: top, photos: { cleaner: reader } })
+  const headers = { origin: 'http://localhost', 'content-type': 'application/octet-stream' }
+  const texts = [...stringsOf('strings/naughty.json'), ...stringsOf('web/traversal.json'), ...stringsOf('web/script.json')]
+  const names = texts.filter((text) => text !== '' && !/\p{Surrogate}/u.test(text)).map(encodeURIComponent)
+  const cases = names.flatMap((name) => [`/photos/${name}`, `/photos/${name}/320`, `/photos/${name}?from=0&size=1`])
+  const before = readdirSync(top)
+  await everyCase('names of photos', cases, async (url) => {
+    const answer = await (url.includes('?from=')
+      ? server.inject({ method: 'PUT', url, headers, payload: 'x' })
+      : server.inject(url))
+    return [400, 404, 414].includes(answer.statusCode) && answer.json().message.startsWith('Unexpected ')
+      ? undefined
+      : `${url}: ${answer.statusCode} ${answer.body.slice(0, 80)}`
+  })
+  await server.close()
+  expect(readdirSync(top)).toEqual(before)
 })

@@ -121,16 +121,17 @@ test('a job whose log cannot be read is listed as broken, and the others as they
   ])
 })
 
-test('a link that leads out is no job: of the folder, of the job file, of the log', async () => {
-  const { built, yard: top } = await yard({ ...two, file: named('File'), log: named('Log') })
+test('a link that leads out is no job: of the folder, of the job file, of the log, of the photos', async () => {
+  const { built, yard: top } = await yard({ ...two, file: named('File'), log: named('Log'), photos: named('Photos') })
   await mkdir(join(top, '../away/log'), { recursive: true })
   await writeFile(join(top, '../away/job.json'), JSON.stringify(named(secret)))
   await symlink('../away', join(top, 'folder'))
   await rm(join(top, 'file/job.json'))
   await symlink('../../away/job.json', join(top, 'file/job.json'))
   await symlink('../../away/log', join(top, 'log/log'))
+  await symlink('../../away/log', join(top, 'photos/photos'))
   await symlink('heron', join(top, 'within'))
-  for (const name of ['folder', 'file', 'log'])
+  for (const name of ['folder', 'file', 'log', 'photos'])
     for (const part of ['', '/', '/job', '/log', '/report', '/live?by=a'])
       expect((await built.inject(`/jobs/${name}${part}`)).statusCode).toBe(404)
   expect((await built.inject('/jobs')).body).not.toContain(secret)
