@@ -19,8 +19,20 @@ declare module 'fastify' {
 }
 
 /** What a tablet gets before it is paired: the page on which it pairs. Everything that is not named here is for paired ones. */
-const forAnybody = new Set(['/', '/jobs/:name/', '/assets/*', '/sw.js', '/manifest.webmanifest', '/pair'])
-const forDesk = new Set(['/devices', '/devices/code', '/devices/revoke'])
+const forAnybody = new Set([
+  '/',
+  '/jobs/:name/',
+  '/assets/*',
+  '/sw.js',
+  '/manifest.webmanifest',
+  '/pair',
+  '/shared/:token',
+  '/jobs/:name/shared/:token',
+])
+const forDesk = new Set([
+  ...['/devices', '/devices/code', '/devices/revoke', '/links', '/links/revoke'],
+  ...['/jobs/:name/links', '/jobs/:name/links/revoke'],
+])
 
 const stranger: Visitor = { is: 'stranger' }
 

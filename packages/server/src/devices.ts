@@ -34,8 +34,8 @@ const moment = (now: number): string => new Date(now).toISOString()
 const hashOf = (secret: string): string => createHash('sha256').update(secret).digest('hex')
 
 /** The devices of a file, which need not be there yet. Other processes may change it meanwhile. */
-export function devicesIn(file: string, now: () => number = Date.now): Devices {
-  const read = readKept(readDevices)
+export function devicesIn(file: string, now: () => number = Date.now, broken = brokenDevices): Devices {
+  const read = readKept((path: string) => readDevices(path, broken))
   const all = (): Promise<readonly Device[]> => read(file).catch(none)
   // When a note of it was tried, so that a disk that takes nothing is not asked all the time.
   const noted = new Map<string, number>()
@@ -95,16 +95,15 @@ const none = (error: NodeJS.ErrnoException): readonly Device[] => {
   return []
 }
 
-async function readDevices(file: string): Promise<readonly Device[]> {
+async function readDevices(file: string, broken = brokenDevices): Promise<readonly Device[]> {
   const plain = readPlain(await readFile(file, 'utf8'))
   const value = 'value' in plain ? plain.value : undefined
   if (Array.isArray(value) && value.every(isDevice) && new Set(value.map(({ id }) => id)).size === value.length) return value
-  throw answer(
-    503,
-    'devices-broken',
-    'Unexpected content of .evenhem/devices.json in the folder that is served, expected the list of paired devices; nobody but the desk gets in until it is put right, or moved away and every tablet paired again.',
-  )
+  throw answer(503, 'devices-broken', broken)
 }
+
+const brokenDevices =
+  'Unexpected content of .evenhem/devices.json in the folder that is served, expected the list of paired devices; nobody but the desk gets in until it is put right, or moved away and every tablet paired again.'
 
 const isMoment = (value: unknown): boolean => typeof value === 'string' && !Number.isNaN(Date.parse(value))
 function isDevice(value: unknown): value is Device {

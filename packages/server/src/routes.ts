@@ -4,6 +4,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify'
 import { answer, jobHasErrors, refuse, tagged } from './answers.ts'
 import { listed } from './job-list.ts'
 import type { Jobs, ServedJob } from './jobs.ts'
+import { serveLinks } from './links.ts'
 import { guestIn } from './live.ts'
 import { serveLog } from './log.ts'
 import { type PhotoSettings, servePhotos } from './photos.ts'
@@ -44,6 +45,7 @@ export function serveJobs(server: FastifyInstance, jobs: Jobs, { viewer, report,
   serveLive(server, place)
   serveReport(server, place, report, extensions)
   servePhotos(server, place, photos)
+  serveLinks(server, place, { viewer, report, extensions })
 }
 
 /** The page of each of many jobs. */

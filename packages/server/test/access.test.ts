@@ -25,6 +25,10 @@ const table = {
   'POST /log': { for: 'paired', body: { lines: [] } },
   'GET /live': { for: 'paired', url: '/live?by=A' },
   'GET /report': { for: 'paired' },
+  'GET /links': { for: 'desk' },
+  'POST /links': { for: 'desk', body: { name: 'Ana' } },
+  'POST /links/revoke': { for: 'desk', body: { id: 'a' } },
+  'GET /shared/:token': { for: 'anybody', url: '/shared/a.b' },
   'GET /photos/:hash': { for: 'paired' },
   'PUT /photos/:hash': { for: 'paired', url: '/photos/0?from=0&size=1', body: {} },
   'GET /photos/:hash/1600': { for: 'paired' },
@@ -38,6 +42,10 @@ const table = {
   'PUT /jobs/:name/photos/:hash': { for: 'paired', url: '/jobs/heron/photos/0?from=0&size=1', body: {} },
   'GET /jobs/:name/photos/:hash/1600': { for: 'paired', url: '/jobs/heron/photos/0/1600' },
   'GET /jobs/:name/photos/:hash/320': { for: 'paired', url: '/jobs/heron/photos/0/320' },
+  'GET /jobs/:name/links': { for: 'desk', url: '/jobs/heron/links' },
+  'POST /jobs/:name/links': { for: 'desk', url: '/jobs/heron/links', body: { name: 'Ana' } },
+  'POST /jobs/:name/links/revoke': { for: 'desk', url: '/jobs/heron/links/revoke', body: { id: 'a' } },
+  'GET /jobs/:name/shared/:token': { for: 'anybody', url: '/jobs/heron/shared/a.b' },
   'GET /jobs/:name/report': { for: 'paired', url: '/jobs/heron/report' },
 } as const satisfies Record<string, { for: 'anybody' | 'paired' | 'desk'; url?: string; body?: object }>
 type Name = keyof typeof table

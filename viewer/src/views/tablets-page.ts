@@ -1,12 +1,12 @@
 import { html, nothing } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
 import { dayAndTime } from '../data/moment.ts'
-import { asked, post } from '../data/served.ts'
+import { asked, baseNow, post } from '../data/served.ts'
 import { plainPage } from '../elements/plain-page.ts'
 import { base, buttons } from '../elements/shared.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
 import { deskWords } from '../words/desk.ts'
-import { fill, words } from '../words.ts'
+import { fill, language, words } from '../words.ts'
 
 interface Device {
   readonly id: string
@@ -18,6 +18,11 @@ interface Devices {
   readonly network: boolean
   readonly devices: readonly Device[]
   readonly addresses: readonly string[]
+}
+interface Link {
+  readonly id: string
+  readonly name: string
+  readonly since: string
 }
 interface Code {
   readonly code: string
@@ -32,6 +37,9 @@ const picture = (svg: string): string => `data:image/svg+xml;utf8,${encodeURICom
 export class TabletsPage extends SpokenElement {
   @state() private known?: Devices
   @state() private code?: Code
+  /** Links to the report of this job, where one is served here. */
+  @state() private links?: readonly Link[]
+  @state() private link?: string
   @state() private wrong?: string
 
   static override readonly styles = [base, buttons, plainPage]
@@ -40,13 +48,15 @@ export class TabletsPage extends SpokenElement {
     super.connectedCallback()
     void this.tried(async () => {
       this.known = await asked<Devices>('/devices')
+      const { links } = await asked<{ readonly links: readonly Link[] }>(`${baseNow()}links`).catch(() => ({ links: undefined }))
+      this.links = links
     })
   }
 
   override render() {
     return html`<main><a class="back" href="#/">${words.back}</a><h1>${deskWords().tabletsTitle}</h1>
       ${this.wrong === undefined ? nothing : html`<p class="fail" role="alert">${this.wrong}</p>`}
-      ${this.known ? this.about(this.known) : nothing}</main>`
+      ${this.known ? this.about(this.known) : nothing}${this.known?.network && this.links ? this.shared(this.links) : nothing}</main>`
   }
   private about({ network, devices, addresses }: Devices) {
     if (!network) return html`<p>${deskWords().tabletsOff}</p>`
@@ -59,6 +69,33 @@ export class TabletsPage extends SpokenElement {
   private shown({ code, until, link, qr }: Code) {
     return html`<img class="squares" alt=${fill(deskWords().squaresOf, { link })} src=${picture(qr)} />
       <p>${fill(deskWords().codeIs, { code, until: new Date(until).toTimeString().slice(0, 5).replace(/^0/, '') })}</p><p class="quiet">${link}</p>`
+  }
+  /** Links by which a customer reads the report. */
+  private shared(links: readonly Link[]) {
+    const says = deskWords()
+    return html`<h2>${says.linksTitle}</h2><p>${says.linksHelp}</p>
+      <form @submit=${this.makeLink}><label>${says.linkFor}<input name="name" required maxlength="40" autocomplete="off" /></label><button class="button">${says.makeLink}</button></form>
+      ${this.link === undefined ? nothing : html`<p>${says.linkIs}</p><p class="quiet">${this.link}</p>`}
+      <ul>${links.map(
+        (link) => html`<li><div>${link.name}<small>${fill(says.linkSince, { since: dayAndTime(link.since) })}</small></div>
+        <button class="chip" aria-label=${fill(says.takeBackLinkOf, { name: link.name })} @click=${() => this.takeBack(link.id)}>${says.takeBackLink}</button></li>`,
+      )}</ul>`
+  }
+  private readonly makeLink = (event: SubmitEvent): void => {
+    event.preventDefault()
+    const form = event.target as HTMLFormElement
+    const name = String(new FormData(form).get('name'))
+    void this.tried(async () => {
+      const made = await asked<Link & { readonly link: string }>(`${baseNow()}links`, post({ name }))
+      this.link = `${made.link}?lang=${language}`
+      this.links = [...(this.links ?? []), made]
+      form.reset()
+    })
+  }
+  private takeBack(id: string): void {
+    void this.tried(async () => {
+      this.links = (await asked<{ readonly links: readonly Link[] }>(`${baseNow()}links/revoke`, post({ id }))).links
+    })
   }
   private device({ id, name, since, seen }: Device) {
     const when = fill(deskWords().tabletSince, { since: dayAndTime(since), seen: seen === undefined ? '–' : dayAndTime(seen) })
