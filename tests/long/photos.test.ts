@@ -12,7 +12,7 @@ import { cornersOf, drawn, hashOf, jpeg, noise, upright } from '../../packages/p
 import { everyLeft } from '../../packages/site-log/test/crashes.ts'
 import { effort } from '../tools/long.ts'
 
-const [seeds, kills] = effort === 'all' ? [60, 60] : [6, 10]
+const [seeds, kills] = effort === 'all' ? [60, 60] : [4, 4]
 const tern = fileURLToPath(new URL('../../schema/examples/tern-hollow/job.json', import.meta.url))
 
 function folder(): string {
