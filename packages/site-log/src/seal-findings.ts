@@ -70,8 +70,8 @@ const lastOf = ({ devices }: Seal, by: string): number => (Object.hasOwn(devices
 const isSealed = (seal: Seal, { event: { by, n } }: Recorded): boolean => n <= lastOf(seal, by)
 
 /** Whether a line is the one with that hash. Another program may have its members in another order. */
-const isLine = ({ event, text }: Recorded, hash: string): boolean =>
-  (text !== undefined && hashOf(text) === hash) || hashOf(writeEvent(event)) === hash
+const isLine = ({ event, hash }: Recorded, expected: string): boolean =>
+  hash === expected || hashOf(writeEvent(event)) === expected
 
 /** From the signed line back to the first: each line proves the one before it, so the line that was changed is named itself. */
 function againstLine(by: string, { n: last, hash }: SealedLine, own: Own): readonly SealFinding[] {

@@ -5,10 +5,10 @@ import { type Event, writeEvent } from './event.ts'
 /** Where signatures stand, each under a name of its own. */
 export const signaturesAt: Place = '/job/found/signatures'
 
-/** An event, and its line as it stands in its file; left out: as `writeEvent` writes it. */
+/** An event, and the hash of its line as it stands in its file; left out: that of the line that `writeEvent` makes. */
 export interface Recorded {
   readonly event: Event
-  readonly text?: string
+  readonly hash?: string
 }
 type Lines = readonly Recorded[]
 
@@ -30,7 +30,7 @@ export function sealOf(job: string, lines: Lines): Seal {
   const devices = [...last.keys()].sort().map((by): [string, SealedLine] => [by, sealedLine(last.get(by) as Recorded)])
   return { job, devices: Object.fromEntries(devices), photos: photosHash(lines) }
 }
-const sealedLine = ({ event, text }: Recorded): SealedLine => ({ n: event.n, hash: hashOf(text ?? writeEvent(event)) })
+const sealedLine = ({ event, hash }: Recorded): SealedLine => ({ n: event.n, hash: hash ?? hashOf(writeEvent(event)) })
 
 /** A signature as it is put: with its seal, which also holds the hash of the signature itself, since no line may follow that would prove it. */
 export function sealed(signed: Omit<Signature, 'seal'>, job: string, lines: Lines): Signature {
