@@ -3,7 +3,7 @@ import { below, type Job, type Place, placeInWords, valueAt } from '@evenhem/job
 import { readEntry } from '@evenhem/job/read'
 import type { Length } from '@evenhem/length'
 import { logOwner, tapeFor } from '@evenhem/server'
-import { type Entry, type Event, eventId, inOrder } from '@evenhem/site-log'
+import { type Entry, type Event, eventId, inOrder, signaturesAt } from '@evenhem/site-log'
 import { readSiteLog, type SiteLog } from '@evenhem/site-log/folder'
 import { type Command, json, type Session, subjects, unitIn, units, window } from './command.ts'
 import { exitCode, extensions, type Opened, open, windowNamed, written } from './job.ts'
@@ -49,6 +49,10 @@ function takesLength(job: Job, place: Place): boolean {
   return 'refused' in read ? read.refused.code.startsWith('job/absurd-length') : read.value === inch
 }
 
+/** What of a signature is not for reading: how it was drawn, and its seal, which `verify` looks at. */
+const isDrawn = (place: Place, name: string): boolean =>
+  place.startsWith(`${signaturesAt}/`) && (name === 'strokes' || name === 'seal')
+
 /** A value as people read it: lengths in their unit, what has members by their names. */
 function shownValue(job: Job, place: Place, value: unknown, speech: Speech): string {
   if (typeof value === 'number') return takesLength(job, place) ? speech.length(value as Length) : speech.number(value)
@@ -57,7 +61,7 @@ function shownValue(job: Job, place: Place, value: unknown, speech: Speech): str
     return value.map((item) => shownValue(job, below(place, String(item?.id ?? '')), item, speech)).join('; ')
   if (value === null || typeof value !== 'object') return String(value)
   return Object.entries(value)
-    .filter(([name]) => name !== 'id')
+    .filter(([name]) => name !== 'id' && !isDrawn(place, name))
     .map(([name, member]) => {
       const at = below(place, name)
       return `${placeInWords(job, at, place, speech.language)} ${shownValue(job, at, member, speech)}`
@@ -66,7 +70,7 @@ function shownValue(job: Job, place: Place, value: unknown, speech: Speech): str
 }
 
 /** `2026-11-25 09:12 UTC`, as the clock of the device said it. */
-const momentOf = (clock: string): string => {
+export const momentOf = (clock: string): string => {
   const [, day, time, zone = ''] = /^(.{10}).(.{5}).*?(Z|z|[+-]\d\d:\d\d)?$/.exec(clock) ?? ['', clock, '']
   return `${day} ${time} ${zone.toUpperCase() === 'Z' ? 'UTC' : zone}`.trim()
 }

@@ -18,6 +18,7 @@ import { report } from './report.ts'
 import { schema } from './schema.ts'
 import { serve } from './serve.ts'
 import { plain } from './table.ts'
+import { verify } from './verify.ts'
 import { languageIn, voiceIn } from './voice.ts'
 import { watched } from './watching.ts'
 
@@ -37,6 +38,7 @@ export const commands: readonly Command[] = [
   merge,
   photos,
   photosAdd,
+  verify,
 ]
 
 /** Runs one command line; what is wrong with it goes to `err`. */

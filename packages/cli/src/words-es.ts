@@ -3,6 +3,7 @@ import { logSpanish } from './words-log-es.ts'
 import { networkSpanish } from './words-network-es.ts'
 import { photosSpanish } from './words-photos-es.ts'
 import { punchSpanish } from './words-punch-es.ts'
+import { verifySpanish } from './words-verify-es.ts'
 
 /** What the command line itself says, in Spanish. */
 export const spanish: Readonly<Record<CliCode, string>> = {
@@ -10,6 +11,7 @@ export const spanish: Readonly<Record<CliCode, string>> = {
   ...networkSpanish,
   ...punchSpanish,
   ...photosSpanish,
+  ...verifySpanish,
   about: 'Evenhem calcula un trabajo de cortinas, desde el pedido hasta la firma del cliente.',
   footing: `Un trabajo es un archivo, o su carpeta con job.json dentro.
 Código de salida 0: bien; 1: problemas; 2: no se pudo leer.

@@ -28,11 +28,11 @@ test.each(commands.map(({ name }) => name))('%s --help shows its usage and each 
 test.each([
   [
     ['plam', job],
-    'Unexpected command plam, expected one of new, check, plan, parts, punch-list, draw, examples, schema, report, serve, devices, log, merge, photos; did you mean plan?',
+    'Unexpected command plam, expected one of new, check, plan, parts, punch-list, draw, examples, schema, report, serve, devices, log, merge, photos, verify; did you mean plan?',
   ],
   [
     ['xyzzy'],
-    'Unexpected command xyzzy, expected one of new, check, plan, parts, punch-list, draw, examples, schema, report, serve, devices, log, merge, photos; see evenhem --help',
+    'Unexpected command xyzzy, expected one of new, check, plan, parts, punch-list, draw, examples, schema, report, serve, devices, log, merge, photos, verify; see evenhem --help',
   ],
   [
     ['plan', job, '--wimdow', 'w1'],
