@@ -1,5 +1,5 @@
 import { dirname } from 'node:path'
-import { below, type Job, type Place, placeInWords, valueAt } from '@evenhem/job'
+import { below, type Job, type Place, placeInWords, type Signature, valueAt } from '@evenhem/job'
 import { readEntry } from '@evenhem/job/read'
 import type { Length } from '@evenhem/length'
 import { logOwner, tapeFor } from '@evenhem/server'
@@ -49,9 +49,9 @@ function takesLength(job: Job, place: Place): boolean {
   return 'refused' in read ? read.refused.code.startsWith('job/absurd-length') : read.value === inch
 }
 
-/** What of a signature is not for reading: how it was drawn, and its seal, which `verify` looks at. */
-const isDrawn = (place: Place, name: string): boolean =>
-  place.startsWith(`${signaturesAt}/`) && (name === 'strokes' || name === 'seal')
+/** Who signed and what was accepted. How it was drawn is not for reading, and its seal is what `verify` looks at. */
+const signedSays = ({ role, name, accepts, left = '' }: Signature, { voice }: Speech): string =>
+  voice('log-signed', { role, name, accepts: accepts?.split(' ')[0] ?? '', left, isLeft: left === '' ? 'no' : 'yes' })
 
 /** A value as people read it: lengths in their unit, what has members by their names. */
 function shownValue(job: Job, place: Place, value: unknown, speech: Speech): string {
@@ -60,8 +60,9 @@ function shownValue(job: Job, place: Place, value: unknown, speech: Speech): str
   if (Array.isArray(value))
     return value.map((item) => shownValue(job, below(place, String(item?.id ?? '')), item, speech)).join('; ')
   if (value === null || typeof value !== 'object') return String(value)
+  if (place.startsWith(`${signaturesAt}/`)) return signedSays(value as Signature, speech)
   return Object.entries(value)
-    .filter(([name]) => name !== 'id' && !isDrawn(place, name))
+    .filter(([name]) => name !== 'id')
     .map(([name, member]) => {
       const at = below(place, name)
       return `${placeInWords(job, at, place, speech.language)} ${shownValue(job, at, member, speech)}`

@@ -12,6 +12,8 @@ export const logSpanish: Readonly<Record<keyof typeof logEnglish, string>> = {
   'log-yes': 'marcado',
   'log-no': 'sin marcar',
   'log-ordered': 'pedido {value}',
+  'log-signed':
+    '{role, select, customer {cliente} other {instalador}} {name}{accepts, select, with {, aceptado con puntos pendientes} without {, aceptado sin puntos pendientes} other {}}{isLeft, select, yes {, se dejó: {left}} other {}}',
   'log-withdrawn': 'retirado',
   'log-in-conflict': 'contradice a otro valor; pon uno sobre ambos',
   'log-left-out': 'omitido, {at}: {why}',

@@ -10,6 +10,8 @@ export const logEnglish = {
   'log-yes': 'ticked',
   'log-no': 'not ticked',
   'log-ordered': 'ordered {value}',
+  'log-signed':
+    '{role, select, customer {customer} other {installer}} {name}{accepts, select, with {, accepted with open points} without {, accepted without open points} other {}}{isLeft, select, yes {, left there: {left}} other {}}',
   'log-withdrawn': 'withdrawn',
   'log-in-conflict': 'stands against another value; put one over both',
   'log-left-out': 'left out, {at}: {why}',

@@ -127,6 +127,11 @@ test('what cannot be read ends with 2', async () => {
 })
 
 test('the log shows who signed and what was accepted, not how it was drawn', async () => {
-  const { out } = await line('log', await signedDay())
-  expect(out).toMatch(/signatures, theirs +role customer, name Ida Marsh, accepts with open points\n/)
+  const job = await signedDay()
+  const { out } = await line('log', job)
+  expect(out).toMatch(/job, signature theirs +customer Ida Marsh, accepted with open points\n/)
+  expect(out).toMatch(/job, signature ours +installer Odo Fennel\n/)
+  expect((await line('log', job, '--lang', 'es')).out).toMatch(
+    /firma theirs +cliente Ida Marsh, aceptado con puntos pendientes\n/,
+  )
 })

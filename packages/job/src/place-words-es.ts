@@ -239,6 +239,7 @@ export const spanishItems: Readonly<Record<string, string>> = {
   hardware: 'herraje',
   fabrics: 'tela',
   points: 'punto',
+  signatures: 'firma',
   fibres: 'fibra',
   floor: 'punto del piso',
   ceiling: 'punto del techo',

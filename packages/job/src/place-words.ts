@@ -14,6 +14,7 @@ const maps: Readonly<Record<string, string>> = {
   hemsRead: 'hems',
   stacks: 'stacks',
   pins: 'pins',
+  signatures: 'signatures',
 }
 /** Members whose own names say too little. */
 const english: Readonly<Record<string, string>> = {

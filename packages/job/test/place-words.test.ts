@@ -40,6 +40,8 @@ test('what was found goes by what it is of: a bracket, a hem, below which hook',
   expect(said('hemsRead/left/3')).toBe('hem left, hook 3')
   expect(said('brackets/left/floorToHead', 'es')).toBe('soporte izquierdo, del piso a lo alto del marco')
   expect(said('hemsRead/left/3', 'es')).toBe('dobladillo izquierdo, gancho 3')
+  const signed = ['en', 'es'].map((language) => placeInWords(job, '/job/found/signatures/s1', '', language))
+  expect(signed).toEqual(['job, signature s1', 'trabajo, firma s1'])
 })
 
 test('every member that can be read at a window has a Spanish name', () => {
