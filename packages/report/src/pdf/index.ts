@@ -1,0 +1,1 @@
+export { type PdfWishes, pdfOf, pdfOfOutline } from './pdf.ts'

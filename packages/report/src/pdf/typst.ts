@@ -1,0 +1,64 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { fileURLToPath } from 'node:url'
+import { NodeCompiler, type NodeError } from '@myriaddreamin/typst-ts-node-compiler'
+import { lettersIn } from './letters.ts'
+
+const require = createRequire(import.meta.url)
+/** Beside this file, where the source is; the built one reads it from there too. */
+const template = new URL('../../src/pdf/report.typ', import.meta.url)
+/** Nothing lies in it that a document may read: all its files are in memory. */
+const workspace = fileURLToPath(new URL('../../src/pdf/', import.meta.url))
+
+/** Upright cuts in the weights that drawings and pages are set in, under the SIL Open Font License 1.1. */
+const faces = [
+  ...['400Regular', '500Medium', '600SemiBold', '700Bold', '800ExtraBold'].map((cut) => ['source-sans-3', 'SourceSans3', cut]),
+  ['source-serif-4', 'SourceSerif4', '400Regular'],
+] as const
+
+interface Fonts {
+  readonly blobs: readonly Buffer[]
+  /** Code points that every one of the fonts has. */
+  readonly letters: ReadonlySet<number>
+}
+let loaded: Fonts | undefined
+/** The fonts, read once. */
+function fonts(): Fonts {
+  if (loaded) return loaded
+  const blobs = faces.map(([folder, family, cut]) =>
+    readFileSync(require.resolve(`@expo-google-fonts/${folder}/${cut}/${family}_${cut}.ttf`)),
+  )
+  const [first = new Set<number>(), ...others] = blobs.map(lettersIn)
+  const letters = new Set([...first].filter((letter) => others.every((each) => each.has(letter))))
+  loaded = { blobs, letters }
+  return loaded
+}
+
+/** Whether the fonts can set a letter. Signs that only join or break others need no picture. */
+export const canSet = (letter: number): boolean => fonts().letters.has(letter) || letter === 0x200b
+
+/** Files of a document by name, `report.json` the one that is set. */
+export type DocumentFiles = ReadonlyMap<string, Uint8Array>
+
+/** Sets a document. `timestamp`: when it was made, in seconds since 1970. Throws with all that was said when something cannot be set, PDF/UA-1 forbids it, or a font is missing. */
+export function typeset(files: DocumentFiles, timestamp: number): Uint8Array {
+  const compiler = NodeCompiler.create({ workspace, fontArgs: [{ fontBlobs: [...fonts().blobs] }] })
+  for (const [name, bytes] of files) compiler.mapShadow(`${workspace}${name}`, Buffer.from(bytes))
+  const compiled = compiler.compile({ mainFileContent: readFileSync(template, 'utf8') })
+  const trouble = [compiled.takeError(), compiled.takeWarnings()].flatMap((one) => (one ? saidOf(compiler, one) : []))
+  if (trouble.length > 0 || !compiled.result) throw unset(trouble)
+  try {
+    return compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp: timestamp })
+  } catch (error) {
+    throw unset([String(error)])
+  } finally {
+    compiler.resetShadow()
+    compiler.evictCache(0)
+  }
+}
+
+const saidOf = (compiler: NodeCompiler, error: NodeError): readonly string[] =>
+  (compiler.fetchDiagnostics(error) as { message: string }[]).map(({ message }) => message)
+
+const unset = (trouble: readonly string[]): Error =>
+  new Error(`Unexpected trouble while setting the PDF, expected none; look at the template report.typ: ${trouble.join('; ')}`)

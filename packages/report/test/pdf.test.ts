@@ -1,0 +1,146 @@
+import { readFileSync } from 'node:fs'
+import { figuresOf } from '@evenhem/drawing'
+import { writeLength } from '@evenhem/length'
+import { beforeAll, expect, test } from 'vitest'
+import type { Outline } from '../src/index.ts'
+import { type PdfWishes, pdfOf, pdfOfOutline } from '../src/pdf/index.ts'
+import { outlineFor } from '../src/report.ts'
+import { example, house, orderOf, textOf } from './example.ts'
+import { type ReadPdf, readPdf } from './pdf-reader.ts'
+
+const order = example('tern-hollow-found')
+const many = house(['tern-hollow-found', 'rod-too-short', 'not-measured-yet'], { paper: 'letter' })
+let bytes: Uint8Array
+let one: ReadPdf
+let several: ReadPdf
+beforeAll(async () => {
+  bytes = pdfOf(order)
+  ;[one, several] = await Promise.all([readPdf(bytes), readPdf(pdfOf(many))])
+})
+const textOfAll = ({ pages }: ReadPdf): string => pages.map(({ text }) => text).join(' ')
+
+test('the same order gives the same bytes', () => {
+  expect(Buffer.compare(pdfOf(order), bytes)).toBe(0)
+})
+
+test('it says that it keeps PDF/UA-1', () => {
+  expect(Buffer.from(bytes).toString('latin1')).toMatch(/pdfuaid:part>1</)
+})
+
+test('pages have the size of their paper, in points', () => {
+  expect(one.pages.map(({ width, height }) => [Math.round(width), Math.round(height)])).toContainEqual([595, 842])
+  expect(several.pages.map(({ width, height }) => [Math.round(width), Math.round(height)])).toContainEqual([612, 792])
+})
+
+test('title and language are those of the outline', () => {
+  expect(one.title).toBe('Garden room, Window 1, House at Tern Hollow')
+  expect(one.language).toBe('en')
+})
+
+test('every page says what it is of, that it is a draft, and its number of how many', () => {
+  const { head, foot } = outlineFor(many)
+  several.pages.forEach(({ text }, n) => {
+    expect(text).toContain(head.job)
+    expect(text).toContain(`Draft · ${head.kind}`)
+    expect(text).toContain(`${foot.job}${foot.page[0]}`.trim())
+    expect(text).toContain(`${n + 1} of ${several.pages.length}`)
+  })
+})
+
+test('what is no draft does not say that it is one', async () => {
+  const outline = outlineFor(order)
+  const { pages } = await readPdf(pdfOfOutline({ ...outline, head: { ...outline.head, state: 'Signed' } }))
+  expect(pages[0]?.text).toContain('Signed · Completion report')
+  expect(pages[0]?.text).not.toContain('Draft')
+})
+
+/** Every number that is set by the outline: in its sentences, and as figures of its drawings. */
+function numbersOf(outline: Outline): readonly string[] {
+  const texts: string[] = []
+  const look = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return
+    if ('written' in value && 'length' in value) texts.push((value.written as { text: string }).text)
+    else for (const [name, each] of Object.entries(value)) if (!['checked', 'notes', 'scene', 'small'].includes(name)) look(each)
+  }
+  look(outline)
+  // The slash of a drawing's fraction is a line.
+  const drawn = outline.windows.flatMap(({ drawing }) => (drawing ? figuresOf(drawing.scene) : []))
+  for (const { figure } of drawn)
+    if (figure.value !== undefined) texts.push(writeLength(figure.value, order.tape).text.replace('/', ''))
+  return texts
+}
+const close = (text: string): string => text.replace(/\s/g, '')
+
+test.each(['one', 'several'] as const)('every number of the outline is read from the page: %s', (which) => {
+  const text = close(textOfAll(which === 'one' ? one : several))
+  const numbers = numbersOf(outlineFor(which === 'one' ? order : many))
+  expect(numbers.length).toBeGreaterThan(20)
+  expect(numbers.filter((number) => !text.includes(close(number)))).toEqual([])
+})
+
+test('every drawing says what it shows, and a sign what it means', () => {
+  const outline = outlineFor(many)
+  const said = several.pages.flatMap(({ figures }) => figures)
+  const alternatives = outline.windows.flatMap(({ drawing }) => drawing?.alternative ?? [])
+  expect(alternatives.length).toBeGreaterThan(1)
+  expect(said).toEqual(expect.arrayContaining([...alternatives, outline.house?.frieze.words, ...['Well', 'Stop', 'Not known']]))
+  expect(said.filter((alt) => !alt)).toEqual([])
+})
+
+test('a drawing without words is refused', () => {
+  const { windows, ...outline } = outlineFor(order)
+  const [window] = windows as [Outline['windows'][0]]
+  const mute = { ...window, drawing: window.drawing && { ...window.drawing, alternative: '' } }
+  expect(() => pdfOfOutline({ ...outline, windows: [mute] })).toThrow(/^Unexpected .*missing alt text/s)
+})
+
+test('a bookmark leads to each window and to what comes before and after; links lead somewhere', () => {
+  const { windows, closing, house: own } = outlineFor(many)
+  expect(several.bookmarks).toEqual([
+    outlineFor(many).title,
+    own?.contents.title,
+    own?.summary.title,
+    ...windows.map(({ title }) => title),
+    ...[closing.care, closing.safety, closing.contacts].map(({ title }) => title),
+  ])
+  expect([...one.lost, ...several.lost]).toEqual([])
+})
+
+test('headings begin at the first rank and leave none out', () => {
+  const ranks = several.pages.flatMap(({ roles }) => roles.filter((role) => /^H\d$/.test(role)).map((role) => Number(role[1])))
+  expect(ranks[0]).toBe(1)
+  expect(ranks.filter((rank, n) => n > 0 && rank > (ranks[n - 1] as number) + 1)).toEqual([])
+})
+
+test('text of a job stays text', async () => {
+  const name = '#panic("x") $a$ *b* <c> \\"@d'
+  const text = textOf('tern-hollow').replace('House at Tern Hollow', name.replaceAll('\\', '\\\\').replaceAll('"', '\\"'))
+  const { title, pages } = await readPdf(pdfOf(orderOf(text)))
+  expect(title).toContain(name)
+  expect(pages[0]?.text).toContain(name)
+})
+
+test('a letter that the fonts lack is told once, and a question mark stands for it', async () => {
+  const lost: (readonly string[])[] = []
+  const wishes: PdfWishes = { lost: (letters) => lost.push(letters) }
+  const read = await readPdf(pdfOf(orderOf(textOf('tern-hollow').replace('House at Tern Hollow', 'Dom Łąki 宅宅')), wishes))
+  expect(lost).toEqual([['宅']])
+  expect(read.pages[0]?.text).toContain('Dom Łąki ??')
+})
+
+test('a word that is longer than a line is broken', async () => {
+  const word = 'x'.repeat(300)
+  const { pages } = await readPdf(pdfOf(orderOf(textOf('tern-hollow').replace('House at Tern Hollow', word))))
+  expect(close(textOfAll({ ...one, pages }))).toContain(word)
+})
+
+test('Spanish is said in Spanish', async () => {
+  const { language, pages } = await readPdf(pdfOf({ ...order, language: 'es' }))
+  expect(language).toBe('es')
+  expect(pages[0]?.text).toContain('Borrador · Informe de entrega')
+})
+
+test('the template fetches nothing', () => {
+  const template = readFileSync(new URL('../src/pdf/report.typ', import.meta.url), 'utf8')
+  expect(template).not.toMatch(/#?(import|include)\b|@preview|https?:|\beval\b|plugin\(/)
+})
