@@ -1,22 +1,27 @@
 import type { Job } from '@evenhem/job'
 import { contactsOf } from './contacts.ts'
 import { type HouseWindow, type Link, linkTo } from './house.ts'
+import { type LeftOpen, leftOpenOf } from './left-open.ts'
 import type { Line, Section } from './outline.ts'
+import type { Photos } from './photos.ts'
+import type { ListedPoint } from './punch-points.ts'
+import { type Note, notesOf, shownOf } from './shown.ts'
+import type { Signed } from './signatures.ts'
+import { type Technical, technicalOf } from './technical.ts'
 import type { Said, Voice } from './voice.ts'
 
-/** A fabric, where it hangs, and the place for its care. */
+/** A fabric, where it hangs, and the place for its care. What hangs without a fabric of the order has no name of its own. */
 export interface FabricCare {
   readonly name: string
   readonly facts: readonly Line[]
   readonly windows: Section<Link> & { readonly instead?: string }
   /** What the plans say about the care of what hangs there, once each. */
   readonly notes: readonly Said[]
-  /** Said until somebody has written how to care for it. */
-  readonly notGiven: string
+  /** Said while no plan says how to care for it. */
+  readonly notGiven?: string
 }
 /** What the plans say about safe use, once each. `windows`: where it holds, when that is not everywhere. */
-export interface SafetyNotes
-  extends Section<{ readonly says: Said; readonly where?: string; readonly windows: readonly Link[] }> {
+export interface SafetyNotes extends Section<Note> {
   readonly rules: string
   readonly instead?: string
 }
@@ -27,49 +32,44 @@ const fibresOf = ({ fibres = [] }: Fabric): string =>
 
 const once = (all: readonly Said[]): readonly Said[] => [...new Map(all.map((says) => [JSON.stringify(says), says])).values()]
 
-/** The care of each fabric of an order, with every window at which it hangs. */
-function careOf(order: Job, windows: readonly HouseWindow[], voice: Voice): Section<FabricCare> {
-  const hangs = (id: string) => windows.filter(({ placed }) => placed.window.treatments.some(({ fabric }) => fabric === id))
-  const fact = (code: string, text = ''): readonly Line[] => (text ? [{ name: [voice.text(code)], says: [[text]] }] : [])
-  const cared = (fabric: Fabric): FabricCare => {
-    const at = hangs(fabric.id)
-    return {
-      name: fabric.name,
-      facts: [
-        ...fact('report/fibres', fibresOf(fabric)),
-        ...fact('report/lining', fabric.lining),
-        ...fact('report/interlining', fabric.interlining),
-      ],
-      windows: {
-        title: voice.text('report/hangs-at'),
-        of: at.map(linkTo),
-        ...(at.length === 0 ? { instead: voice.text('report/nothing-hangs') } : {}),
-      },
-      notes: once(at.flatMap((window) => window.care)),
-      notGiven: voice.text('report/care-not-given'),
-    }
+type Fact = (code: string, text?: string) => readonly Line[]
+const factsOf = (fabric: Fabric, fact: Fact): readonly Line[] => [
+  ...fact('report/fibres', fibresOf(fabric)),
+  ...fact('report/lining', fabric.lining),
+  ...fact('report/interlining', fabric.interlining),
+]
+
+/** What is said about the care of what hangs at windows under a fabric; undefined: without one of the order. */
+function caredFor(fabric: Fabric | undefined, known: ReadonlySet<string>, all: readonly HouseWindow[], voice: Voice): FabricCare {
+  const isOf = (id = ''): boolean => (fabric ? id === fabric.id : !known.has(id))
+  const at = all.filter(({ placed }) => placed.window.treatments.some((treatment) => isOf(treatment.fabric)))
+  const notes = once(all.flatMap(({ care }) => care.filter((note) => isOf(note.fabric)).map(({ says }) => says)))
+  const fact: Fact = (code, text = '') => (text ? [{ name: [voice.text(code)], says: [[text]] }] : [])
+  return {
+    name: fabric?.name ?? voice.text('report/no-fabric'),
+    facts: fabric ? factsOf(fabric, fact) : [],
+    windows: {
+      title: voice.text('report/hangs-at'),
+      of: at.map(linkTo),
+      ...(at.length === 0 ? { instead: voice.text('report/nothing-hangs') } : {}),
+    },
+    notes,
+    ...(notes.length === 0 ? { notGiven: voice.text('report/care-not-given') } : {}),
   }
-  return { title: voice.text('report/care-of-fabrics'), of: (order.fabrics ?? []).map(cared) }
+}
+
+/** The care of each fabric of an order, with every window at which it hangs, and of what hangs there without one. */
+function careOf(order: Job, windows: readonly HouseWindow[], voice: Voice): Section<FabricCare> {
+  const { fabrics = [] } = order
+  const known = new Set(fabrics.map(({ id }) => id))
+  const named = fabrics.map((fabric) => caredFor(fabric, known, windows, voice))
+  const unnamed = caredFor(undefined, known, windows, voice)
+  return { title: voice.text('report/care-of-fabrics'), of: [...named, ...(unnamed.windows.of.length > 0 ? [unnamed] : [])] }
 }
 
 /** What the plans of a house say about safe use: each sentence once, with where it holds. */
 function safetyOf(windows: readonly HouseWindow[], voice: Voice): SafetyNotes {
-  const said = new Map<string, { says: Said; windows: HouseWindow[] }>()
-  for (const window of windows)
-    for (const says of window.safe) {
-      const key = JSON.stringify(says)
-      const note = said.get(key) ?? { says, windows: [] }
-      note.windows.push(window)
-      said.set(key, note)
-    }
-  const of = [...said.values()].map(({ says, windows: at }) => {
-    const everywhere = at.length === windows.length
-    return {
-      says,
-      ...(windows.length > 1 ? { where: voice.text(everywhere ? 'report/every-window' : 'report/at-windows') } : {}),
-      windows: everywhere ? [] : at.map(linkTo),
-    }
-  })
+  const of = notesOf(windows, ({ safe }) => safe, voice)
   return {
     title: voice.text('report/safety'),
     of,
@@ -78,15 +78,31 @@ function safetyOf(windows: readonly HouseWindow[], voice: Voice): SafetyNotes {
   }
 }
 
-/** What stays with the customer: how to care for what hangs, how to use it safely, and whom to call. */
+/** What closes a report: what is still open, what was shown, how to care for what hangs, how to use it safely, who signed, whom to call, and what the next installer needs. */
 export interface Closing {
+  readonly open: LeftOpen & { readonly id: string }
+  readonly shown: ReturnType<typeof shownOf> & { readonly id: string }
   readonly care: Section<FabricCare> & { readonly id: string }
   readonly safety: SafetyNotes & { readonly id: string }
+  readonly signed: Signed & { readonly id: string }
   readonly contacts: Section<Line> & { readonly id: string; readonly instead?: string }
+  readonly technical: Technical & { readonly id: string }
 }
 
-export const closingOf = (order: Job, windows: readonly HouseWindow[], voice: Voice): Closing => ({
-  care: { id: 'care', ...careOf(order, windows, voice) },
+export interface ClosingOrder {
+  readonly ordered: Job
+  readonly found: Job
+  readonly windows: readonly HouseWindow[]
+  readonly points: readonly ListedPoint[]
+  readonly photos: Photos
+  readonly signed: Signed
+}
+export const closingOf = ({ ordered, found, windows, points, photos, signed }: ClosingOrder, voice: Voice): Closing => ({
+  open: { id: 'open', ...leftOpenOf(points, found, photos, voice) },
+  shown: { id: 'shown', ...shownOf(windows, voice) },
+  care: { id: 'care', ...careOf(ordered, windows, voice) },
   safety: { id: 'safety', ...safetyOf(windows, voice) },
-  contacts: { id: 'contacts', ...contactsOf(order, voice) },
+  signed: { id: 'signed', ...signed },
+  contacts: { id: 'contacts', ...contactsOf(ordered, voice) },
+  technical: { id: 'technical', ...technicalOf(windows, voice) },
 })

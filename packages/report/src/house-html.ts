@@ -1,15 +1,14 @@
-import type { Closing, FabricCare, SafetyNotes } from './closing.ts'
 import type { SmallWall } from './frieze.ts'
 import type { Count, Frieze, House, Link, RoomContents } from './house.ts'
 import { html, type Markup } from './markup.ts'
 import type { Line, Outline } from './outline.ts'
-import { heading, line, said, sign } from './sentence.ts'
+import { heading, line, sign } from './sentence.ts'
 import { point } from './window-html.ts'
 
 type Verdicts = Outline['verdicts']
 
 const link = ({ to, text }: Link): Markup => html`<a href="#${to}">${text}</a>`
-const links = (all: readonly Link[]): Markup => html`${all.map((one, n) => html`${n > 0 ? '; ' : ''}${link(one)}`)}`
+export const links = (all: readonly Link[]): Markup => html`${all.map((one, n) => html`${n > 0 ? '; ' : ''}${link(one)}`)}`
 const dl = (all: readonly Line[], name: string): Markup => html`<dl class="${name}">${all.map(line)}</dl>`
 
 /** A wall at the frieze's scale; where no window and no drapery can be drawn stands a question mark. */
@@ -77,23 +76,4 @@ export const contentsHtml = (
 <section class="summary points" id="${summary.id}">
 ${heading(2, summary.title, 'title')}
 ${summary.before.map((text) => html`<p>${text}</p>`)}<ul>${summary.of.map((each) => count(each, words))}</ul></section>
-`
-
-const care = ({ name, facts, windows, notes, notGiven }: FabricCare): Markup => html`<section class="fabric">${heading(3, name)}
-<dl>${facts.map(line)}<div><dt>${windows.title}</dt><dd>${windows.instead ?? links(windows.of)}</dd></div></dl>
-<div>${notes.map((each) => html`<p>${said(each)}</p>`)}<p>${notGiven}</p><div class="to-write"></div></div></section>
-`
-const note = ({ says, where, windows }: SafetyNotes['of'][0]): Markup =>
-  html`<li>${said(says)}${where ? html` <span class="quiet">${where} ${links(windows)}</span>` : undefined}</li>`
-
-/** What stays with the customer: care, safe use, and whom to call. */
-export const closingHtml = ({ care: fabrics, safety, contacts }: Closing): Markup => html`<div class="closing">
-<section id="${fabrics.id}">${heading(2, fabrics.title, 'title')}
-${fabrics.of.map(care)}</section>
-<section id="${safety.id}" class="safety">${heading(2, safety.title, 'title')}
-${safety.instead ? html`<p>${safety.instead}</p>` : html`<ul>${safety.of.map(note)}</ul>`}
-<p>${safety.rules}</p></section>
-<section id="${contacts.id}" class="contacts">${heading(2, contacts.title, 'title')}
-${contacts.instead ? html`<p>${contacts.instead}</p>` : dl(contacts.of, 'about')}</section>
-</div>
 `

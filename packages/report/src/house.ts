@@ -5,7 +5,10 @@ import { friezeScale, type SmallWall } from './frieze.ts'
 import type { Point } from './open.ts'
 import type { Section, WindowPage } from './outline.ts'
 import type { Paper } from './paper.ts'
+import type { ListedPoint } from './punch-points.ts'
+import type { Signed } from './signatures.ts'
 import { type Standing, signOf, standings } from './standing.ts'
+import type { TechnicalWindow } from './technical.ts'
 import type { Said, Voice } from './voice.ts'
 
 /** A place of the report and its name. */
@@ -18,9 +21,16 @@ export interface HouseWindow {
   readonly placed: PlacedWindow
   readonly page: WindowPage
   readonly wall: SmallWall
-  /** What its plan says about care and safe use. */
-  readonly care: readonly Said[]
+  /** What its plan says about care, of the fabric of what hangs there. */
+  readonly care: readonly { readonly says: Said; readonly fabric?: string }[]
+  /** About safe use. */
   readonly safe: readonly Said[]
+  /** What was shown at the hand-over. */
+  readonly shown: readonly Said[]
+  /** What the next installer needs to know of it. */
+  readonly technical: Pick<TechnicalWindow, 'hooks' | 'pins'>
+  /** What is wrong at it. */
+  readonly points: readonly ListedPoint[]
 }
 
 /** Every wall of the house, by room. */
@@ -69,9 +79,14 @@ function byRoom(windows: readonly HouseWindow[]): readonly { readonly name: stri
   return [...rooms.values()]
 }
 
-export function houseOf(windows: readonly HouseWindow[], { care, safety, contacts }: Closing, paper: Paper, voice: Voice): House {
+export function houseOf(
+  windows: readonly HouseWindow[],
+  { open, shown, care, safety, signed, contacts, technical }: Closing,
+  paper: Paper,
+  voice: Voice,
+): House {
   const rooms = byRoom(windows)
-  const summary = { id: 'summary', ...summaryOf(windows, voice) }
+  const summary = { id: 'summary', ...summaryOf(windows, signed, voice) }
   return {
     lead: voice.text('report/house', { windows: { count: windows.length }, rooms: { count: rooms.length } }),
     frieze: friezeOf(rooms, paper, voice),
@@ -88,7 +103,9 @@ export function houseOf(windows: readonly HouseWindow[], { care, safety, contact
       })),
       also: {
         title: voice.text('report/also'),
-        of: [summary, care, safety, contacts].map(({ id, title }) => ({ to: id, text: title })),
+        of: [summary, open, shown, ...(signed.of.length > 0 ? [signed] : []), care, safety, contacts, technical].map(
+          ({ id, title }) => ({ to: id, text: title }),
+        ),
       },
     },
   }
@@ -107,12 +124,15 @@ function friezeOf(rooms: ReturnType<typeof byRoom>, paper: Paper, voice: Voice):
   }
 }
 
-function summaryOf(windows: readonly HouseWindow[], voice: Voice): Omit<House['summary'], 'id'> {
+function summaryOf(windows: readonly HouseWindow[], { isSigned }: Signed, voice: Voice): Omit<House['summary'], 'id'> {
   const standing = (one: Standing) => windows.filter(({ page }) => page.stands.standing === one)
   const allWell = windows.every(({ page }) => page.stands.standing === 'pass')
   return {
     title: voice.text('report/summary'),
-    before: [voice.text('report/house-unsigned'), ...(allWell ? [voice.text('report/all-well')] : [])],
+    before: [
+      voice.text(isSigned ? 'report/house-signed' : 'report/house-unsigned'),
+      ...(allWell ? [voice.text('report/all-well')] : []),
+    ],
     of: standings.flatMap((one) => {
       const alike = standing(one)
       return alike.length > 0 ? [countOf(one, alike, voice)] : []

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto'
+import { closingHtml } from './closing-html.ts'
 import { fontsFor } from './fonts.ts'
-import { closingHtml, contentsHtml, coverHtml } from './house-html.ts'
+import { contentsHtml, coverHtml } from './house-html.ts'
 import { html, type Markup, raw } from './markup.ts'
 import type { Outline } from './outline.ts'
 import { styleOf } from './style.ts'

@@ -1,8 +1,11 @@
 export type { Closing, FabricCare, SafetyNotes } from './closing.ts'
 export type { Drawing, Key } from './drawing.ts'
+export type { Fingerprint } from './fingerprint.ts'
+export { fingerprintOf, fingerprintWords } from './fingerprint.ts'
 export { fontsFor } from './fonts.ts'
 export type { House, HouseWindow, Link } from './house.ts'
 export { type Pictures, pageOf, type ReportPage } from './html.ts'
+export type { LeftOpen } from './left-open.ts'
 export type { Point } from './open.ts'
 export {
   type Line,
@@ -32,6 +35,9 @@ export {
   pointsOfWindow,
 } from './punch-points.ts'
 export { type ReportOrder, reportOf } from './report.ts'
+export type { Note } from './shown.ts'
+export type { ShownSignature, Signed } from './signatures.ts'
 export type { Standing, Stands } from './standing.ts'
+export type { Technical, TechnicalWindow } from './technical.ts'
 export { createVoice, type NumberPiece, type Said, type Voice } from './voice.ts'
 export { type ReportLanguage, reportLanguages, words } from './words.ts'

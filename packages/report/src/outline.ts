@@ -1,17 +1,23 @@
 import { ownersOf } from '@evenhem/drawing'
-import { type Job, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
+import { below, type Job, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Entry, Verdict } from '@evenhem/plugin'
 import { ceilingMarksOf } from './ceiling-marks.ts'
 import { type Closing, closingOf } from './closing.ts'
 import { aboutOf } from './contacts.ts'
+import { correctionsOf } from './corrections.ts'
+import { daysIn, daysOf, daysOfHouse } from './days.ts'
 import { type Drawing, drawingOf } from './drawing.ts'
 import { smallWallOf } from './frieze.ts'
 import { type House, type HouseWindow, houseOf } from './house.ts'
 import { openPoints, type Point, passedPoints } from './open.ts'
 import type { Paper } from './paper.ts'
 import { noPhotos, type Photos, photosOfWindow, type ShownPhoto } from './photos.ts'
+import { type ListedPoint, pointsOfWindow } from './punch-points.ts'
+import { shownAt } from './shown.ts'
+import { signedOf } from './signatures.ts'
 import { type Stands, standsOf } from './standing.ts'
+import { technicalAt } from './technical.ts'
 import type { Said, Voice } from './voice.ts'
 import { type WallMarks, wallMarksOf } from './wall-marks.ts'
 
@@ -45,6 +51,10 @@ export interface WindowPage {
   readonly facts: readonly Section<Line>[]
   /** Photos before the work, closed, open and of details; absent when none was taken. */
   readonly photos?: Section<ShownPhoto>
+  /** What was done otherwise than ordered; absent when nothing was. */
+  readonly corrections?: Section<Line>
+  /** When it was hung, and when somebody comes back; absent where no day is known. */
+  readonly days?: Section<Line>
   readonly marks?: WallMarks
   /** What is pencilled on the ceiling. */
   readonly ceiling?: WallMarks
@@ -92,22 +102,30 @@ export interface OutlineOrder {
   readonly voice: Voice
   /** Copies of photos, by their hash. Left out: none is here. */
   readonly photos?: Photos
+  /** Points to mend that are at no window. Left out: none. */
+  readonly points?: readonly ListedPoint[]
 }
 
 /** Makes the outline of a report. It knows no trade and no hardware: all that it says of a window stands in its plan. */
 export function outlineOf(order: OutlineOrder): Outline {
-  const { ordered, windows, language, paper, voice } = order
+  const { ordered, found, readings, windows, language, paper, voice, photos = noPhotos, points = [] } = order
   const { job } = ordered
+  const signed = signedOf(found, readings, voice)
   const all: HouseWindow[] = []
-  for (const window of windows) all.push(windowOf(window, order, all.length + 1))
+  for (const window of windows) all.push(windowOf(window, order, signed.isSigned, all.length + 1))
   const pages = all.map(({ page }) => page)
   const [only, ...others] = pages
-  const closing = closingOf(ordered, all, voice)
+  const open = [...all.flatMap((window) => window.points), ...points]
+  const closing = closingOf({ ordered, found, windows: all, points: open, photos, signed }, voice)
   return {
     language,
     paper,
     title: only && others.length === 0 ? voice.text('report/title', { window: only.title, job: job.name }) : job.name,
-    head: { job: job.name, kind: voice.text('report/kind'), state: voice.text('report/draft') },
+    head: {
+      job: job.name,
+      kind: voice.text('report/kind'),
+      state: signed.isSigned ? voice.text('report/is-signed') : voice.text('report/draft'),
+    },
     foot: { job: voice.text('report/job', { number: job.number }), page: aroundNumbers(voice) },
     windows: pages,
     closing,
@@ -118,7 +136,13 @@ export function outlineOf(order: OutlineOrder): Outline {
       fail: voice.text('report/fail'),
       unknown: voice.text('report/unknown'),
     },
-    about: aboutOf(ordered, voice),
+    about: [
+      ...aboutOf(ordered, voice),
+      ...daysOfHouse(
+        all.map(({ placed }) => daysIn(placed)),
+        voice,
+      ),
+    ],
   }
 }
 
@@ -129,17 +153,29 @@ function aroundNumbers(voice: Voice): Outline['foot']['page'] {
 }
 
 /** A window's page, and what the house's own pages take from its plan. */
-function windowOf(window: PlannedWindow, order: OutlineOrder, n: number): HouseWindow {
+function windowOf(window: PlannedWindow, order: OutlineOrder, isSigned: boolean, n: number): HouseWindow {
   const { plan, room } = window
   const { voice } = order
   return {
     placed: { place: window.place, room, window: window.window },
-    page: pageOf(window, order, n),
+    page: pageOf(window, order, isSigned, n),
     wall: smallWallOf(plan),
-    care: entriesOf(plan, 'care', voice),
+    care: careOf(window, voice),
     safe: entriesOf(plan, 'safe-use', voice),
+    shown: shownAt(plan, voice),
+    technical: technicalAt({ place: window.place, room, window: window.window }, plan, order.found, voice),
+    points: pointsOfWindow({ place: window.place, room, window: window.window }, plan),
   }
 }
+
+/** Each with the fabric of the treatment that it is said of. */
+const careOf = ({ plan, place, window }: PlannedWindow, voice: Voice): HouseWindow['care'] =>
+  plan.entries
+    .filter(({ section }) => section === 'care')
+    .map(({ code, values, on }) => {
+      const fabric = window.treatments.find(({ id }) => on === below(place, 'treatments', id))?.fabric
+      return { says: voice.said(code, values), ...(fabric ? { fabric } : {}) }
+    })
 
 const entriesOf = ({ entries }: WindowPlan, section: Entry['section'], voice: Voice): readonly Said[] =>
   entries.filter((entry) => entry.section === section).map(({ code, values }) => voice.said(code, values))
@@ -147,6 +183,7 @@ const entriesOf = ({ entries }: WindowPlan, section: Entry['section'], voice: Vo
 function pageOf(
   placed: PlannedWindow,
   { found, readings, paper, voice, photos = noPhotos }: OutlineOrder,
+  isSigned: boolean,
   n: number,
 ): WindowPage {
   const { plan, room, window } = placed
@@ -156,6 +193,8 @@ function pageOf(
   const marks = wallMarksOf(plan, stands.standing, voice)
   const ceiling = ceilingMarksOf(plan, stands.standing, voice)
   const passed = passedPoints(plan, voice)
+  const corrections = correctionsOf(placed, plan, found, voice)
+  const days = daysOf(placed, plan, voice)
   const taken = photosOfWindow(placed, readings, photos, voice)
   const section = <T>(code: Entry['section'], made: (sentence: Said) => T): Section<T> => ({
     title: voice.text(`report/${code}`),
@@ -174,13 +213,15 @@ function pageOf(
       .flatMap((code) => byLayer(plan, code, voice))
       .filter(({ of }) => of.length > 0),
     ...(taken ? { photos: taken } : {}),
+    ...(corrections ? { corrections } : {}),
+    ...(days ? { days } : {}),
     ...(marks ? { marks } : {}),
     ...(ceiling ? { ceiling } : {}),
     notes: (['care', 'safe-use'] as const).map((code) => section(code, (sentence) => sentence)).filter(({ of }) => of.length > 0),
     open: {
       title: voice.text('report/still-open'),
       before: [
-        ...(windowsOf(found).length === 1 ? [voice.text('report/unsigned')] : []),
+        ...(windowsOf(found).length === 1 && !isSigned ? [voice.text('report/unsigned')] : []),
         ...(open.length === 0 ? [voice.text('report/nothing-open')] : []),
       ],
       of: open,

@@ -32,7 +32,7 @@ function markOn(mark: ShownMark, size: Size): Markup {
   return html`${lines}${mark.says ? wordsAt(mark, size) : undefined}`
 }
 function wordsAt({ kind, x, y, says }: ShownMark, { width, height }: Size): Markup {
-  const size = Math.max(width / frame.width, height / frame.height) * 0.24
+  const size = Math.max(width / frame.width, height / frame.height) * 0.18
   const down = kind === 'words' ? 0 : size * 1.6
   const below = y * height + down + size * 0.3 > height ? y * height - size : y * height + Math.max(down, size)
   return html`<text x="${round(x * width)}" y="${round(below)}" font-size="${round(size)}" class="${x > 0.5 ? 'ends' : 'begins'}">${says}</text>`
@@ -60,7 +60,7 @@ const captioned = (photo: ShownPhoto): Markup => {
 /** Photos in frames of one shape, each with its caption. */
 export const photosHtml = (photos: readonly ShownPhoto[]): Markup => html`<div class="photos">${photos.map(captioned)}</div>`
 
-export const photoStyle = `.photos{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(54mm,100%),1fr));gap:3.4mm 7mm;margin-top:3.4mm}
+export const photoStyle = `.photos{display:grid;grid-template-columns:repeat(auto-fill,minmax(min(54mm,100%),1fr));gap:3mm 7mm;margin-top:1.6mm}
 .photos figure{display:block;min-width:0;break-inside:avoid}
 .frame{display:grid;aspect-ratio:${frame.width}/${frame.height};background:#f3f4f2}
 .frame>*{grid-area:1/1;width:100%;height:100%;min-width:0;min-height:0}
@@ -70,4 +70,4 @@ export const photoStyle = `.photos{display:grid;grid-template-columns:repeat(aut
 .frame text{font-weight:600;fill:var(--ink);paint-order:stroke;stroke:#fff;stroke-width:.28em;stroke-linejoin:round}
 .frame text.ends{text-anchor:end}
 .frame .missing{display:grid;place-items:center;text-align:center;border:.35mm dashed var(--ink2);padding:4mm;font-size:9pt}
-.photos figcaption{display:block;margin-top:1.4mm;order:0}.photos figcaption b{color:var(--ink);font-weight:600}.photos figcaption span{display:block;color:var(--ink)}`
+.photos figcaption{display:block;margin-top:1.2mm;order:0}.photos figcaption b{color:var(--ink);font-weight:600}.photos figcaption span{display:block;color:var(--ink)}`

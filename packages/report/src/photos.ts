@@ -42,7 +42,7 @@ export interface ShownPhoto extends PictureSize {
 const order = ['before', 'closed', 'open', 'detail', 'after', 'other'] as const
 type Of = (typeof order)[number]
 /** The frame that all photos stand in; a photo of unknown size is taken to fill it. */
-export const frame: PictureSize = { width: 4, height: 3 }
+export const frame: PictureSize = { width: 3, height: 2 }
 
 type Window = PlacedWindow['window']
 const ofPhoto = ({ found }: Window, hash: string): Of => found?.photoOf?.[hash] ?? 'other'
@@ -54,10 +54,11 @@ export const photoHashes = (window: Window): readonly string[] =>
     .filter(isHash)
     .sort((a, b) => order.indexOf(ofPhoto(window, a)) - order.indexOf(ofPhoto(window, b)))
 
-/** A photo with its caption; whatever was marked on it lies over it and is said too. */
+/** A photo with its caption; whatever was marked on it lies over it and is said too. `shows`: what is to be seen on it, for who cannot see it. */
 export function shownPhoto(
   hash: string,
   about: Pick<ShownPhoto, 'name' | 'says' | 'when' | 'marks'>,
+  shows: string,
   copies: Photos,
   voice: Voice,
 ): ShownPhoto {
@@ -66,7 +67,7 @@ export function shownPhoto(
   const marked = about.marks.flatMap(({ says }) => says ?? [])
   const alternative = [
     about.name,
-    about.says,
+    shows,
     ...(marked.length > 0 ? [voice.text('report/photo-marked', { says: marked.join('; ') })] : []),
   ]
   return {
@@ -95,7 +96,7 @@ export function photosOfWindow(
       ...(when ? { when: voice.day(when) } : {}),
       marks: Object.values(window.found?.photoMarks?.[hash] ?? {}),
     }
-    return shownPhoto(hash, about, copies, voice)
+    return shownPhoto(hash, about, about.says, copies, voice)
   })
   return of.length > 0 ? { title: voice.text('report/photos'), of } : undefined
 }

@@ -4,26 +4,19 @@ import type { Sentences } from '@evenhem/planner/say'
 import type { Frame, ReportPage } from './html.ts'
 import type { Line } from './outline.ts'
 import type { Paper } from './paper.ts'
+import { sizeOfJpeg } from './photo-size.ts'
+import { type Photos, type ShownPhoto, shownPhoto } from './photos.ts'
 import { punchHtml } from './punch-html.ts'
 import { aboutOf, byOwner, isToMend, type ListedPoint, ownerOf } from './punch-points.ts'
 import { createVoice, type Voice } from './voice.ts'
 
-/** A photo as it is printed: the picture, or that it is not here. */
-export interface PrintedPhoto {
-  readonly says: string
-  /** A JPEG as a `data:` address. */
-  readonly src?: string
-  readonly notHere: string
-  /** Where on it the point is, in shares of its width and height. */
-  readonly spot?: { readonly x: number; readonly y: number }
-}
 export interface PrintedPoint {
   readonly title: string
   /** Said first of all where somebody can be hurt. */
   readonly unsafe?: string
   readonly what: string
   readonly facts: readonly Line[]
-  readonly photos: readonly PrintedPhoto[]
+  readonly photos: readonly ShownPhoto[]
 }
 /** What one owner has to mend; each begins a page. */
 export interface PrintedOwner {
@@ -61,6 +54,7 @@ type Sayable = Omit<PunchOrder, 'words' | 'language' | 'tape'> & { readonly voic
 /** The outline of a printed punch list. */
 export function punchOutlineOf({ found, points, photos, paper, voice }: Sayable): PunchOutline {
   const left = points.filter(isToMend)
+  const copies = held(photos)
   const count = { count: { count: left.length } }
   const { name, number } = found.job
   const [before = '', between = '', after = ''] = voice.text('report/page', { page: '\n', pages: '\n' }).split('\n')
@@ -70,12 +64,12 @@ export function punchOutlineOf({ found, points, photos, paper, voice }: Sayable)
     title: voice.text('report/punch-title', { job: name }),
     head: { job: name, kind: voice.text('report/punch-list'), state: voice.text('report/punch-count', count) },
     foot: { job: voice.text('report/job', { number }), page: [before, between, after] },
-    owners: byOwner(left).map((own) => ownerPage(own, found, photos, voice)),
+    owners: byOwner(left).map((own) => ownerPage(own, found, copies, voice)),
     ...(left.length === 0 ? { instead: voice.text('report/punch-nothing') } : {}),
   }
 }
 
-function ownerPage(own: readonly ListedPoint[], job: Job, photos: PunchOrder['photos'], voice: Voice): PrintedOwner {
+function ownerPage(own: readonly ListedPoint[], job: Job, photos: Photos, voice: Voice): PrintedOwner {
   const [first] = own as readonly [ListedPoint]
   const days = own.flatMap(({ by }) => by ?? [])
   return {
@@ -87,11 +81,26 @@ function ownerPage(own: readonly ListedPoint[], job: Job, photos: PunchOrder['ph
       dated: days.length > 0 ? 'yes' : 'no',
       by: days.length > 0 ? voice.day(days.toSorted()[0] as string) : '',
     }),
-    points: own.map((point) => printed(point, job, photos, voice)),
+    points: own.map((point) => printedPoint(point, job, photos, voice)),
   }
 }
 
-function printed(point: ListedPoint, job: Job, photos: PunchOrder['photos'], voice: Voice): PrintedPoint {
+/** Copies that are here, as part of the page. */
+const held =
+  (photos: PunchOrder['photos']): Photos =>
+  (hash) => {
+    const bytes = photos.get(hash)
+    return bytes && { src: `data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}`, ...sizeOfJpeg(bytes) }
+  }
+
+/** A point as it is printed. `first`: facts that stand before its own. */
+export function printedPoint(
+  point: ListedPoint,
+  job: Job,
+  photos: Photos,
+  voice: Voice,
+  first: readonly Line[] = [],
+): PrintedPoint {
   const { window, number, what, isUnsafe } = point
   const at = window
     ? voice.text('report/window', { room: window.room.name, window: window.window.name })
@@ -100,7 +109,7 @@ function printed(point: ListedPoint, job: Job, photos: PunchOrder['photos'], voi
     title: voice.text('report/punch-point', { at, n: { count: number } }),
     ...(isUnsafe ? { unsafe: voice.text('report/punch-unsafe') } : {}),
     what: what ?? voice.text('report/punch-not-said'),
-    facts: factsOf(point, job, voice),
+    facts: [...first, ...factsOf(point, job, voice)],
     photos: photosOn(point, photos, voice),
   }
 }
@@ -120,23 +129,14 @@ function factsOf(point: ListedPoint, job: Job, voice: Voice): readonly Line[] {
 }
 
 /** The photo of a point with its spot, then those before and after. One that is several of these stands once. */
-function photosOn(
-  { photo, spot, before, after }: ListedPoint,
-  photos: PunchOrder['photos'],
-  voice: Voice,
-): readonly PrintedPhoto[] {
-  const shown = (hash: string, code: string): PrintedPhoto => {
-    const bytes = photos.get(hash)
-    return {
-      says: voice.text(code),
-      ...(bytes ? { src: `data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}` } : {}),
-      notHere: voice.text('report/photo-not-here', { photo: hash.slice(0, 8) }),
-    }
-  }
-  const marked = spot?.x !== undefined && spot.y !== undefined ? { spot: { x: spot.x, y: spot.y } } : {}
+function photosOn({ photo, spot, before, after, what = '' }: ListedPoint, photos: Photos, voice: Voice): readonly ShownPhoto[] {
+  const shown = (hash: string, code: string, marks: ShownPhoto['marks'] = []) =>
+    shownPhoto(hash, { name: voice.text(code), says: '', marks }, what, photos, voice)
+  const { x, y } = spot ?? {}
+  const marks = x !== undefined && y !== undefined ? [{ kind: 'point', x, y } as const] : []
   const rest = (hashes: readonly string[]) => hashes.filter((hash) => hash !== photo)
   return [
-    ...(photo === undefined ? [] : [{ ...shown(photo, 'report/photo-of-it'), ...marked }]),
+    ...(photo === undefined ? [] : [shown(photo, 'report/photo-of-it', marks)]),
     ...rest(before).map((hash) => shown(hash, 'report/photo-before')),
     ...rest(after).map((hash) => shown(hash, 'report/photo-after')),
   ]

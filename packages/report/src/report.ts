@@ -6,6 +6,7 @@ import { type Pictures, pageOf, type ReportPage } from './html.ts'
 import { type Outline, outlineOf, type PlannedWindow } from './outline.ts'
 import type { Paper } from './paper.ts'
 import type { Photos } from './photos.ts'
+import { pointsOfJob } from './punch-points.ts'
 import { createVoice } from './voice.ts'
 
 export interface ReportOrder {
@@ -28,7 +29,18 @@ export interface ReportOrder {
 export function outlineFor({ ordered, readings, planner, words, language, tape, paper, photos }: ReportOrder): Outline {
   const found = lay(ordered, readings).job
   const windows = planned(windowsOf(found), (place) => planner.window(found, ordered, place))
-  return outlineOf({ ordered, found, readings, windows, language, paper, photos, voice: createVoice(words, language, tape) })
+  const points = pointsOfJob(planner.job(found, ordered))
+  return outlineOf({
+    ordered,
+    found,
+    readings,
+    windows,
+    language,
+    paper,
+    photos,
+    points,
+    voice: createVoice(words, language, tape),
+  })
 }
 
 /** The customer's report of a job as one page. */

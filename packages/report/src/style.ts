@@ -4,6 +4,8 @@ import { styleString } from './markup.ts'
 import type { Outline } from './outline.ts'
 import { grid, type PaperSizes, papers } from './paper.ts'
 import { photoStyle } from './photo-html.ts'
+import { punchStyle } from './punch-point-html.ts'
+import { signedStyle } from './signed-html.ts'
 
 const sans = '"Source Sans 3 Variable","Source Sans 3",system-ui,sans-serif'
 const serif = '"Source Serif 4 Variable","Source Serif 4",Georgia,serif'
@@ -40,7 +42,7 @@ a{color:inherit;text-decoration-color:var(--line);text-decoration-thickness:.06e
 :is(h2,h3):not(.title){font-size:10.8pt;line-height:1.3;font-weight:600}
 .number{white-space:nowrap;font-weight:600}
 .lead .number{font-weight:400}
-:is(.points,.safety,.fabric) .number{font-weight:500}
+:is(.points,.safety,.fabric,.corrections,.for-next) .number{font-weight:500}
 .fraction{font-feature-settings:"frac";word-spacing:-.12em}
 .lead .fraction{font-feature-settings:"frac","lnum"}
 .quiet{color:var(--ink2)}`
@@ -65,11 +67,8 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .facts div{display:grid;grid-template-columns:20.6mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 .facts dt{color:var(--ink2)}
 .facts p{border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
-:is(.points,.marks) :is(h2,h3):not(.title){margin-bottom:.8mm}
-.marks,.as-installed{margin-top:3.4mm}
-.marks dl{display:grid;grid-template-columns:repeat(auto-fill,minmax(52mm,1fr));column-gap:7.4mm}
-.marks dl div{display:flex;justify-content:space-between;gap:2mm;border-top:.25mm solid var(--faint);padding:.8mm 0;line-height:1.28}
-.marks dt{color:var(--ink2)}
+.points :is(h2,h3):not(.title){margin-bottom:.8mm}
+.as-installed,.corrections{margin-top:2.8mm}
 .stands{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;margin-top:3mm;font-weight:600;border-top:.3mm solid var(--ink);border-bottom:.3mm solid var(--ink);padding:1.4mm 0}
 .stands svg{width:3.6mm;height:3.6mm;margin-top:.75mm}
 .stands.fail{color:var(--fail);border-color:var(--fail);border-width:.7mm}
@@ -88,6 +87,8 @@ figcaption>span{display:inline-flex;gap:2mm;align-items:center}
 .warn .lozenge{fill:var(--sheet);stroke:var(--warn);stroke-width:1.6}.warn .half{fill:var(--warn)}
 .fail .square{fill:var(--fail)}.fail .bar{fill:none;stroke:var(--sheet);stroke-width:2.4}
 .unknown .broken{fill:none;stroke:var(--ink);stroke-width:1.6;stroke-dasharray:3 2.2}svg.unknown .question{fill:var(--ink);font-family:${sans}}
+.corrections dl div{display:grid;grid-template-columns:44mm 1fr;column-gap:3mm;border-top:.25mm solid var(--faint);padding:.8mm 0;line-height:1.28}
+.corrections :is(h2,h3){margin-bottom:.8mm}.corrections dt{color:var(--ink2)}.corrections dd{overflow-wrap:anywhere}
 .visually-hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}`
 
 /** What a house has beside its windows. The frieze's lines keep their weight at every scale. */
@@ -114,7 +115,7 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .summary{margin-top:9mm}
 .rooms{columns:2;column-gap:9mm;margin-top:4mm}
 .rooms section{margin-bottom:4mm}
-.rooms ul,.safety ul{list-style:none;padding:0}
+.rooms ul,:is(.safety,.shown) ul{list-style:none;padding:0}
 .rooms li{display:grid;grid-template-columns:4mm 1fr;column-gap:2.2mm;border-top:.25mm solid var(--faint);padding:.9mm 0;line-height:1.3}
 .rooms .also li{display:block}
 .rooms svg{width:3.6mm;height:3.6mm;margin-top:.4mm}
@@ -124,18 +125,21 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .fabric dt{color:var(--ink2)}.fabric p+p{margin-top:1.4mm}
 .to-write::before,.to-write::after{content:"";display:block;height:8mm;border-bottom:.25mm solid var(--line)}
 .closing>section+section{margin-top:10mm}
-.safety li,.safety p{margin-top:2mm}
+:is(.safety,.shown) :is(li,p){margin-top:2mm}
+.for-next{margin-top:5mm;border-top:.25mm solid var(--ink);padding-top:1.6mm}.for-next>div{columns:2;column-gap:9mm;font-size:9pt;line-height:1.3}
+.for-next section{margin-top:2mm;break-inside:avoid}.for-next h4{font-size:9pt;font-weight:600;color:var(--ink2)}
+.for-next dl div{display:grid;grid-template-columns:1fr 1fr;column-gap:3mm;border-top:.25mm solid var(--faint);padding:.6mm 0}.for-next dd{grid-column:2}
 .contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:1fr 1fr 1fr}`
 
 const onPaper = `@media print{.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
-h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.marks,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety{break-inside:avoid}
+h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.for-next,.signatures,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety,.corrections div{break-inside:avoid}
 .stopping>p{break-after:avoid}.cover{break-after:page}.contents .title,.closing>:first-child .title{margin-top:0}.closing{break-before:page}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
 
 const onScreen = ({ width, side }: PaperSizes): string => `@media screen{html{background:var(--desk)}
 body{background:var(--sheet);max-width:${width}mm;min-height:100vh;margin:0 auto;padding:13.8mm ${side}mm 12mm}
 :is(.window,.contents,.closing):not(:first-child){margin-top:24mm;border-top:.3mm solid var(--ink)}}
 @media screen and (max-width:${width}mm){body{padding:5mm max(4mm,min(${side}mm,5vw)) 6mm}}
-@media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.rooms{columns:1}.fabric{grid-template-columns:minmax(0,1fr)}.cover .title{font-size:clamp(30pt,11vw,58pt);margin-top:8mm}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about{grid-template-columns:1fr 1fr}.title{font-size:26pt;margin-left:-.2mm}}`
+@media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.rooms,.for-next>div{columns:1}.corrections dl div{grid-template-columns:minmax(0,1fr)}.fabric{grid-template-columns:minmax(0,1fr)}.cover .title{font-size:clamp(30pt,11vw,58pt);margin-top:8mm}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about{grid-template-columns:1fr 1fr}.title{font-size:26pt;margin-left:-.2mm}}`
 
 /** The whole style sheet of a report but its fonts. */
 export const styleOf = (outline: Dressed): string =>
@@ -145,6 +149,8 @@ export const styleOf = (outline: Dressed): string =>
     parts,
     ofHouse,
     photoStyle,
+    punchStyle,
+    signedStyle,
     paperCss(),
     printed(outline, papers[outline.paper]),
     onPaper,

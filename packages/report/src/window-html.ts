@@ -6,7 +6,6 @@ import type { Line, Outline, Points, Section, WindowPage } from './outline.ts'
 import { photosHtml } from './photo-html.ts'
 import { fact, heading, line, number, said, sign } from './sentence.ts'
 import { type Stands, signOf } from './standing.ts'
-import type { WallMarks } from './wall-marks.ts'
 
 type Rank = 2 | 3
 
@@ -44,17 +43,17 @@ const passed = ({ title, of }: Points, words: Outline['verdicts'], rank: Rank): 
 <ul>${of.map((each) => point(each, words))}</ul></details>
 `
 
-/** What is pencilled on the wall, in columns. */
-function wallMarks({ title, of, instead }: WallMarks, rank: Rank): Markup {
-  return html`<section class="marks">${heading(rank, title)}
-${instead ? html`<p>${instead}</p>` : html`<dl>${of.map(line)}</dl>`}</section>
-`
-}
-
 const photos = ({ photos: taken }: WindowPage, rank: Rank): Markup | undefined =>
   taken &&
   html`<section class="as-installed">${heading(rank, taken.title)}
 ${photosHtml(taken.of)}</section>
+`
+
+/** What was done otherwise than ordered. */
+const corrections = ({ corrections: done }: WindowPage, rank: Rank): Markup | undefined =>
+  done &&
+  html`<section class="corrections">${heading(rank, done.title)}
+<dl>${done.of.map(({ name = [], says }) => html`<div><dt>${said(name)}</dt><dd>${says.map((each, n) => html`${n > 0 ? '; ' : ''}${said(each)}`)}</dd></div>`)}</dl></section>
 `
 
 /** That a window stops or is not measured is said before anything else of it. */
@@ -64,7 +63,7 @@ const standing = ({ standing: how, says }: Stands): Markup | undefined =>
 `
     : undefined
 
-/** A window. `rank`: of its title's heading, 1 where the window is all of the report. Care and safe use are said once, at the end. */
+/** A window. `rank`: of its title's heading, 1 where the window is all of the report. Care and safe use are said once, at the end, and marks on the next installer's page. */
 export function windowHtml(window: WindowPage, words: Outline['verdicts'], rank: 1 | 2): Markup {
   const below = (rank + 1) as Rank
   const isOpen = window.open.of.length > 0
@@ -74,8 +73,8 @@ export function windowHtml(window: WindowPage, words: Outline['verdicts'], rank:
 ${heading(rank, window.title, 'title')}
 ${window.lead.length > 0 ? html`<p class="lead">${window.lead.map((sentence, n) => html`${n > 0 ? ' ' : ''}${said(sentence)}`)}</p>` : undefined}
 ${standing(window.stands)}<div class="plate">${drawing ? drawn(drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
-<div class="facts">${window.facts.map((each) => facts(each, below))}</div></div>
-${photos(window, below)}${[window.marks, window.ceiling].map((marks) => (marks ? wallMarks(marks, below) : undefined))}${open}
+<div class="facts">${[...window.facts, ...(window.days ? [window.days] : [])].map((each) => facts(each, below))}</div></div>
+${photos(window, below)}${corrections(window, below)}${open}
 ${window.checked.of.length > 0 ? passed(window.checked, words, below) : undefined}
 </article>
 `

@@ -45,6 +45,51 @@ export function house(names: readonly string[], more: Partial<ReportOrder> = {})
   return orderOf(JSON.stringify({ ...jobs[0], rooms }), more)
 }
 
+const treatment = `${window}/treatments/over`
+const seal = { job: 'a'.repeat(64), devices: { 'tablet-1': { n: 3, hash: 'b'.repeat(64) } }, photos: 'c'.repeat(64) }
+const signature = {
+  name: 'The household',
+  strokes: [
+    [0, 0, 0.5, 1, 1, 0.25],
+    [0.1, 0.1],
+  ],
+  seal,
+}
+/** What was decided, by what it is about: one of each sort, and words that are nobody's. */
+const decided = {
+  hems: 'go on: 12.7 mm for 19.05 mm',
+  panels: 'call the workroom: 1 mm, 2 mm',
+  'left.finishedLength': 'move the brackets: 2251.075 mm for 2260.6 mm',
+  'right.pin': 'reset pins: 19.05 mm for 12.7 mm',
+  'rod-and-ring/part-finial': 'call the workroom: 1 of 2',
+  'hem-left': 'pins; read 1: 12.7 mm; meant 1: 12.7 mm',
+  'hem-right': 'goes back; read 1: 12.7 mm; meant 1: 12.7 mm',
+  'hem-other': 'brackets; read 1: 12.7 mm; meant 1: 12.7 mm',
+  'hem-third': 'brackets and pins; read 1: 12.7 mm; meant 1: 12.7 mm',
+  'hem-last': 'read again',
+  'bracket-left': 'up 9.525 mm, to 2295.525 mm',
+  'the ladder': 'left <b>outside</b>',
+}
+const pointer = (name: string): string => name.replaceAll('~', '~0').replaceAll('/', '~1')
+/** The window after it was handed over: pins set anew, decisions, days, a point to mend, and signatures. */
+export const handedOver = (more: Partial<ReportOrder> = {}, accepts = 'with open points'): ReportOrder => {
+  const at = (place: string, value: unknown, when?: string) => [place, { value, ...(when ? { when } : {}) }] as const
+  const found = Object.fromEntries([
+    at(`${treatment}/found/pins/left/3`, '3/8'),
+    at(`${treatment}/found/pins/left/4`, '3/8'),
+    at(`${treatment}/found/pins/left/7`, '5/8'),
+    ...Object.entries(decided).map(([key, text]) => at(`${treatment}/found/decided/${pointer(key)}`, text)),
+    at(`${treatment}/found/hungOn`, '2026-12-08'),
+    at(`${treatment}/found/lookAgain`, '2026-12-22'),
+    at(`${treatment}/found/done/drapery/hand-over`, true),
+    at(`${window}/with/punch-list/points/p001/what`, 'Paint chipped'),
+    at(`${window}/with/punch-list/points/p001/owner`, 'customer'),
+    at('/job/found/signatures/s2', { role: 'customer', accepts, left: 'two rings', ...signature }, '2026-12-08T17:00:00Z'),
+    at('/job/found/signatures/s9', { ...signature, role: 'installer', typed: true, strokes: [] }, '2026-12-08T16:00:00Z'),
+  ])
+  return orderOf(JSON.stringify({ ...JSON.parse(textOf('tern-hollow')), uses: undefined, found }), more)
+}
+
 /** The outline of a whole order. */
 export function outlined(order: ReportOrder): Outline {
   const { ordered, readings, planner: own, words, language, tape, paper } = order

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { jobOf } from '../../../tests/tools/jobs.ts'
 import { reportOf, type Said } from '../src/index.ts'
-import { example, house, orderOf, outlined } from './example.ts'
+import { example, house, orderOf, outlined, textOf } from './example.ts'
 
 const text = (said: Said = []): string => said.map((part) => (typeof part === 'string' ? part : part.written.text)).join('')
 const order = house(['tern-hollow', 'panels-do-not-meet', 'not-measured-yet', 'pair-unlike'])
@@ -72,10 +72,44 @@ test('every link leads to a place of the page, and to every window leads one', (
   expect(page.match(/ id="/g)?.length).toBe(ids.size)
 })
 
-test('each fabric has its windows and a place for its care', () => {
+test('each fabric has its windows, and what the plans say of its care', () => {
   const [fabric] = outline.closing.care.of
   expect([fabric?.name, fabric?.windows.of.length]).toEqual(['Oat linen and cotton', 4])
-  expect(fabric?.notGiven).toMatch(/^The order holds no instructions/)
+  expect(fabric?.notes.map((note) => text(note)).join(' ')).toMatch(/^Draw the panels by the leading edge/)
+  expect(fabric).not.toHaveProperty('notGiven')
+})
+
+test('where no plan says how to care for a fabric there is a place to write it', () => {
+  const silent = outlined({
+    ...order,
+    planner: { ...order.planner, window: (...args) => ({ ...order.planner.window(...args), entries: [] }) },
+  })
+  expect(silent.closing.care.of[0]?.notGiven).toMatch(/^The order holds no instructions/)
+})
+
+test('care of each fabric says what is of it and nothing of another at the same window', () => {
+  const { care } = outlined(example('dressed-and-steamed')).closing
+  const others = care.of.map(({ name }) => name)
+  const strange = care.of.flatMap(({ name, notes }) =>
+    notes
+      .filter((note) => others.some((other) => other !== name && text(note).startsWith(`${other}:`)))
+      .map((note) => `${name}: ${text(note)}`),
+  )
+  expect(care.of.length).toBeGreaterThan(3)
+  expect(strange).toEqual([])
+})
+
+test('what hangs without a fabric of the order has its care too', () => {
+  const written = JSON.parse(textOf('tern-hollow'))
+  const { fabrics: _, ...bare } = written
+  delete bare.rooms[0].windows[0].treatments[0].fabric
+  const [unnamed, ...more] = outlined(orderOf(JSON.stringify(bare))).closing.care.of
+  expect([unnamed?.name, unnamed?.windows.of.length, unnamed?.notes.length, more]).toEqual([
+    'What hangs without a fabric named in the order',
+    1,
+    1,
+    [],
+  ])
 })
 
 test('what holds at every window is said once', () => {

@@ -1,9 +1,9 @@
 import { figuresOf } from '@evenhem/drawing'
-import type { Job } from '@evenhem/job'
+import { type Job, lay } from '@evenhem/job'
 import { tapes } from '@evenhem/length'
 import { expect, test } from 'vitest'
 import { type ReportOrder, reportOf, type Said, words } from '../src/index.ts'
-import { example, house, orderOf, outlined, planned, textOf, window } from './example.ts'
+import { example, handedOver, house, orderOf, outlined, planned, textOf, window } from './example.ts'
 
 const text = (said: Said = []): string => said.map((part) => (typeof part === 'string' ? part : part.written.text)).join('')
 const states = (name: string) =>
@@ -236,6 +236,16 @@ const told = orderOf(
 )
 const untold = orderOf(JSON.stringify({ ...written, job: { number: '1', name: 'Bare', country: 'US' } }), silent)
 
+const { fabrics: _fabrics, ...unnamed } = written
+/** Nothing here names a fabric. */
+const bare = orderOf(JSON.stringify(unnamed).replace('"fabric":"oat-linen",', ''))
+const { ordered } = house(['tern-hollow', 'tern-hollow'])
+const signed = lay(handedOver().ordered, handedOver().readings).job.job.found
+const twoSigned = {
+  ...house(['tern-hollow', 'tern-hollow']),
+  ordered: { ...ordered, job: { ...ordered.job, found: signed } },
+} as ReportOrder
+
 const times = ['before', 'closed', 'open', 'detail', 'after', undefined]
 /** A photo of each time, one of them marked. */
 const photographed = orderOf(
@@ -295,6 +305,10 @@ test('every sentence of the report is said somewhere', () => {
     saidOf(told),
     saidOf(untold),
     saidOf(photographed),
+    saidOf(handedOver()),
+    saidOf(handedOver({}, 'without open points')),
+    saidOf(twoSigned),
+    saidOf(bare),
   ].join('')
   expect(codes.filter((code) => !all.includes(`«${code}»`))).toEqual([])
 })

@@ -31,13 +31,19 @@ test('language, title and headings are there, in order', () => {
     '1 Garden room, Window 1',
     '2 What hangs here',
     '2 Planned, above the floor',
-    '2 Marks on the wall, above the floor',
     '2 Still open',
     '2 23 checks pass',
+    '2 What is still open',
+    '2 What was shown',
     '2 Care of the fabrics',
     '3 Oat linen and cotton',
     '2 Safety',
     '2 Contacts',
+    '2 For the next installer',
+    '3 Garden room, Window 1',
+    '4 Marks on the wall, above the floor',
+    '4 Hooks, from the leading edge',
+    '4 Pins, from the top of the pin up to the top of the drapery',
   ])
 })
 

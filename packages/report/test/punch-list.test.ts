@@ -34,8 +34,8 @@ test('a photo that is here stands in the page with its spot, one that is not is 
   const hash = 'a'.repeat(64)
   const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xd9])
   const { html } = page({ photos: new Map([[hash, bytes]]) })
-  expect(html).toContain(`<img src="data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}" alt="Photo of it">`)
-  expect(html).toContain('<circle class="spot" cx="62%" cy="81%" r="16"/>')
+  expect(html).toContain(`<img src="data:image/jpeg;base64,${Buffer.from(bytes).toString('base64')}" alt="Photo of it. `)
+  expect(html.match(/<path class="over" d="M/g)?.length).toBe(1)
   expect(html).not.toContain('Photo not here yet')
   expect(page().html).toContain('Photo not here yet (aaaaaaaa…)')
 })
@@ -61,7 +61,7 @@ test('text from a job stays text, and no style or script is allowed but the one 
 })
 
 test('every sentence of the punch list is said somewhere', () => {
-  const codes = Object.keys(sentences.en).filter((code) => /^report\/(punch-|photo-(of-it|before|after|not))/.test(code))
+  const codes = Object.keys(sentences.en).filter((code) => /^report\/(punch-(?!owner)|photo-(of-it|before|after|not))/.test(code))
   const own = { en: Object.fromEntries(codes.map((code) => [code, { says: `«${code}» ${sentences.en[code]?.says}` }])) }
   const [first] = points as readonly [ListedPoint]
   const { what: _what, owner: _owner, ...unsaid } = first
