@@ -39,7 +39,7 @@ function wordsAt({ kind, x, y, says }: ShownMark, { width, height }: Size): Mark
 }
 
 /** What is marked on a photo, laid over it. */
-function marksOver({ marks, width, height }: ShownPhoto): Markup | undefined {
+export function marksOver({ marks, width, height }: ShownPhoto): Markup | undefined {
   if (marks.length === 0) return undefined
   return html`<svg viewBox="0 0 ${width} ${height}" aria-hidden="true">${marks.map((mark) => markOn(mark, { width, height }))}</svg>`
 }

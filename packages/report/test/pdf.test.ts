@@ -101,7 +101,7 @@ test('a bookmark leads to each window and to what comes before and after; links 
     own?.contents.title,
     own?.summary.title,
     ...windows.map(({ title }) => title),
-    ...[closing.care, closing.safety, closing.contacts].map(({ title }) => title),
+    ...[closing.open, closing.shown, closing.care, closing.safety, closing.contacts, closing.technical].map(({ title }) => title),
   ])
   expect([...one.lost, ...several.lost]).toEqual([])
 })

@@ -1,4 +1,5 @@
 import type { Verdict } from '@evenhem/plugin'
+import type { ShownPhoto } from '../photos.ts'
 
 /** A piece of a sentence: plain text, a number with its fractions apart, a place of the report, or words in second ink. */
 export type Piece =
@@ -29,7 +30,7 @@ export interface Sample {
 /** What a document is made of. The template has a function for each kind, and sets it; lengths are mm. */
 export type Block =
   | { readonly kind: 'heading'; readonly rank: number; readonly text: string; readonly look: Look; readonly id?: string }
-  | { readonly kind: 'lead'; readonly text: Text; readonly look: 'cover' | 'title' }
+  | { readonly kind: 'lead'; readonly text: Text; readonly look: 'cover' | 'title' | 'point' }
   | { readonly kind: 'paragraph'; readonly text: Text; readonly look: 'plain' | 'bold' | 'quiet' | 'struck' | 'fact' }
   | { readonly kind: 'stands'; readonly sign: Verdict; readonly word: string; readonly says: readonly string[] }
   /** Columns of these widths, with a gap between them; the last takes the rest. */
@@ -49,7 +50,11 @@ export type Block =
       readonly height: number
     }
   | { readonly kind: 'key'; readonly of: readonly Sample[]; readonly note: string }
-  | { readonly kind: 'rows'; readonly of: readonly Row[]; readonly look: 'facts' | 'care' | 'marks' | 'about' | 'contacts' }
+  | { readonly kind: 'rows'; readonly of: readonly Row[]; readonly look: RowsLook }
+  | { readonly kind: 'photos'; readonly of: readonly Photo[] }
+  | { readonly kind: 'signatures'; readonly of: readonly Signature[] }
+  /** What is kept on one page. */
+  | { readonly kind: 'together'; readonly of: readonly Block[] }
   | { readonly kind: 'points'; readonly of: readonly Item[] }
   /** A point in a line. */
   | { readonly kind: 'counted'; readonly rank: number; readonly sign: Verdict; readonly word: string; readonly text: string }
@@ -59,6 +64,29 @@ export type Block =
   /** An empty line to write on. */
   | { readonly kind: 'to-write' }
   | { readonly kind: 'page' }
+
+/** How rows look: beside a drawing, of a fabric, of a correction, of a point, small ones in columns, and parties side by side. */
+export type RowsLook = 'facts' | 'care' | 'corrections' | 'point' | 'small' | 'about' | 'contacts'
+
+/** A photo in its frame; `file` is absent where it is not here. `marks`: a picture of what is marked on it, laid over it. */
+export interface Photo {
+  readonly file?: string
+  readonly marks?: string
+  readonly alternative: string
+  readonly name: string
+  readonly when: string
+  readonly says: string
+  readonly notHere: string
+}
+/** A signature; `file` is absent where the name was typed. */
+export interface Signature {
+  readonly file?: string
+  readonly alternative: string
+  readonly name: string
+  readonly says: readonly string[]
+  readonly words: string
+  readonly hash: string
+}
 
 /** `cover`: the name of a house; `title`: of a window or of what begins a page; `plain`: within a page. */
 export type Look = 'cover' | 'title' | 'plain'
@@ -74,5 +102,7 @@ export interface Entry {
 
 /** A file that a document shows, by its name in the document. */
 export interface Files {
+  /** The bytes of a photo, JPEG; undefined when it is not here. */
+  readonly photo: (photo: ShownPhoto) => Uint8Array | undefined
   readonly add: (name: string, bytes: string | Uint8Array) => string
 }

@@ -1,53 +1,81 @@
-import type { Closing, FabricCare, SafetyNotes } from '../closing.ts'
-import type { Block } from './blocks.ts'
-import { links } from './house.ts'
-import { row, said } from './text.ts'
+import type { Closing } from '../closing.ts'
+import type { Line, Outline, Section } from '../outline.ts'
+import type { PrintedPoint } from '../punch-list.ts'
+import { field, type ShownSignature } from '../signatures.ts'
+import type { TechnicalWindow } from '../technical.ts'
+import type { WallMarks } from '../wall-marks.ts'
+import type { Block, Files, Signature } from './blocks.ts'
+import { photos } from './photos.ts'
+import { colours } from './picture.ts'
+import { begin, notes, staysBlocks } from './stays.ts'
+import { row } from './text.ts'
 import { heading, paragraph } from './window.ts'
 
-const title = (text: string, id: string): Block => ({ kind: 'heading', rank: 2, text, look: 'title', id })
-const plain = (text: string): Block => paragraph(text)
+type Verdicts = Outline['verdicts']
 
-const fabric = ({ name, facts, windows, notes, notGiven }: FabricCare): readonly Block[] => [
+const lead = (text: string): Block => ({ kind: 'lead', text: [text], look: 'title' })
+
+/** A point to mend with what is known of it. */
+const left = ({ title, unsafe, what, facts, photos: of }: PrintedPoint, words: Verdicts, files: Files): readonly Block[] => [
   { kind: 'space', height: 5 },
   { kind: 'rule', look: 'ink' },
-  heading(3, name),
-  {
-    kind: 'columns',
-    widths: [84.3],
-    gap: 7.4,
-    of: [
-      [
-        {
-          kind: 'rows',
-          of: [...facts.map(row), { name: [windows.title], says: [windows.instead ? [windows.instead] : links(windows.of)] }],
-          look: 'care',
-        },
-      ],
-      [
-        ...notes.map((each): Block => ({ kind: 'paragraph', text: said(each), look: 'plain' })),
-        ...(notGiven ? [plain(notGiven), { kind: 'to-write' } as const] : []),
-      ],
-    ],
-  },
+  heading(3, title),
+  ...(unsafe ? [{ kind: 'stands', sign: 'fail', word: words.fail, says: [unsafe] } as const] : []),
+  { kind: 'lead', text: [what], look: 'point' },
+  { kind: 'rows', of: facts.map(row), look: 'point' },
+  ...(of.length > 0 ? [photos(of, files)] : []),
 ]
 
-const note = ({ says, where, windows }: SafetyNotes['of'][0]): Block => ({
-  kind: 'paragraph',
-  text: [...said(says), ...(where ? [' ', { quiet: [where, ' ', ...links(windows)] }] : [])],
-  look: 'plain',
+const signatureFile = (path: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${field.width} ${field.height}"><path d="${path}" fill="none" stroke="${colours.ink}" stroke-width="2" stroke-linecap="round" stroke-linejoin="round"/></svg>`
+
+function signature({ id, name, as, says, path, alternative, fingerprint }: ShownSignature, n: number, files: Files): Signature {
+  const { words, hash } = fingerprint
+  const file = path === '' ? {} : { file: files.add(`signature-${n}.svg`, signatureFile(path)) }
+  return { ...file, alternative: alternative || id, name, says: [as, ...says], words: words.join(' '), hash }
+}
+
+const signed = (all: Closing['signed'], files: Files): readonly Block[] => [
+  ...begin(all),
+  ...(all.instead ? [lead(all.instead)] : []),
+  { kind: 'signatures', of: all.of.map((one, n) => signature(one, n + 1, files)) },
+  { kind: 'paragraph', text: [all.about], look: 'quiet' },
+]
+
+const rows = ({ title, of }: Section<Line>): readonly Block[] =>
+  of.length > 0 ? [heading(4, title), { kind: 'rows', of: of.map(row), look: 'small' }, { kind: 'space', height: 2 }] : []
+const marks = ({ title, of, instead }: WallMarks): readonly Block[] =>
+  instead ? [heading(4, title), paragraph(instead)] : rows({ title, of })
+
+/** A window for whoever works at it next: marks in one column, hooks and pins in the other. */
+const technical = ({ window, marks: all, hooks, pins }: TechnicalWindow): Block => ({
+  kind: 'together',
+  of: [
+    { kind: 'space', height: 3 },
+    { kind: 'rule', look: 'ink' },
+    heading(3, window.text),
+    { kind: 'columns', widths: [83.5], gap: 9, of: [all.flatMap(marks), [...rows(hooks), ...rows(pins)]] },
+  ],
 })
 
-/** What stays with the customer: care, safe use, and whom to call. */
-export const closingBlocks = ({ care, safety, contacts }: Closing): readonly Block[] => [
-  { kind: 'page' },
-  title(care.title, care.id),
-  ...care.of.flatMap(fabric),
-  { kind: 'space', height: 10 },
-  title(safety.title, safety.id),
-  { kind: 'space', height: 2 },
-  ...(safety.instead ? [plain(safety.instead)] : safety.of.map(note)),
-  plain(safety.rules),
-  { kind: 'space', height: 10 },
-  title(contacts.title, contacts.id),
-  contacts.instead ? plain(contacts.instead) : { kind: 'rows', of: contacts.of.map(row), look: 'contacts' },
-]
+/** What closes a report, as on the page: what is open, was shown and is signed, what stays with the customer, and the next installer's page. */
+export function closingBlocks(closing: Closing, words: Verdicts, files: Files): readonly Block[] {
+  const { open, shown, signed: all, technical: next } = closing
+  const page: Block = { kind: 'page' }
+  const isShort = open.of.length + shown.of.length + all.of.length === 0
+  return [
+    page,
+    ...begin(open),
+    lead(open.lead),
+    ...open.of.flatMap((point) => left(point, words, files)),
+    ...begin(shown),
+    ...notes(shown),
+    ...(all.of.length > 0 ? signed(all, files) : []),
+    ...(isShort ? [] : [page]),
+    ...staysBlocks(closing),
+    page,
+    ...begin(next),
+    lead(next.lead),
+    ...next.of.map(technical),
+  ]
+}

@@ -19,6 +19,7 @@ export function letterer(): Letterer {
   const lost = new Set<string>()
   const set = (text: string): string =>
     text.replace(/[^\u0020-\u007e]/gu, (letter) => {
+      if (letter === '\n') return letter
       if (/\s/.test(letter) && letter !== '\u00a0') return ' '
       if (canSet(letter.codePointAt(0) as number)) return letter
       lost.add(letter)

@@ -1,18 +1,21 @@
 import type { Outline } from '../outline.ts'
 import { papers } from '../paper.ts'
+import type { ShownPhoto } from '../photos.ts'
 import { outlineFor, type ReportOrder } from '../report.ts'
 import type { Block, Files } from './blocks.ts'
 import { closingBlocks } from './closing.ts'
 import { contentsBlocks, coverBlocks } from './house.ts'
 import { letterer } from './lettering.ts'
 import { colours, signFile } from './picture.ts'
-import { typeset } from './typst.ts'
+import { newDocument } from './typst.ts'
 import { windowBlocks } from './window.ts'
 
 /** How a PDF is made beside what it says. */
 export interface PdfWishes {
   /** When what it says was last added to, in seconds since 1970; a PDF of the same is the same, byte for byte. Left out: it bears no date. */
   readonly dated?: number
+  /** The bytes of a photo, JPEG, undefined when it is not here. Left out: those that are held in the outline. */
+  readonly photo?: Files['photo']
   /** Hears of letters that the fonts of the document lack, once each; `?` stands for them. */
   readonly lost?: (letters: readonly string[]) => void
 }
@@ -30,21 +33,27 @@ function dateOf({ readings }: ReportOrder): PdfWishes {
 }
 
 /** Writes an outline as a PDF, PDF/UA-1: a house with its cover and contents, or a window by itself. */
-export function pdfOfOutline(outline: Outline, { dated, lost }: PdfWishes = {}): Uint8Array {
-  const files = new Map<string, Uint8Array>()
+export function pdfOfOutline(outline: Outline, { dated, lost, photo = heldIn }: PdfWishes = {}): Uint8Array {
+  const document = newDocument()
   const letters = letterer()
   const add: Files['add'] = (name, bytes) => {
-    files.set(name, typeof bytes === 'string' ? Buffer.from(letters.picture(bytes)) : bytes)
+    document.add(name, typeof bytes === 'string' ? Buffer.from(letters.picture(bytes)) : bytes)
     return `/${name}`
   }
-  const document = documentOf(outline, dated !== undefined, { add })
-  files.set('report.json', Buffer.from(JSON.stringify(document, letters.member)))
+  const data = dataOf(outline, dated !== undefined, { add, photo })
+  document.add('report.json', Buffer.from(JSON.stringify(data, letters.member)))
   if (letters.lost.size > 0) lost?.([...letters.lost])
-  return typeset(files, dated ?? 0)
+  return document.set(dated ?? 0)
+}
+
+/** A photo that is held in its address, as one that is part of an HTML page is. */
+function heldIn({ src = '' }: ShownPhoto): Uint8Array | undefined {
+  const data = 'data:image/jpeg;base64,'
+  return src.startsWith(data) ? Buffer.from(src.slice(data.length), 'base64') : undefined
 }
 
 /** What the template reads. */
-function documentOf(outline: Outline, isDated: boolean, files: Files): object {
+function dataOf(outline: Outline, isDated: boolean, files: Files): object {
   const { language, paper, title, head, foot, house } = outline
   const [lang, region] = language.split('-')
   const blocks = blocksOf(outline, files)
@@ -74,6 +83,6 @@ function blocksOf(outline: Outline, files: Files): readonly Block[] {
   return [
     ...first,
     ...windows.flatMap((window) => [page, ...windowBlocks(window, outline, house ? 2 : 1, files)]),
-    ...closingBlocks(closing),
+    ...closingBlocks(closing, verdicts, files),
   ]
 }

@@ -37,13 +37,23 @@ function fonts(): Fonts {
 /** Whether the fonts can set a letter. Signs that only join or break others need no picture. */
 export const canSet = (letter: number): boolean => fonts().letters.has(letter) || letter === 0x200b
 
-/** Files of a document by name, `report.json` the one that is set. */
-export type DocumentFiles = ReadonlyMap<string, Uint8Array>
+/** A document that is being put together. */
+export interface Document {
+  /** Gives it a file, by a name of letters, digits, dots and dashes. */
+  readonly add: (name: string, bytes: Uint8Array) => void
+  /** Sets `report.json`. `timestamp`: when it was made, in seconds since 1970. Throws with all that was said when something cannot be set, PDF/UA-1 forbids it, or a font is missing. */
+  readonly set: (timestamp: number) => Uint8Array
+}
 
-/** Sets a document. `timestamp`: when it was made, in seconds since 1970. Throws with all that was said when something cannot be set, PDF/UA-1 forbids it, or a font is missing. */
-export function typeset(files: DocumentFiles, timestamp: number): Uint8Array {
+export function newDocument(): Document {
   const compiler = NodeCompiler.create({ workspace, fontArgs: [{ fontBlobs: [...fonts().blobs] }] })
-  for (const [name, bytes] of files) compiler.mapShadow(`${workspace}${name}`, Buffer.from(bytes))
+  return {
+    add: (name, bytes) => compiler.mapShadow(`${workspace}${name}`, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length)),
+    set: (timestamp) => typeset(compiler, timestamp),
+  }
+}
+
+function typeset(compiler: NodeCompiler, timestamp: number): Uint8Array {
   const compiled = compiler.compile({ mainFileContent: readFileSync(template, 'utf8') })
   const trouble = [compiled.takeError(), compiled.takeWarnings()].flatMap((one) => (one ? saidOf(compiler, one) : []))
   if (trouble.length > 0 || !compiled.result) throw unset(trouble)

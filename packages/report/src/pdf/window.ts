@@ -4,8 +4,8 @@ import type { Line, Outline, Points, Section, WindowPage } from '../outline.ts'
 import type { Paper } from '../paper.ts'
 import { papers } from '../paper.ts'
 import { signOf } from '../standing.ts'
-import type { WallMarks } from '../wall-marks.ts'
-import type { Block, Files, Item, Sample } from './blocks.ts'
+import type { Block, Files, Item, Row, Sample } from './blocks.ts'
+import { photos } from './photos.ts'
 import { drawingFile } from './picture.ts'
 import { bare, fact, row, said } from './text.ts'
 
@@ -52,16 +52,27 @@ const points = ({ title, before = [], of }: Points, words: Verdicts, rank: numbe
   ...(of.length > 0 ? [{ kind: 'points', of: of.map((each) => point(each, words)) } as const] : []),
 ]
 
-const marks = ({ title, of, instead }: WallMarks, rank: number): readonly Block[] => [
-  { kind: 'space', height: 3.4 },
-  heading(rank, title),
-  instead ? paragraph(instead) : { kind: 'rows', of: of.map(row), look: 'marks' },
+/** What was taken, and what was done otherwise than ordered. */
+const done = ({ photos: taken, corrections }: WindowPage, rank: number, files: Files): readonly Block[] => [
+  ...(taken ? [{ kind: 'space', height: 2.8 } as const, heading(rank, taken.title), photos(taken.of, files)] : []),
+  ...(corrections
+    ? [
+        { kind: 'space', height: 2.8 } as const,
+        heading(rank, corrections.title),
+        { kind: 'rows', of: corrections.of.map(correction), look: 'corrections' } as const,
+      ]
+    : []),
 ]
+/** Its sentences in a line, each with its unit. */
+const correction = ({ name = [], says }: Line): Row => ({
+  name: said(name),
+  says: [says.flatMap((each, n) => [...(n > 0 ? ['; '] : []), ...said(each)])],
+})
 
 /** The drawing with the facts beside it. */
 function plate(window: WindowPage, paper: Paper, rank: number, files: Files): readonly Block[] {
   const { drawing, notDrawn, id } = window
-  const beside = window.facts.flatMap((each) => facts(each, rank))
+  const beside = [...window.facts, ...(window.days ? [window.days] : [])].flatMap((each) => facts(each, rank))
   const left: Block = drawing ? drawn(drawing, id, files) : { kind: 'paragraph', text: [notDrawn], look: 'quiet' }
   return [
     { kind: 'space', height: 2 },
@@ -70,7 +81,7 @@ function plate(window: WindowPage, paper: Paper, rank: number, files: Files): re
   ]
 }
 
-/** A window's blocks. `rank`: of its title, 1 where the window is all of the report. Care and safe use are said once, at the end. */
+/** A window's blocks. `rank`: of its title, 1 where the window is all of the report. Care and safe use are said once, at the end, and marks on the next installer's page. */
 export function windowBlocks(
   window: WindowPage,
   { paper, verdicts }: Pick<Outline, 'paper' | 'verdicts'>,
@@ -86,7 +97,7 @@ export function windowBlocks(
       : []),
     ...(stands.says.length > 0 ? [{ kind: 'stands', sign, word: verdicts[sign], says: stands.says } as const] : []),
     ...plate(window, paper, rank + 1, files),
-    ...[window.marks, window.ceiling].flatMap((each) => (each ? marks(each, rank + 1) : [])),
+    ...done(window, rank + 1, files),
     ...points(open, verdicts, rank + 1),
     // Of what is well paper needs the number alone.
     ...(checked.of.length > 0
