@@ -37,9 +37,15 @@ const sizes: Sizes = { ...paperSizes, row: { ...paperSizes.row, size: 3.4 }, gap
 
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?…]$/.test(text) ? '' : '.'}`
 
+/** What was read, and on which days. */
+export interface Read {
+  readonly readings: Readings
+  readonly days: DaysRead
+}
+
 /** The window as it hangs, with the drapery closed; undefined while the plan has nothing to draw. */
-export function drawingOf(plan: WindowPlan, readings: Readings, name: string, paper: Paper, voice: Voice): Drawing | undefined {
-  const layers = asMeasured(plan.layers, readings, plan.reckonings).map(
+export function drawingOf(plan: WindowPlan, read: Read, name: string, paper: Paper, voice: Voice): Drawing | undefined {
+  const layers = asMeasured(plan.layers, read.readings, plan.reckonings).map(
     (layer): Layer => ({ ...layer, marks: layer.marks.flatMap(shown) }),
   )
   const speak = (length: Length): string => voice.number(length).spoken ?? voice.number(length).written.text
@@ -61,17 +67,26 @@ export function drawingOf(plan: WindowPlan, readings: Readings, name: string, pa
     scene,
     small: composed(narrow),
     alternative,
-    key: keyOf(scene, daysRead(plan.window, readings, voice), voice),
+    key: keyOf(scene, inWords(read.days, plan.window, voice), voice),
     note: noteOf(scene, voice),
   }
 }
 
-/** The days on which something of a window was read, in words. */
-function daysRead(window: Place, readings: Readings, voice: Voice): string {
-  const days = Object.entries(readings)
-    .flatMap(([place, { when }]) => (place.startsWith(`${window}/`) && when ? [when.slice(0, 10)] : []))
-    .sort()
-  const [first, last] = [days[0], days.at(-1)]
+/** The days on which something of a window was read, by its place, the first first. */
+export type DaysRead = ReadonlyMap<Place, readonly string[]>
+
+/** Looks through the readings once for all windows: a house has thousands. */
+export function daysReadIn(readings: Readings): DaysRead {
+  const days = new Map<Place, Set<string>>()
+  for (const [place, { when }] of Object.entries(readings)) {
+    const window = /^\/rooms\/[^/]+\/windows\/[^/]+(?=\/)/.exec(place)?.[0]
+    if (window !== undefined && when) days.set(window, (days.get(window) ?? new Set()).add(when.slice(0, 10)))
+  }
+  return new Map([...days].map(([window, all]) => [window, [...all].sort()]))
+}
+function inWords(days: DaysRead, window: Place, voice: Voice): string {
+  const all = days.get(window) ?? []
+  const [first, last] = [all[0], all.at(-1)]
   if (first === undefined || last === undefined) return ''
   return first === last ? voice.day(first) : voice.text('report/days', { first: voice.day(first), last: voice.day(last) })
 }

@@ -1,4 +1,3 @@
-import { ownersOf } from '@evenhem/drawing'
 import { below, type Job, type PlacedWindow, type Readings, windowsOf } from '@evenhem/job'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Entry, Verdict } from '@evenhem/plugin'
@@ -7,7 +6,8 @@ import { type Closing, closingOf } from './closing.ts'
 import { aboutOf } from './contacts.ts'
 import { correctionsOf } from './corrections.ts'
 import { daysIn, daysOf, daysOfHouse } from './days.ts'
-import { type Drawing, drawingOf } from './drawing.ts'
+import { type DaysRead, type Drawing, daysReadIn, drawingOf } from './drawing.ts'
+import { byLayer, entriesOf } from './entries.ts'
 import { smallWallOf } from './frieze.ts'
 import { type House, type HouseWindow, houseOf } from './house.ts'
 import { openPoints, type Point, passedPoints } from './open.ts'
@@ -111,8 +111,9 @@ export function outlineOf(order: OutlineOrder): Outline {
   const { ordered, found, readings, windows, language, paper, voice, photos = noPhotos, points = [] } = order
   const { job } = ordered
   const signed = signedOf(found, readings, voice)
+  const whole = { isSigned: signed.isSigned, read: daysReadIn(readings) }
   const all: HouseWindow[] = []
-  for (const window of windows) all.push(windowOf(window, order, signed.isSigned, all.length + 1))
+  for (const window of windows) all.push(windowOf(window, order, whole, all.length + 1))
   const pages = all.map(({ page }) => page)
   const [only, ...others] = pages
   const open = [...all.flatMap((window) => window.points), ...points]
@@ -152,13 +153,19 @@ function aroundNumbers(voice: Voice): Outline['foot']['page'] {
   return [before, between, after]
 }
 
+/** What every window's page takes from the whole job. */
+interface Whole {
+  readonly isSigned: boolean
+  readonly read: DaysRead
+}
+
 /** A window's page, and what the house's own pages take from its plan. */
-function windowOf(window: PlannedWindow, order: OutlineOrder, isSigned: boolean, n: number): HouseWindow {
+function windowOf(window: PlannedWindow, order: OutlineOrder, whole: Whole, n: number): HouseWindow {
   const { plan, room } = window
   const { voice } = order
   return {
     placed: { place: window.place, room, window: window.window },
-    page: pageOf(window, order, isSigned, n),
+    page: pageOf(window, order, whole, n),
     wall: smallWallOf(plan),
     care: careOf(window, voice),
     safe: entriesOf(plan, 'safe-use', voice),
@@ -177,13 +184,10 @@ const careOf = ({ plan, place, window }: PlannedWindow, voice: Voice): HouseWind
       return { says: voice.said(code, values), ...(fabric ? { fabric } : {}) }
     })
 
-const entriesOf = ({ entries }: WindowPlan, section: Entry['section'], voice: Voice): readonly Said[] =>
-  entries.filter((entry) => entry.section === section).map(({ code, values }) => voice.said(code, values))
-
 function pageOf(
   placed: PlannedWindow,
   { found, readings, paper, voice, photos = noPhotos }: OutlineOrder,
-  isSigned: boolean,
+  { isSigned, read }: Whole,
   n: number,
 ): WindowPage {
   const { plan, room, window } = placed
@@ -206,7 +210,7 @@ function pageOf(
     stands,
     lead: entriesOf(plan, 'lead', voice),
     get drawing() {
-      return drawingOf(plan, readings, title, paper, voice)
+      return drawingOf(plan, { readings, days: read }, title, paper, voice)
     },
     notDrawn: voice.text('report/not-drawn'),
     facts: (['what-hangs-here', 'set-on-the-day'] as const)
@@ -228,28 +232,4 @@ function pageOf(
     },
     checked: { title: voice.text('report/checked', { count: { count: passed.length } }), of: passed },
   }
-}
-
-/** Facts of a window; where several layers hang, those of each under a title of its own. */
-function byLayer(plan: WindowPlan, code: Entry['section'], voice: Voice): readonly Section<Line>[] {
-  const owners = ownersOf(plan.layers)
-  const title = voice.text(`report/${code}`)
-  const of = (place?: string): readonly Line[] =>
-    entriesOf(
-      { ...plan, entries: plan.entries.filter(({ on }) => (owners.has(on) ? on : undefined) === place) },
-      code,
-      voice,
-    ).map(named)
-  return [
-    { title, of: of() },
-    ...[...owners].map(([place, layer]) => ({ title: `${title}, ${voice.text(layer)}`, of: of(place) })),
-  ]
-}
-
-/** A sentence that begins with a name and a colon, `Rod: ash`, is a fact with that name. */
-function named(sentence: Said): Line {
-  const [first, ...rest] = sentence
-  const found = typeof first === 'string' ? /^([^:]+): ?(.*)$/s.exec(first) : null
-  if (!found) return { says: [sentence] }
-  return { name: [found[1] as string], says: [[found[2] as string, ...rest].filter((part) => part !== '')] }
 }

@@ -131,7 +131,7 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .for-next dl div{display:grid;grid-template-columns:1fr 1fr;column-gap:3mm;border-top:.25mm solid var(--faint);padding:.6mm 0}.for-next dd{grid-column:2}
 .contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:1fr 1fr 1fr}`
 
-const onPaper = `@media print{.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
+const onPaper = `@media print{.checks:has(.settled){display:flex;justify-content:space-between;align-items:flex-end;gap:8mm}.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
 h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.for-next,.signatures,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety,.corrections div{break-inside:avoid}
 .stopping>p{break-after:avoid}.cover{break-after:page}.contents .title,.closing>:first-child .title{margin-top:0}.closing{break-before:page}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
 

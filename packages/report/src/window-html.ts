@@ -74,8 +74,8 @@ ${heading(rank, window.title, 'title')}
 ${window.lead.length > 0 ? html`<p class="lead">${window.lead.map((sentence, n) => html`${n > 0 ? ' ' : ''}${said(sentence)}`)}</p>` : undefined}
 ${standing(window.stands)}<div class="plate">${drawing ? drawn(drawing) : html`<p class="quiet">${window.notDrawn}</p>`}
 <div class="facts">${[...window.facts, ...(window.days ? [window.days] : [])].map((each) => facts(each, below))}</div></div>
-${photos(window, below)}${corrections(window, below)}${open}
-${window.checked.of.length > 0 ? passed(window.checked, words, below) : undefined}
+${photos(window, below)}${corrections(window, below)}<div class="checks">${open}
+${window.checked.of.length > 0 ? passed(window.checked, words, below) : undefined}</div>
 </article>
 `
 }
