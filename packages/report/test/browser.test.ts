@@ -8,8 +8,9 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { violations } from '../../../tests/tools/axe.ts'
 import { chromium } from '../../../tests/tools/chromium.ts'
 import { isLong } from '../../../tests/tools/long.ts'
+import { jpeg } from '../../photos/test/drawn.ts'
 import { type ReportOrder, reportOf } from '../src/index.ts'
-import { example, house, orderOf, textOf } from './example.ts'
+import { example, handedOver, house, orderOf, textOf, window } from './example.ts'
 
 let browser: Browser
 let folder: string
@@ -38,6 +39,18 @@ async function show(html: string, width = 820): Promise<{ readonly page: Page; r
   if (await page.evaluate(() => [...document.fonts].some((font) => font.status === 'error'))) await page.reload()
   await page.evaluate(() => document.fonts.ready.then(() => undefined))
   return { page, trouble }
+}
+/** The window that was handed over, with two photos. */
+const photographed = (): ReportOrder => {
+  const order = handedOver()
+  const place = (name: string, hash: string) => `${window}/found/${name}/${hash.repeat(64)}`
+  const mark = { kind: 'area', x: 0.1, y: 0.1, toX: 0.4, toY: 0.5, says: 'here' }
+  const photos = {
+    [place('photos', 'a')]: { value: 'Before' },
+    [place('photos', 'b')]: { value: 'Closed' },
+    [`${place('photoMarks', 'b')}/m1`]: { value: mark },
+  }
+  return { ...order, readings: { ...order.readings, ...photos } }
 }
 const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type ?\/Page\b/g)?.length ?? 0
 
@@ -96,6 +109,17 @@ test.each(['tern-hollow-found', ...(isLong ? ['panels-do-not-meet', 'not-measure
     await page.context().close()
   },
 )
+
+test('axe finds nothing in a window that was handed over, signed and photographed, and every photo is drawn', {
+  timeout: 60_000,
+}, async () => {
+  const picture = { src: `data:image/jpeg;base64,${(await jpeg(40, 30)).toString('base64')}`, width: 40, height: 30 }
+  const { page, trouble } = await open({ ...photographed(), photos: () => picture })
+  expect([await violations(page), trouble]).toEqual([[], []])
+  const widths = await page.locator('img').evaluateAll((all) => all.map((one) => (one as HTMLImageElement).naturalWidth))
+  expect(widths).toEqual([40, 40])
+  await page.context().close()
+})
 
 test('a name that wants to be a script is read as a name', { timeout: 60_000 }, async () => {
   const name = '</style></title><script>document.title="taken"</script>'

@@ -1,10 +1,10 @@
 import { figuresOf } from '@evenhem/drawing'
-import { windowsOf } from '@evenhem/job'
+import { lay, windowsOf } from '@evenhem/job'
 import { type Length, tapes, writeLength } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import { expect, test } from 'vitest'
-import { reportOf, type Said } from '../src/index.ts'
-import { example, house, planned } from './example.ts'
+import { type ReportOrder, reportOf, type Said } from '../src/index.ts'
+import { example, handedOver, house, outlined, planned } from './example.ts'
 
 const examples = [
   'tern-hollow',
@@ -85,4 +85,69 @@ test('counts stand as the plan has them', () => {
   const rings = plan.entries.find(({ code }) => code === 'rod-and-ring/entry-rings')?.values.rings
   expect(rings).toEqual({ count: 24 })
   expect(page.facts.flatMap(({ of }) => of).find(({ name }) => name?.[0] === 'Rings')?.says).toEqual([['24']])
+})
+
+/** Every length that stands in what was found: pins, and the lengths in the words of decisions. */
+const lengthsFound = (order: ReportOrder): ReadonlySet<number> =>
+  new Set([
+    ...Object.entries(order.readings).flatMap(([place, { value }]) =>
+      /\/found\/pins\/|\/pin$/.test(place) ? [Number(value)] : [],
+    ),
+    ...[...JSON.stringify(order.readings).matchAll(/(-?[\d.]+) mm/g)].map(([, mm]) => Math.round(Number(mm) * 1e6)),
+    ...[...JSON.stringify(order.ordered.rooms).matchAll(/"pin":(\d+)/g)].map(([, pin]) => Number(pin)),
+  ])
+
+test.each(['hem-trued-up', 'hems-beyond-pins', 'what-was-decided'])(
+  'every number of corrections and pins is one that was found or ordered: %s',
+  (name) => {
+    const order = example(name)
+    const { windows, closing } = outlined(order)
+    const corrected = windows.flatMap(({ corrections }) => corrections?.of ?? [])
+    const pins = closing.technical.of.flatMap(({ pins: { of } }) => of)
+    const known = new Set([
+      ...lengthsFound(order),
+      ...windowsOf(order.ordered).flatMap(({ place }) => [...lengthsOf(planOf(order, place))]),
+    ])
+    const all = numbersIn([...corrected, ...pins].flatMap(({ says }) => says)).map(({ length }) => length)
+    expect(all.length).toBeGreaterThan(2)
+    expect(all.filter((length) => !known.has(length))).toEqual([])
+  },
+)
+const planOf = ({ ordered, readings, planner }: ReportOrder, place: string) =>
+  planner.window(lay(ordered, readings).job, ordered, place)
+
+test('the pins of the next installer’s page are those of the hem as the plan has it, hook by hook', () => {
+  const order = handedOver()
+  const [window] = outlined(order).closing.technical.of
+  const shown = (window?.pins.of ?? []).map(({ says }) => numbersIn(says).map(({ length }) => length))
+  expect(shown).toEqual([[12700000, 9525000, 12700000, 15875000, 12700000], [12700000]])
+})
+
+type Map = { readonly places: readonly { readonly panel: string; readonly hook: { readonly n: number } }[] }
+test.each(['tern-hollow', 'about-the-traverse-rod', 'pair-unlike'])(
+  'every hook of the plan’s map stands once on the next installer’s page: %s',
+  (name) => {
+    const order = example(name)
+    const { closing } = outlined(order)
+    const hooksOf = (says: readonly Said[]) => says.map((one) => (one[0] as string).match(/^(\d+)(?: to (\d+))?:/))
+    const shown = closing.technical.of.map(({ hooks }) =>
+      hooks.of.flatMap(({ says }) =>
+        hooksOf(says).flatMap((found) => (found ? [Number(found[2] ?? found[1]) - Number(found[1]) + 1] : [])),
+      ),
+    )
+    const mapped = windowsOf(order.ordered).map(({ place }) =>
+      planOf(order, place).facts.flatMap(({ id, value }) => (id === 'drapery/hook-map@1' ? (value as Map).places : [])),
+    )
+    expect(shown.map((counts) => counts.reduce((sum, count) => sum + count, 0))).toEqual(mapped.map((places) => places.length))
+    expect(mapped.flat().length).toBeGreaterThan(10)
+  },
+)
+
+test('the marks of the next installer’s page are those of the plan', () => {
+  const { plan, page, outline } = planned(example('tern-hollow'))
+  const [window] = outline.closing.technical.of
+  expect(window?.marks).toEqual([page.marks])
+  expect(
+    numbersIn((page.marks?.of ?? []).flatMap(({ says }) => says)).filter(({ length }) => !lengthsOf(plan).has(length)),
+  ).toEqual([])
 })
