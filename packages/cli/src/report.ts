@@ -4,9 +4,11 @@ import { jobFile, logOwner, type ReportPhotos, type ReportWishes, reporter } fro
 import { type Command, type Option, out, subjects, Trouble, unitIn, units } from './command.ts'
 import { put } from './file.ts'
 import { withJob } from './job.ts'
+import { putPdf } from './report-pdf.ts'
 import { madeCopies, photosBeside, photosInPage } from './report-photos.ts'
 
 const paper: Option = { says: '--paper', value: 'PAPER', choices: ['a4', 'letter'] }
+const pdf: Option = { says: '--pdf', value: 'FILE' }
 
 /** A folder is asked for by its last sign. */
 const isFolder = (out: string): boolean => /[\\/]$/.test(out)
@@ -27,11 +29,16 @@ export const report: Command = {
   says: 'report',
   more: 'report.more',
   subjects: subjects.folder,
-  options: { out, paper, units },
+  options: { out, pdf, paper, units },
   run: ({ subject, options }, session) =>
     withJob(subject, session, async ({ ordered, readings }) => {
       const { language } = session
       const wishes: ReportWishes = { unit: unitIn(options), paper: options.paper as ReportWishes['paper'], language }
+      if (options.pdf !== undefined) {
+        const folder = logOwner(await jobFile(subject))
+        await putPdf({ ordered, readings, wishes, file: options.pdf, ...(folder === undefined ? {} : { folder }) }, session)
+        if (options.out === undefined) return 0
+      }
       const { photos, file } = await photosFor(subject, options.out)
       await put(reporter(plugins)(ordered, readings, wishes, photos).html, file, session)
       return 0

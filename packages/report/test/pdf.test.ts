@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { figuresOf } from '@evenhem/drawing'
 import { writeLength } from '@evenhem/length'
+import sharp from 'sharp'
 import { beforeAll, expect, test } from 'vitest'
 import type { Outline } from '../src/index.ts'
 import { type PdfWishes, pdfOf, pdfOfOutline } from '../src/pdf/index.ts'
 import { outlineFor } from '../src/report.ts'
-import { example, house, orderOf, textOf } from './example.ts'
+import { example, handedOver, house, orderOf, textOf, window } from './example.ts'
 import { type ReadPdf, readPdf } from './pdf-reader.ts'
 
 const order = example('tern-hollow-found')
@@ -110,6 +111,38 @@ test('headings begin at the first rank and leave none out', () => {
   const ranks = several.pages.flatMap(({ roles }) => roles.filter((role) => /^H\d$/.test(role)).map((role) => Number(role[1])))
   expect(ranks[0]).toBe(1)
   expect(ranks.filter((rank, n) => n > 0 && rank > (ranks[n - 1] as number) + 1)).toEqual([])
+})
+
+test('who signed stands with the drawn signature, the words of the seal and its hash; nothing says draft', async () => {
+  const read = await readPdf(pdfOf(handedOver()))
+  const [, second] = outlineFor(handedOver()).closing.signed.of
+  const { words, hash } = second?.fingerprint ?? { words: [], hash: '' }
+  expect(textOfAll(read)).toContain(words.join(' '))
+  expect(close(textOfAll(read))).toContain(hash)
+  expect(read.pages.flatMap(({ figures }) => figures)).toContain('Signature of The household')
+  expect(textOfAll(read)).not.toContain('Draft')
+})
+
+test('a photo stands with its caption, its marks and the words for who cannot see it; one that is not here is said to be missing', async () => {
+  const [here, gone] = ['a'.repeat(64), 'b'.repeat(64)]
+  const found = {
+    [`${window}/found/photos/${here}`]: { value: 'The pair' },
+    [`${window}/found/photoMarks/${here}/m1`]: { value: { kind: 'point', x: 0.2, y: 0.4, says: 'chipped' } },
+    [`${window}/found/photos/${gone}`]: { value: 'The wall' },
+  }
+  const jpeg = await sharp({ create: { width: 40, height: 30, channels: 3, background: '#abc' } })
+    .jpeg()
+    .toBuffer()
+  const text = JSON.stringify({ ...JSON.parse(textOf('tern-hollow')), found })
+  const photo = ({ hash }: { hash: string }) => (hash === here ? jpeg : undefined)
+  const read = await readPdf(pdfOf(orderOf(text, { photos: () => ({ src: '', width: 40, height: 30 }) }), { photo }))
+  const all = textOfAll(read)
+  expect([all.includes('The pair'), all.includes('chipped'), all.includes('Photo not here yet (bbbbbbbb…)')]).toEqual([
+    true,
+    true,
+    true,
+  ])
+  expect(read.pages.flatMap(({ figures }) => figures)).toContain('Photo. The pair. Marked: chipped')
 })
 
 test('text of a job stays text', async () => {

@@ -48,15 +48,18 @@ const marks = ({ title, of, instead }: WallMarks): readonly Block[] =>
   instead ? [heading(4, title), paragraph(instead)] : rows({ title, of })
 
 /** A window for whoever works at it next: marks in one column, hooks and pins in the other. */
-const technical = ({ window, marks: all, hooks, pins }: TechnicalWindow): Block => ({
-  kind: 'together',
-  of: [
-    { kind: 'space', height: 3 },
+function technical({ window, marks: all, hooks, pins }: TechnicalWindow): readonly Block[] {
+  const columns = [all.flatMap(marks), [...rows(hooks), ...rows(pins)]]
+  const of: readonly Block[] = [
     { kind: 'rule', look: 'ink' },
     heading(3, window.text),
-    { kind: 'columns', widths: [83.5], gap: 9, of: [all.flatMap(marks), [...rows(hooks), ...rows(pins)]] },
-  ],
-})
+    { kind: 'columns', widths: [83.5], gap: 9, of: columns },
+  ]
+  return [
+    { kind: 'space', height: 4 },
+    { kind: 'together', of },
+  ]
+}
 
 /** What closes a report, as on the page: what is open, was shown and is signed, what stays with the customer, and the next installer's page. */
 export function closingBlocks(closing: Closing, words: Verdicts, files: Files): readonly Block[] {
@@ -76,6 +79,6 @@ export function closingBlocks(closing: Closing, words: Verdicts, files: Files): 
     page,
     ...begin(next),
     lead(next.lead),
-    ...next.of.map(technical),
+    ...next.of.flatMap(technical),
   ]
 }

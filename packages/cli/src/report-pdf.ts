@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs'
+import { writeFile } from 'node:fs/promises'
+import type { Job, Readings } from '@evenhem/job'
+import { createPlanner } from '@evenhem/planner'
+import { wordsOf } from '@evenhem/planner/say'
+import { plugins } from '@evenhem/plugins'
+import type { ReportOrder } from '@evenhem/report'
+import { linkedPhotos, paperFor, type ReportCopies, type ReportWishes, tapeFor } from '@evenhem/server'
+import { type Session, Trouble } from './command.ts'
+import { madeCopies } from './report-photos.ts'
+
+/** Above so many bytes of large copies the small ones are printed: 320 pixels on 54 mm are 150 to the inch. */
+const mostOfLarge = 40_000_000
+
+/** Reads the copy of a photo that a PDF prints; undefined when it is not here. */
+function readerOf(copies: ReportCopies): (photo: { readonly hash: string }) => Uint8Array | undefined {
+  const isLarge = [...copies.values()].reduce((sum, { bytes }) => sum + bytes, 0) <= mostOfLarge
+  // Both copies are made together and stand side by side.
+  const fileOf = (file: string): string => (isLarge ? file : file.replace(/-1600\.jpg$/, '-320.jpg'))
+  return ({ hash }) => {
+    const copy = copies.get(hash)
+    try {
+      return copy && readFileSync(fileOf(copy.file))
+    } catch {
+      return undefined
+    }
+  }
+}
+
+function orderOf(ordered: Job, readings: Readings, copies: ReportCopies, wishes: ReportWishes): ReportOrder {
+  const { unit, paper = paperFor(ordered), language = 'en' } = wishes
+  const [planner, words, photos] = [createPlanner(plugins), wordsOf(plugins), linkedPhotos(copies, (hash) => hash)]
+  return { ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper, photos }
+}
+
+/** A report that is asked for as a PDF. `folder`: of the job, where it has one; `file`: where the PDF goes. */
+export interface PdfReport {
+  readonly ordered: Job
+  readonly readings: Readings
+  readonly wishes: ReportWishes
+  readonly folder?: string
+  readonly file: string
+}
+
+/** Writes a report as a PDF, says which file that is, and which letters its fonts lack. Throws `Trouble` when the file cannot be written. */
+export async function putPdf(
+  { ordered, readings, wishes, folder, file }: PdfReport,
+  { out, err, voice }: Session,
+): Promise<void> {
+  // Loaded here, so that no other command waits for what sets type.
+  const { pdfOf } = await import('@evenhem/report/pdf')
+  const copies: ReportCopies = folder === undefined ? new Map() : await madeCopies(folder)
+  const lost = (letters: readonly string[]): void => err(`${voice('pdf-letters', { letters: letters.join(' ') })}\n`)
+  const bytes = pdfOf(orderOf(ordered, readings, copies, wishes), { lost, photo: readerOf(copies) })
+  await writeFile(file, bytes).catch(({ code }: NodeJS.ErrnoException) => {
+    throw new Trouble('cannot-write-pdf', { file, error: code ?? '' })
+  })
+  out(`${file}\n`)
+}
