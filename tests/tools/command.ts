@@ -6,7 +6,7 @@ import type { TestProject } from 'vitest/node'
 
 const cli = fileURLToPath(new URL('../../packages/cli/', import.meta.url))
 const reader = fileURLToPath(new URL('../../packages/photos/src/process.ts', import.meta.url))
-const external = ['fastify', '@fastify/*', 'ajv', 'qrcode', 'sharp', 'heic-decode', 'proper-lockfile']
+const external = ['fastify', '@fastify/*', 'ajv', 'qrcode', 'sharp', '@myriaddreamin/*', 'heic-decode', 'proper-lockfile']
 const options: BuildOptions = {
   bundle: true,
   platform: 'node',

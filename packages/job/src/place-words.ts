@@ -6,7 +6,7 @@ const apart = (name: string): string => name.replaceAll(/([a-z])([A-Z])/g, '$1 $
 const single = (list: string): string => apart(list).replace(/s$/, '')
 
 // What only holds other things together says nothing in a place's name.
-const silent = new Set(['with', 'found', 'came', 'punch-list'])
+const silent = new Set(['with', 'found', 'came', 'shown', 'punch-list'])
 /** What names lie under in maps of what was found, and the list that each is one of: `found/brackets/left` is a bracket. */
 const maps: Readonly<Record<string, string>> = {
   brackets: 'brackets',

@@ -940,6 +940,8 @@ export interface TreatmentFound {
       readonly [k: string]: Length
     }
   }
+  /** What was proven and shown at the hand-over. */
+  readonly shown?: Shown
   /** The day on which it was hung. */
   readonly hungOn?: string
   /** The day on which somebody comes back to read the hem again. */
@@ -974,6 +976,26 @@ export interface FoundBracket {
   readonly floorToLevel?: Length
   /** What the rod follows on its way from the first bracket to this one, as somebody chose it. */
   readonly follows?: 'level' | 'head' | 'ceiling' | 'floor' | 'between'
+}
+
+/** What was proven and shown at the hand-over. */
+export interface Shown {
+  /** It was drawn and opened five times and ran freely. */
+  readonly drawnFiveTimes?: boolean
+  /** The leading edges pass one another when it is drawn. */
+  readonly overlapCloses?: boolean
+  /** The hems are even. */
+  readonly hemsEven?: boolean
+  /** The finials are tight. */
+  readonly finialsTight?: boolean
+  /** The customer was shown the wand. */
+  readonly wandShown?: boolean
+  /** The customer was shown the motor and its remote control. */
+  readonly motorShown?: boolean
+  /** Spares and remote controls were left with the customer. */
+  readonly sparesLeft?: boolean
+  /** Nothing of the work was left lying about. */
+  readonly rubbishGone?: boolean
 }
 
 /** What was recorded of cords when the draperies hung. */

@@ -2594,6 +2594,46 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 }
               }
             },
+            "shown": {
+              "type": "object",
+              "title": "Shown",
+              "description": "What was proven and shown at the hand-over.",
+              "properties": {
+                "drawnFiveTimes": {
+                  "type": "boolean",
+                  "description": "It was drawn and opened five times and ran freely."
+                },
+                "overlapCloses": {
+                  "type": "boolean",
+                  "description": "The leading edges pass one another when it is drawn."
+                },
+                "hemsEven": {
+                  "type": "boolean",
+                  "description": "The hems are even."
+                },
+                "finialsTight": {
+                  "type": "boolean",
+                  "description": "The finials are tight."
+                },
+                "wandShown": {
+                  "type": "boolean",
+                  "description": "The customer was shown the wand."
+                },
+                "motorShown": {
+                  "type": "boolean",
+                  "description": "The customer was shown the motor and its remote control."
+                },
+                "sparesLeft": {
+                  "type": "boolean",
+                  "description": "Spares and remote controls were left with the customer."
+                },
+                "rubbishGone": {
+                  "type": "boolean",
+                  "description": "Nothing of the work was left lying about."
+                }
+              },
+              "unevaluatedProperties": false
+            },
             "hungOn": {
               "type": "string",
               "format": "date",
