@@ -14,13 +14,17 @@ import { effort } from '../tools/long.ts'
 const windows = effort === 'all' ? 300 : 30
 const times = ['before', 'closed', 'open', 'detail', 'after'] as const
 
+interface Written {
+  readonly rooms: readonly { readonly id: string; readonly windows: readonly { readonly id: string }[] }[]
+}
+
 /** A house with five photos at each window, each another file: one drawing, with what no reader looks at behind its end. */
 async function house(): Promise<{ readonly folder: string; readonly hashes: readonly string[] }> {
   const folder = mkdtempSync(join(tmpdir(), 'evenhem-report-'))
   onTestFinished(() => rmSync(folder, { recursive: true }))
   mkdirSync(join(folder, 'photos/small'), { recursive: true })
   const drawn = await jpeg()
-  const job = jobOf(7, windows)
+  const job = jobOf(7, windows) as Written
   const photos = job.rooms.flatMap((room) =>
     room.windows.flatMap((window) =>
       times.map((time) => {

@@ -39,6 +39,13 @@ const factsOf = (fabric: Fabric, fact: Fact): readonly Line[] => [
   ...fact('report/interlining', fabric.interlining),
 ]
 
+/** The windows at which something hangs; several that are all of them are not named one by one. */
+function whereOf(at: readonly HouseWindow[], all: readonly HouseWindow[], voice: Voice) {
+  const isEverywhere = at.length === all.length && at.length > 1
+  const instead = at.length === 0 ? 'report/nothing-hangs' : isEverywhere ? 'report/every-window' : undefined
+  return { of: at.map(linkTo), ...(instead ? { instead: voice.text(instead) } : {}) }
+}
+
 /** What is said about the care of what hangs at windows under a fabric; undefined: without one of the order. */
 function caredFor(fabric: Fabric | undefined, known: ReadonlySet<string>, all: readonly HouseWindow[], voice: Voice): FabricCare {
   const isOf = (id = ''): boolean => (fabric ? id === fabric.id : !known.has(id))
@@ -48,11 +55,7 @@ function caredFor(fabric: Fabric | undefined, known: ReadonlySet<string>, all: r
   return {
     name: fabric?.name ?? voice.text('report/no-fabric'),
     facts: fabric ? factsOf(fabric, fact) : [],
-    windows: {
-      title: voice.text('report/hangs-at'),
-      of: at.map(linkTo),
-      ...(at.length === 0 ? { instead: voice.text('report/nothing-hangs') } : {}),
-    },
+    windows: { title: voice.text('report/hangs-at'), ...whereOf(at, all, voice) },
     notes,
     ...(notes.length === 0 ? { notGiven: voice.text('report/care-not-given') } : {}),
   }

@@ -124,12 +124,12 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .fabric dl div{display:grid;grid-template-columns:24mm 1fr;column-gap:1.4mm;border-top:.25mm solid var(--faint);padding:.95mm 0;line-height:1.28}
 .fabric dt{color:var(--ink2)}.fabric p+p{margin-top:1.4mm}
 .to-write::before,.to-write::after{content:"";display:block;height:8mm;border-bottom:.25mm solid var(--line)}
-.closing>section+section{margin-top:10mm}
+.closing>section+section{margin-top:8mm}
 :is(.safety,.shown) :is(li,p){margin-top:2mm}
 .for-next{margin-top:5mm;border-top:.25mm solid var(--ink);padding-top:1.6mm}.for-next>div{columns:2;column-gap:9mm;font-size:9pt;line-height:1.3}
 .for-next section{margin-top:2mm;break-inside:avoid}.for-next h4{font-size:9pt;font-weight:600;color:var(--ink2)}
 .for-next dl div{display:grid;grid-template-columns:1fr 1fr;column-gap:3mm;border-top:.25mm solid var(--faint);padding:.6mm 0}.for-next dd{grid-column:2}
-.contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:1fr 1fr 1fr}`
+.contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:repeat(4,1fr)}`
 
 const onPaper = `@media print{.checks:has(.settled){display:flex;justify-content:space-between;align-items:flex-end;gap:8mm}.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
 h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.for-next,.signatures,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety,.corrections div{break-inside:avoid}
@@ -139,7 +139,7 @@ const onScreen = ({ width, side }: PaperSizes): string => `@media screen{html{ba
 body{background:var(--sheet);max-width:${width}mm;min-height:100vh;margin:0 auto;padding:13.8mm ${side}mm 12mm}
 :is(.window,.contents,.closing):not(:first-child){margin-top:24mm;border-top:.3mm solid var(--ink)}}
 @media screen and (max-width:${width}mm){body{padding:5mm max(4mm,min(${side}mm,5vw)) 6mm}}
-@media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.rooms,.for-next>div{columns:1}.corrections dl div{grid-template-columns:minmax(0,1fr)}.fabric{grid-template-columns:minmax(0,1fr)}.cover .title{font-size:clamp(30pt,11vw,58pt);margin-top:8mm}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about{grid-template-columns:1fr 1fr}.title{font-size:26pt;margin-left:-.2mm}}`
+@media screen and (max-width:${grid + 18}mm){figcaption{order:0;margin-top:0}.rooms,.for-next>div{columns:1}.corrections dl div{grid-template-columns:minmax(0,1fr)}.fabric{grid-template-columns:minmax(0,1fr)}.cover .title{font-size:clamp(30pt,11vw,58pt);margin-top:8mm}.plate{row-gap:3mm}.wide{display:none}.narrow{display:block}.plate{grid-template-columns:minmax(0,1fr)}.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(60mm,1fr));gap:6mm 8mm;margin-top:3mm}.facts section+section{margin-top:0}.about{grid-template-columns:repeat(auto-fit,minmax(min(50mm,100%),1fr))}.about,.contacts .about{grid-template-columns:1fr 1fr}.title{font-size:26pt;margin-left:-.2mm}}`
 
 /** The whole style sheet of a report but its fonts. */
 export const styleOf = (outline: Dressed): string =>

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { fingerprintOf, fingerprintWords, reportOf, type Said } from '../src/index.ts'
-import { example, handedOver, outlined } from './example.ts'
+import { example, handedOver, outlined, window } from './example.ts'
 
 const text = (said: Said = []): string => said.map((part) => (typeof part === 'string' ? part : part.written.text)).join('')
 const outline = outlined(handedOver())
@@ -97,3 +97,24 @@ test('the next installer finds which hook goes where, and the pins as they hang'
 test('words that somebody wrote stay text', () => {
   expect(html).toContain('left &lt;b&gt;outside&lt;/b&gt;')
 })
+
+test.each(['<script>alert(1)</script>', '"><img src=x onerror=alert(1)>', "' onmouseover='alert(1)"])(
+  'a name under a signature and a point stay text: %s',
+  (hostile) => {
+    const order = handedOver()
+    const signature = order.readings['/job/found/signatures/s2']?.value as object
+    const readings = {
+      ...order.readings,
+      '/job/found/signatures/s2': { value: { ...signature, name: hostile, left: hostile } },
+      [`${window}/with/punch-list/points/p001/what`]: { value: hostile },
+      [`${window}/treatments/over/found/decided/${hostile.replaceAll('/', '~1')}`]: { value: hostile },
+    }
+    const tags = (page: string) => new Set(page.slice(page.indexOf('<body>')).match(/<\/?[a-z0-9]+/g))
+    const written = reportOf({ ...order, readings }).html
+    expect(tags(written)).toEqual(tags(html))
+    expect(
+      written.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&#39;', "'").split(hostile)
+        .length,
+    ).toBeGreaterThan(4)
+  },
+)
