@@ -128,10 +128,15 @@ function factsOf(point: ListedPoint, job: Job, voice: Voice): readonly Line[] {
   ]
 }
 
-/** The photo of a point with its spot, then those before and after. One that is several of these stands once. */
-function photosOn({ photo, spot, before, after, what = '' }: ListedPoint, photos: Photos, voice: Voice): readonly ShownPhoto[] {
+/** The photo of a point with its spot, then those before and after, each with what was marked on it at its window. One that is several of these stands once. */
+function photosOn(
+  { window, photo, spot, before, after, what = '' }: ListedPoint,
+  photos: Photos,
+  voice: Voice,
+): readonly ShownPhoto[] {
+  const marked = (hash: string) => Object.values(window?.window.found?.photoMarks?.[hash] ?? {})
   const shown = (hash: string, code: string, marks: ShownPhoto['marks'] = []) =>
-    shownPhoto(hash, { name: voice.text(code), says: '', marks }, what, photos, voice)
+    shownPhoto(hash, { name: voice.text(code), says: '', marks: [...marked(hash), ...marks] }, what, photos, voice)
   const { x, y } = spot ?? {}
   const marks = x !== undefined && y !== undefined ? [{ kind: 'point', x, y } as const] : []
   const rest = (hashes: readonly string[]) => hashes.filter((hash) => hash !== photo)

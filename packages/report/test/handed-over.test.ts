@@ -43,6 +43,17 @@ test('what is open stands with its owner and the day', () => {
   expect(point?.facts.map(line)).toEqual(['Mended by: customer', 'To mend by: no day agreed yet'])
 })
 
+test('the photo of a point has the marks that were put on it at its window', () => {
+  const hash = 'a'.repeat(64)
+  const order = handedOver()
+  const marks = { [`${window}/found/photoMarks/${hash}/m1`]: { value: { kind: 'point', x: 0.2, y: 0.3, says: 'here' } } }
+  const photo = { [`${window}/with/punch-list/points/p001/photo`]: { value: hash } }
+  const [point] = outlined({ ...order, readings: { ...order.readings, ...marks, ...photo } }).closing.open.of
+  expect(point?.photos.map(({ alternative, marks: on }) => [alternative, on.length])).toEqual([
+    ['Photo of it. Paint chipped. Marked: here', 1],
+  ])
+})
+
 test('what was shown at the hand-over is said, and that nothing was', () => {
   expect(outline.closing.shown.of.map(({ says }) => text(says))[0]).toMatch(/^Draw the pair five times with the customer/)
   expect(outlined(example('tern-hollow')).closing.shown.instead).toBe('Nothing is recorded as shown yet.')
