@@ -7,6 +7,8 @@ import { Trouble } from './command.ts'
 /** What the photos of a report in one page may come to, in bytes: what a mailbox and a browser still take (common practice, no source). */
 export const mostInOnePage = 30_000_000
 
+const atOnce = 8
+
 /** Makes the copies that a folder lacks. One that cannot be made, of a photo that is damaged or on a disk that is full, is not here for the report. */
 async function makeMissing(folder: string, missing: readonly string[]): Promise<void> {
   const reader = cleaner()
@@ -34,10 +36,12 @@ export function photosInPage(copies: ReportCopies): ReportPhotos {
   return { photos: heldPhotos(copies) }
 }
 
-/** Photos beside the page, in its folder. Each is copied there, one after the other. */
+/** Photos beside the page, in its folder. A few at a time are copied there. */
 export async function photosBeside(copies: ReportCopies, folder: string): Promise<ReportPhotos> {
   const here = new Map([...copies].filter(([, { bytes }]) => bytes > 0))
   await mkdir(join(folder, 'photos'), { recursive: true })
-  for (const { hash, file } of here.values()) await copyFile(file, join(folder, 'photos', `${hash}.jpg`))
+  const waiting = [...here.values()]
+  while (waiting.length > 0)
+    await Promise.all(waiting.splice(0, atOnce).map(({ hash, file }) => copyFile(file, join(folder, 'photos', `${hash}.jpg`))))
   return { photos: linkedPhotos(here, (hash) => `photos/${hash}.jpg`), pictures: "'self'" }
 }
