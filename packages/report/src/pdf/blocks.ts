@@ -9,8 +9,9 @@ export type Piece =
   | { readonly quiet: Text }
 export type Text = readonly Piece[]
 
-/** A fact: its name, and what is so, a line for each. */
+/** A fact: its name, and what is so, a line for each. `isLong`: the name takes more than its column, and is wrapped in it. */
 export interface Row {
+  readonly isLong?: boolean
   readonly name: Text
   readonly says: readonly Text[]
 }

@@ -8,7 +8,7 @@ import type { Block, Files, Signature } from './blocks.ts'
 import { photos } from './photos.ts'
 import { colours } from './picture.ts'
 import { begin, notes, staysBlocks } from './stays.ts'
-import { row } from './text.ts'
+import { row, rows } from './text.ts'
 import { heading, paragraph } from './window.ts'
 
 type Verdicts = Outline['verdicts']
@@ -22,7 +22,7 @@ const left = ({ title, unsafe, what, facts, photos: of }: PrintedPoint, words: V
   heading(3, title),
   ...(unsafe ? [{ kind: 'stands', sign: 'fail', word: words.fail, says: [unsafe] } as const] : []),
   { kind: 'lead', text: [what], look: 'point' },
-  { kind: 'rows', of: facts.map(row), look: 'point' },
+  rows(facts.map(row), 'point'),
   ...(of.length > 0 ? [photos(of, files)] : []),
 ]
 
@@ -42,14 +42,14 @@ const signed = (all: Closing['signed'], files: Files): readonly Block[] => [
   { kind: 'paragraph', text: [all.about], look: 'quiet' },
 ]
 
-const rows = ({ title, of }: Section<Line>): readonly Block[] =>
-  of.length > 0 ? [heading(4, title), { kind: 'rows', of: of.map(row), look: 'small' }, { kind: 'space', height: 2 }] : []
+const listed = ({ title, of }: Section<Line>): readonly Block[] =>
+  of.length > 0 ? [heading(4, title), rows(of.map(row), 'small'), { kind: 'space', height: 2 }] : []
 const marks = ({ title, of, instead }: WallMarks): readonly Block[] =>
-  instead ? [heading(4, title), paragraph(instead)] : rows({ title, of })
+  instead ? [heading(4, title), paragraph(instead)] : listed({ title, of })
 
 /** A window for whoever works at it next: marks in one column, hooks and pins in the other. */
 function technical({ window, marks: all, hooks, pins }: TechnicalWindow): readonly Block[] {
-  const columns = [all.flatMap(marks), [...rows(hooks), ...rows(pins)]]
+  const columns = [all.flatMap(marks), [...listed(hooks), ...listed(pins)]]
   const of: readonly Block[] = [
     { kind: 'rule', look: 'ink' },
     heading(3, window.text),

@@ -3,7 +3,7 @@ import type { Outline } from '../outline.ts'
 import { papers } from '../paper.ts'
 import type { Block, Entry, Files, Item, Piece, Text } from './blocks.ts'
 import { friezeFile } from './frieze.ts'
-import { row } from './text.ts'
+import { row, rows } from './text.ts'
 import { heading, paragraph, point } from './window.ts'
 
 type Verdicts = Outline['verdicts']
@@ -22,7 +22,7 @@ export function coverBlocks({ title, about, paper }: Outline, { lead, summary, f
     { kind: 'picture', file, alternative: frieze.words, width, height },
     { kind: 'paragraph', text: [{ quiet: [frieze.says] }], look: 'quiet' },
     { kind: 'space', height: 12 },
-    { kind: 'rows', of: about.map(row), look: 'about' },
+    rows(about.map(row), 'about'),
     { kind: 'page' },
   ]
 }

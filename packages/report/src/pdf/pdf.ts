@@ -7,7 +7,7 @@ import { closingBlocks } from './closing.ts'
 import { contentsBlocks, coverBlocks } from './house.ts'
 import { letterer } from './lettering.ts'
 import { colours, signFile } from './picture.ts'
-import { newDocument } from './typst.ts'
+import { type Document, newDocument } from './typst.ts'
 import { windowBlocks } from './window.ts'
 
 /** How a PDF is made beside what it says. */
@@ -21,8 +21,11 @@ export interface PdfWishes {
 }
 
 /** The customer's report of a job as a PDF, PDF/UA-1. Dated by the last reading. Throws when the document cannot be set. */
-export const pdfOf = (order: ReportOrder, wishes: PdfWishes = {}): Uint8Array =>
-  pdfOfOutline(outlineFor(order), { ...dateOf(order), ...wishes })
+export function pdfOf(order: ReportOrder, wishes: PdfWishes = {}): Uint8Array {
+  const { dated, ...others }: PdfWishes = { ...dateOf(order), ...wishes }
+  // The outline and its plans are let go before the document is set: each takes as much memory as a process has for both.
+  return filled(outlineFor(order), dated, others).set(dated ?? 0)
+}
 
 function dateOf({ readings }: ReportOrder): PdfWishes {
   const days = Object.values(readings).flatMap(({ when }) => {
@@ -33,7 +36,11 @@ function dateOf({ readings }: ReportOrder): PdfWishes {
 }
 
 /** Writes an outline as a PDF, PDF/UA-1: a house with its cover and contents, or a window by itself. */
-export function pdfOfOutline(outline: Outline, { dated, lost, photo = heldIn }: PdfWishes = {}): Uint8Array {
+export const pdfOfOutline = (outline: Outline, { dated, ...others }: PdfWishes = {}): Uint8Array =>
+  filled(outline, dated, others).set(dated ?? 0)
+
+/** A document with all that an outline says. */
+function filled(outline: Outline, dated: number | undefined, { lost, photo = heldIn }: PdfWishes): Document {
   const document = newDocument()
   const letters = letterer()
   const add: Files['add'] = (name, bytes) => {
@@ -43,7 +50,7 @@ export function pdfOfOutline(outline: Outline, { dated, lost, photo = heldIn }: 
   const data = dataOf(outline, dated !== undefined, { add, photo })
   document.add('report.json', Buffer.from(JSON.stringify(data, letters.member)))
   if (letters.lost.size > 0) lost?.([...letters.lost])
-  return document.set(dated ?? 0)
+  return document
 }
 
 /** A photo that is held in its address, as one that is part of an HTML page is. */

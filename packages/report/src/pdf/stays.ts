@@ -3,7 +3,7 @@ import type { Section } from '../outline.ts'
 import type { Note } from '../shown.ts'
 import type { Block } from './blocks.ts'
 import { links } from './house.ts'
-import { row, said } from './text.ts'
+import { row, rows, said } from './text.ts'
 import { heading, paragraph } from './window.ts'
 
 /** What begins a part of the closing, with its title. */
@@ -20,12 +20,11 @@ const written = ({ notes, notGiven }: FabricCare): readonly Block[] => [
 function fabric(one: FabricCare): readonly Block[] {
   const { name, facts, windows } = one
   const at = { name: [windows.title], says: [windows.instead ? [windows.instead] : links(windows.of)] }
-  const rows: Block = { kind: 'rows', of: [...facts.map(row), at], look: 'care' }
   return [
     { kind: 'space', height: 3 },
     { kind: 'rule', look: 'ink' },
     heading(3, name),
-    { kind: 'columns', widths: [84.3], gap: 7.4, of: [[rows], written(one)] },
+    { kind: 'columns', widths: [84.3], gap: 7.4, of: [[rows([...facts.map(row), at], 'care')], written(one)] },
   ]
 }
 
@@ -45,5 +44,5 @@ export const staysBlocks = ({ care, safety, contacts }: Closing): readonly Block
   ...notes(safety),
   paragraph(safety.rules),
   ...begin(contacts),
-  contacts.instead ? paragraph(contacts.instead) : { kind: 'rows', of: contacts.of.map(row), look: 'contacts' },
+  contacts.instead ? paragraph(contacts.instead) : rows(contacts.of.map(row), 'contacts'),
 ]

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { NodeCompiler, type NodeError } from '@myriaddreamin/typst-ts-node-compiler'
 import { lettersIn } from './letters.ts'
+import { giveBack } from './memory.ts'
 
 const require = createRequire(import.meta.url)
 /** Beside this file, where the source is; the built one reads it from there too. */
@@ -54,10 +55,12 @@ export function newDocument(): Document {
 }
 
 function typeset(compiler: NodeCompiler, timestamp: number): Uint8Array {
+  giveBack()
   const compiled = compiler.compile({ mainFileContent: readFileSync(template, 'utf8') })
   const trouble = [compiled.takeError(), compiled.takeWarnings()].flatMap((one) => (one ? saidOf(compiler, one) : []))
   if (trouble.length > 0 || !compiled.result) throw unset(trouble)
   try {
+    compiler.evictCache(0)
     return compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp: timestamp })
   } catch (error) {
     throw unset([String(error)])

@@ -7,7 +7,7 @@ import { signOf } from '../standing.ts'
 import type { Block, Files, Item, Row, Sample } from './blocks.ts'
 import { photos } from './photos.ts'
 import { drawingFile } from './picture.ts'
-import { bare, fact, row, said } from './text.ts'
+import { bare, fact, row, rows, said } from './text.ts'
 
 type Verdicts = Outline['verdicts']
 
@@ -32,7 +32,7 @@ function facts({ title, of }: Section<Line>, rank: number): readonly Block[] {
   const [named, others] = [of.filter(({ name }) => name), of.filter(({ name }) => !name)]
   return [
     heading(rank, title),
-    ...(named.length > 0 ? [{ kind: 'rows', of: named.map(row), look: 'facts' } as const] : []),
+    ...(named.length > 0 ? [rows(named.map(row), 'facts')] : []),
     ...others.flatMap(({ says }) => says.map((each): Block => ({ kind: 'paragraph', text: fact(each), look: 'fact' }))),
     { kind: 'space', height: 4.4 },
   ]
@@ -59,7 +59,7 @@ const done = ({ photos: taken, corrections }: WindowPage, rank: number, files: F
     ? [
         { kind: 'space', height: 2.8 } as const,
         heading(rank, corrections.title),
-        { kind: 'rows', of: corrections.of.map(correction), look: 'corrections' } as const,
+        rows(corrections.of.map(correction), 'corrections'),
       ]
     : []),
 ]
