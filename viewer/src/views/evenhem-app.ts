@@ -177,6 +177,7 @@ export class EvenhemApp extends LitElement {
     this.tablet?.close()
     const tablet = await Tablet.open(baseNow(), () => (this.notice = { is: 'otherTab' }))
     this.tablet = tablet
+    this.windows = tablet.served.ordered ? windowsOf(tablet.served.ordered) : []
     this.served = tablet.served
     if (!tablet.served.ordered) return
     const { site } = tablet
