@@ -10,12 +10,15 @@ const conditions = ['source', 'module', 'node', 'development|production']
 
 // Nothing here keeps anything between files, and packages need not be loaded anew for each.
 const shared = { pool: 'threads', isolate: false }
+const nowhere = ['**/node_modules/**', '**/dist/**']
 const project = (name: string, include: string[], more: object = {}) => ({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
-  test: { name, root, include, exclude: ['**/node_modules/**', '**/dist/**'], ...shared, ...more },
+  test: { name, root, include, exclude: nowhere, ...shared, ...more },
 })
 
+// What starts many processes of its own runs with the long tests alone.
+const late = ['packages/cli/test/{photos,verify-later}.test.ts', 'packages/photos/test/cleaner.test.ts']
 // One project for all of it, as each project loads every package anew.
 const parts = project(
   'parts',
@@ -25,7 +28,12 @@ const parts = project(
     'viewer/test/**/*.test.ts',
     'tests/{together,unseen,references,architecture,manual,gallery,browser}/**/*.test.ts',
   ],
-  { testTimeout: 60_000, hookTimeout: 60_000, globalSetup: [command, 'tests/browser/viewer.ts'] },
+  {
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    globalSetup: [command, 'tests/browser/viewer.ts'],
+    exclude: [...nowhere, ...late],
+  },
 )
 // What takes minutes runs when asked for: `all` by `npm run test:long`, a fixed slice in CI. Files outside `tests/long` try a few
 // of theirs whenever tests run, and more here.
@@ -37,7 +45,7 @@ const wide = [
 ]
 const long = isLong
   ? [
-      project('long', ['tests/long/**/*.test.ts', ...wide], {
+      project('long', ['tests/long/**/*.test.ts', ...wide, ...late], {
         testTimeout: 1_800_000,
         hookTimeout: 600_000,
         globalSetup: [command, 'tests/browser/viewer.ts'],
