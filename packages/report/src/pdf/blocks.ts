@@ -69,10 +69,9 @@ export type Block =
 /** How rows look: beside a drawing, of a fabric, of a correction, of a point, small ones in columns, and parties side by side. */
 export type RowsLook = 'facts' | 'care' | 'corrections' | 'point' | 'small' | 'about' | 'contacts'
 
-/** A photo in its frame; `file` is absent where it is not here. `marks`: a picture of what is marked on it, laid over it. */
+/** A photo in its frame, with what is marked on it; `file` is absent where it is not here. */
 export interface Photo {
   readonly file?: string
-  readonly marks?: string
   readonly alternative: string
   readonly name: string
   readonly when: string

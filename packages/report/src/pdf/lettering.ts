@@ -10,7 +10,7 @@ export interface Letterer {
 }
 
 /** Members that are names in the document or are not set in lines. */
-const asItIs: ReadonlySet<string> = new Set(['id', 'to', 'file', 'marks', 'hash', 'alternative', 'title'])
+const asItIs: ReadonlySet<string> = new Set(['id', 'to', 'file', 'hash', 'alternative', 'title'])
 /** As long as a word gets in any language that a report is written in. What is longer may be broken after a sign or this many letters. */
 const longWord = /\S{29,}/g
 const breakable = (text: string): string => text.replace(longWord, (word) => word.replace(/[-/.@_,]|[^-/.@_,]{28}/gu, '$&\u200b'))

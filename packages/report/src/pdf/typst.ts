@@ -1,15 +1,15 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { fileURLToPath } from 'node:url'
+import { dirname } from 'node:path'
 import { NodeCompiler, type NodeError } from '@myriaddreamin/typst-ts-node-compiler'
 import { lettersIn } from './letters.ts'
 import { giveBack } from './memory.ts'
 
 const require = createRequire(import.meta.url)
-/** Beside this file, where the source is; the built one reads it from there too. */
-const template = new URL('../../src/pdf/report.typ', import.meta.url)
-/** Nothing lies in it that a document may read: all its files are in memory. */
-const workspace = fileURLToPath(new URL('../../src/pdf/', import.meta.url))
+/** Found by its package, so that a bundle finds it too. */
+const template = require.resolve('@evenhem/report/report.typ')
+/** Nothing in it is read by a document: all its files are in memory. */
+const workspace = `${dirname(template)}/`
 
 /** Upright cuts in the weights that drawings and pages are set in, under the SIL Open Font License 1.1. */
 const faces = [
@@ -60,12 +60,13 @@ function typeset(compiler: NodeCompiler, timestamp: number): Uint8Array {
   const trouble = [compiled.takeError(), compiled.takeWarnings()].flatMap((one) => (one ? saidOf(compiler, one) : []))
   if (trouble.length > 0 || !compiled.result) throw unset(trouble)
   try {
+    // All that was read is in what was compiled.
+    compiler.resetShadow()
     compiler.evictCache(0)
     return compiler.pdf(compiled.result, { pdfStandard: 'ua-1', creationTimestamp: timestamp })
   } catch (error) {
     throw unset([String(error)])
   } finally {
-    compiler.resetShadow()
     compiler.evictCache(0)
   }
 }
