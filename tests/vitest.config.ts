@@ -17,8 +17,12 @@ const project = (name: string, include: string[], more: object = {}) => ({
   test: { name, root, include, exclude: nowhere, ...shared, ...more },
 })
 
-// What starts many processes of its own runs with the long tests alone.
-const late = ['packages/cli/test/{photos,verify-later}.test.ts', 'packages/photos/test/cleaner.test.ts']
+// What starts processes of its own, sets type or opens reports in a browser runs with the long tests alone.
+const late = [
+  'packages/cli/test/{photos,report-pdf,verify-later}.test.ts',
+  'packages/photos/test/{cleaner,crashes}.test.ts',
+  'packages/report/test/{browser,pdf}.test.ts',
+]
 // One project for all of it, as each project loads every package anew.
 const parts = project(
   'parts',
@@ -39,7 +43,6 @@ const parts = project(
 // of theirs whenever tests run, and more here.
 const wide = [
   'packages/drawing/test/overlap.test.ts',
-  'packages/report/test/browser.test.ts',
   'tests/browser/{looks,sheet}.test.ts',
   'tests/together/{day,two-tablets,validator}.test.ts',
 ]
