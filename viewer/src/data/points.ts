@@ -17,6 +17,8 @@ export interface SitePoint {
   readonly unsafe?: boolean
   readonly state?: string
   readonly note?: string
+  /** What on the drawing it is about. */
+  readonly about?: Place
   readonly photo?: string
   /** Photos that show it before and after, by their hashes. */
   readonly before: readonly string[]
@@ -44,13 +46,29 @@ export function pointsIn(readings: Readings, window: Window, place: Place): read
   }
   return [...found]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([id, { before, after, ...rest }], i) => ({
+    .map(([id, { before, after, at: about, ...rest }], i) => ({
       ...(rest as Omit<SitePoint, 'id' | 'at' | 'n' | 'before' | 'after'>),
+      ...(typeof about === 'string' ? { about } : {}),
       ...{ id, at: below(at, id), n: i + 1, before: held(before), after: held(after) },
     }))
 }
 const held = (photos: unknown): readonly string[] =>
   Object.entries((photos ?? {}) as Readonly<Record<string, unknown>>).flatMap(([hash, isHeld]) => (isHeld === true ? [hash] : []))
+
+/** What on the drawing a point may be about: panels, brackets and openings of a window. */
+export function drawnThings(window: Window, place: Place): readonly Place[] {
+  const hung = window.treatments.flatMap(({ id, panels }) => {
+    const at = below(place, 'treatments', id)
+    return [
+      ...panels.map((panel) => below(at, 'panels', panel.id)),
+      ...['left', 'right'].map((side) => below(at, 'found', 'brackets', side)),
+    ]
+  })
+  const openings = window.walls.flatMap((wall) =>
+    (wall.openings ?? []).map((opening) => below(place, 'walls', wall.id, 'openings', opening.id)),
+  )
+  return [...hung, ...openings]
+}
 
 /** What may be chosen for a member of a point, by the format. */
 export function choicesOf(place: Place, member: string): readonly string[] {

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
-import { choicesOf, putOf, type SitePoint } from '../data/points.ts'
+import { choicesOf, drawnThings, putOf, type SitePoint } from '../data/points.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SitePhoto } from '../data/site-photos.ts'
 import type { SiteTools } from '../data/tools.ts'
@@ -9,6 +9,7 @@ import { SpokenElement } from '../elements/spoken-element.ts'
 import { choiceName } from '../words/choices.ts'
 import { photoWords } from '../words/photos.ts'
 import { capital, fill, words } from '../words.ts'
+import { shownPlace } from './shown.ts'
 
 type Choice = 'cause' | 'owner' | 'state'
 type Line = 'what' | 'trade' | 'who' | 'by' | 'note'
@@ -66,7 +67,7 @@ export class PointView extends SpokenElement {
     const says = photoWords()
     return html`${this.line(point, 'what')}
       <fieldset><legend>${says.danger}</legend><button class="chip unsafe" aria-pressed=${point.unsafe === true} @click=${() => this.put(point, 'unsafe', point.unsafe !== true)}>${says.unsafe}</button></fieldset>
-      ${this.choice(point, 'cause')}${this.choice(point, 'owner')}
+      ${this.where(point)}${this.choice(point, 'cause')}${this.choice(point, 'owner')}
       ${point.owner === 'other trade' ? this.line(point, 'trade') : nothing}${this.line(point, 'who')}${this.line(point, 'by', 'date')}
       ${this.choice(point, 'state')}${this.line(point, 'note')}${this.pictures(point)}`
   }
@@ -85,6 +86,14 @@ export class PointView extends SpokenElement {
       (choice) =>
         html`<button class="chip" aria-pressed=${now === choice} @click=${() => this.put(point, member, choice)}>${capital(choiceName(choice))}</button>`,
     )}</fieldset>`
+  }
+  /** Its place on the drawing, where a pin shows it. */
+  private where(point: SitePoint) {
+    const { sheet } = this
+    return html`<fieldset><legend>${photoWords().where}</legend>${drawnThings(sheet.window, sheet.place).map((place) => {
+      const isOn = point.about === place
+      return html`<button class="chip" aria-pressed=${isOn} @click=${() => this.put(point, 'at', isOn ? undefined : place)}>${capital(shownPlace(sheet, place))}</button>`
+    })}</fieldset>`
   }
   private pictures(point: SitePoint) {
     if (this.photos.length === 0) return nothing

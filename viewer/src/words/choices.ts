@@ -81,7 +81,7 @@ export const spanish: Readonly<Record<string, string>> = {
   'old hardware': 'herraje viejo',
   'one-way left': 'apertura a la izquierda',
   'one-way right': 'apertura a la derecha',
-  open: 'abierta',
+  open: 'abierto',
   other: 'otro',
   'other trade': 'otro oficio',
   out: 'hacia fuera',
