@@ -84,7 +84,11 @@ test('what is left to mend is put a word at a time, holds up the hand-over while
   const row = page.locator('photos-view').getByRole('button', { name: /Left bracket is loose/ })
   expect(await row.textContent()).toMatch(/open · installer · by 2026-12-01\s*Somebody can be hurt by it/)
   await page.locator('title-block').getByRole('button', { name: 'Drawing' }).click()
-  await page.locator('room-drawing').getByRole('img', { name: /oint 1/ }).first().waitFor({ state: 'attached' })
+  await page
+    .locator('room-drawing')
+    .getByRole('img', { name: /oint 1/ })
+    .first()
+    .waitFor({ state: 'attached' })
   await page.locator('findings-row button').first().click()
   await page.locator('findings-list li', { hasText: 'Left bracket is loose' }).first().waitFor()
   await page.keyboard.press('Escape')
