@@ -1,3 +1,4 @@
+import { closeSync, openSync, readSync, statSync } from 'node:fs'
 import { type Entry, entry } from './entry.ts'
 import type { Format } from './format.ts'
 import { type Limits, usualLimits } from './limits.ts'
@@ -17,6 +18,25 @@ export interface Cleaner {
   /** The most bytes that the process has held so far. */
   readonly peak: () => number
   readonly close: () => void
+}
+
+const heavyBytes = { jpg: 8_000_000, webp: 4_000_000, png: 8_000_000 }
+/** Whether a photo may need so much memory that nothing is read beside it: HEIC and interlaced PNG are decoded in one piece. A file that is not there is for the process to say. */
+function isHeavy(file: string, format: Format): boolean {
+  if (format === 'heic') return true
+  const size = statSync(file, { throwIfNoEntry: false })?.size ?? 0
+  return size > heavyBytes[format] || (format === 'png' && size > 29 && isInterlaced(file))
+}
+/** The last byte of a PNG's header says so. */
+function isInterlaced(file: string): boolean {
+  const head = new Uint8Array(29)
+  const opened = openSync(file, 'r')
+  try {
+    readSync(opened, head)
+  } finally {
+    closeSync(opened)
+  }
+  return head[28] === 1
 }
 
 interface Task {
@@ -88,8 +108,7 @@ export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): 
   const clean: Cleaner['clean'] = (file, format) =>
     new Promise((done, failed) => {
       if (isClosed) throw new Error(closed)
-      // HEIC is decoded in one piece: two of them at once, or one beside another photo, would need too much memory.
-      waiting.push({ file, format, alone: format === 'heic', done, failed })
+      waiting.push({ file, format, alone: isHeavy(file, format), done, failed })
       goOn()
     })
 
