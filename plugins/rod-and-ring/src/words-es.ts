@@ -68,7 +68,7 @@ export const es: Readonly<Record<RodAndRingCode, Words[string]>> = {
     'Aún no se sabe si los ganchos entran en los ojos de las anillas.',
     'Pruebe un gancho en una anilla.',
   ),
-  'rod-and-ring/count-rings': one('Cuente las anillas: {needed}.'),
+  'rod-and-ring/count-rings': one('Cuente las anillas: se necesitan {needed}.'),
   'rod-and-ring/count-rings.why': one(
     '{hooks} ganchos; los que van a la pared no necesitan anilla. No se pueden añadir anillas cuando la barra está cerrada.',
   ),

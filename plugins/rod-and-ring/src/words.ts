@@ -65,7 +65,7 @@ const en = {
     'Not known yet whether the hooks enter the eyes of the rings.',
     'Try one hook in one ring.',
   ),
-  'rod-and-ring/count-rings': one('Count the rings: {needed}.'),
+  'rod-and-ring/count-rings': one('Count the rings: {needed} are needed.'),
   'rod-and-ring/count-rings.why': one(
     '{hooks} hooks; those that go to the wall need none. Rings cannot be added once the rod is closed.',
   ),

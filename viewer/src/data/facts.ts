@@ -2,7 +2,7 @@ import type { Place } from '@evenhem/job'
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 
-// Facts of the trade that this sheet reads, declared again as whoever reads a stranger's fact does; their owner is the package drapery.
+// Facts that this sheet reads, declared again as whoever reads a stranger's fact does; where nothing else is said their owner is drapery.
 
 export type Side = 'left' | 'right'
 export interface Hook {
@@ -59,14 +59,35 @@ export interface TrueUp {
     readonly hooks: readonly { readonly n: number; readonly pin: Known<Length>; readonly set: LengthReckoning }[]
   }[]
 }
+/** What is left to mend at a window, a point after the other; their owner is the plugin punch-list. */
+export interface PunchPoint {
+  readonly id: string
+  /** From 1, in the order of the ids. */
+  readonly number: number
+  readonly place: Place
+  readonly what?: string
+  /** What on the drawing it is about. */
+  readonly at?: Place
+  readonly cause?: string
+  readonly owner?: string
+  readonly trade?: string
+  readonly who?: string
+  readonly by?: string
+  readonly isUnsafe: boolean
+  readonly before: readonly string[]
+  readonly after: readonly string[]
+  readonly state: string
+  readonly note?: string
+}
 interface Shapes {
   readonly 'drapery/hook-map@1': HookMap
   readonly 'drapery/make-up@1': MakeUp
   readonly 'drapery/holes@1': readonly Hole[]
   readonly 'drapery/true-up@1': TrueUp
+  readonly 'punch-list/points@1': readonly PunchPoint[]
 }
 
-/** A fact of every treatment that has it, in the order of the plan. */
+/** A fact of every treatment or window that has it, in the order of the plan. */
 export const factsOf = <K extends keyof Shapes>(
   plan: WindowPlan,
   id: K,

@@ -4,7 +4,6 @@ import { planText } from '@evenhem/planner'
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
 import { changedPlaces, changesOf, isNews } from '../data/changes.ts'
-import type { House, ShortWindow } from '../data/house.ts'
 import type { Lasting } from '../data/lasting.ts'
 import { startPlanning } from '../data/planning.ts'
 import { writeLast } from '../data/progress.ts'
@@ -21,6 +20,7 @@ import type { Notice } from '../elements/notice-strip.ts'
 import { base } from '../elements/shared.ts'
 import type { Planned, PluginWords } from '../worker.ts'
 import type { HouseOrder } from './house-page.ts'
+import { HousePlans } from './house-plans.ts'
 import './state-page.ts'
 
 /** What stands in the way of a job: nobody is known here, one of many is to be chosen, or what went wrong. */
@@ -31,8 +31,6 @@ type Instead = { readonly is: 'pair' } | { readonly is: 'jobs' } | { readonly is
 export class EvenhemApp extends LitElement {
   @state() private served?: Served
   @state() private planned?: Planned
-  @state() private house?: House
-  @state() private shorts: ReadonlyMap<string, ShortWindow> = new Map()
   @state() private instead?: Instead
   @state() private address: Address = readAddress(location.hash)
   /** The scripts of house and sheet have come: the first paint does not wait for them. */
@@ -40,10 +38,10 @@ export class EvenhemApp extends LitElement {
   /** Something that has to be said beside the sheet, until it is closed. */
   @state() private notice?: Notice
   private windows: readonly PlacedWindow[] = []
-  private isAsked = false
   private words: PluginWords = []
   private readonly planning = startPlanning()
   private readonly choices = new Choices(this)
+  private readonly plans = new HousePlans(this, this.planning, (error) => this.failed(error))
   private tablet?: Tablet
   /** What comes after the first paint. */
   private beside?: typeof import('../data/tablet.ts')
@@ -83,7 +81,7 @@ export class EvenhemApp extends LitElement {
     const strip = this.notice
       ? html`<notice-strip .notice=${this.notice} @notice-read=${() => (this.notice = undefined)}></notice-strip>`
       : nothing
-    return html`<div @next-unit=${() => this.choices.nextUnit(this.unit)} @next-light=${nextLight} @next-language=${nextLanguage} @need-windows=${this.needWindows}>${this.page()}${strip}</div>`
+    return html`<div @next-unit=${() => this.choices.nextUnit(this.unit)} @next-light=${nextLight} @next-language=${nextLanguage} @need-windows=${({ detail }: CustomEvent<readonly Place[]>) => this.plans.need(detail)}>${this.page()}${strip}</div>`
   }
 
   private page() {
@@ -135,7 +133,8 @@ export class EvenhemApp extends LitElement {
   }
 
   private houseOrder(): HouseOrder | undefined {
-    const { served, house, shorts, words, windows, unit } = this
+    const { served, words, windows, unit } = this
+    const { house, shorts } = this.plans
     return served?.ordered && { ordered: served.ordered, windows, house, shorts, words, unit, language: this.choices.language }
   }
 
@@ -217,7 +216,7 @@ export class EvenhemApp extends LitElement {
   private reorder(): void {
     const again = async () => {
       this.served = this.tablet?.served
-      this.forget([])
+      this.plans.forget([], this.windows)
       await this.take()
       this.notice = { is: 'newOrder' }
     }
@@ -286,7 +285,7 @@ export class EvenhemApp extends LitElement {
     if (places.length === 0) return
     this.readings = readings
     await this.planning.plan({ ask: 'found', readings })
-    this.forget(places)
+    this.plans.forget(places, this.windows)
     const before = this.planned?.plan
     if (!before) return
     const plan = await this.planning.plan({ ask: 'window', window: before.window })
@@ -297,15 +296,6 @@ export class EvenhemApp extends LitElement {
     if (isTold && (isOwn || (isNews(changes) && !this.put))) this.put = { places, changes, canUndo: isOwn }
     if (isOwn) this.own = []
     this.planned = { plan, words: this.words }
-  }
-
-  /** What was drawn small of windows that may have changed is asked for again. */
-  private forget(places: readonly Place[]): void {
-    const touched = new Set(places.map((place) => place.split('/').slice(0, 5).join('/')))
-    const ofWindows = touched.size > 0 && this.windows.filter(({ place }) => touched.has(place)).length === touched.size
-    this.shorts = ofWindows ? new Map([...this.shorts].filter(([place]) => !touched.has(place))) : new Map()
-    this.isAsked = false
-    this.house = undefined
   }
 
   /** Shows what the address says. A job of one window opens on its sheet, any other on its house. */
@@ -328,13 +318,6 @@ export class EvenhemApp extends LitElement {
     document.title = this.served?.ordered?.job.name ?? 'Evenhem'
   }
 
-  /** The plan of the whole house comes after the windows that are seen: of thousands it takes a while. */
-  private askForHouse(): void {
-    if (this.isAsked) return
-    this.isAsked = true
-    this.planning.plan({ ask: 'house' }).then((house) => (this.house = house), this.failed)
-  }
-
   private addressed(): PlacedWindow | undefined {
     const { address, windows } = this
     if (address.is === 'start') return windows.length === 1 ? windows[0] : undefined
@@ -343,15 +326,6 @@ export class EvenhemApp extends LitElement {
 
   private readonly failed = (error: unknown): void => {
     this.instead = { is: 'trouble', says: told(error) }
-  }
-
-  private needWindows({ detail }: CustomEvent<readonly string[]>): void {
-    const windows = detail.filter((place) => !this.shorts.has(place))
-    if (windows.length === 0) return
-    this.planning.plan({ ask: 'short', windows }).then((shorts) => {
-      this.shorts = new Map([...this.shorts, ...shorts.map((short) => [short.place, short] as const)])
-      this.askForHouse()
-    }, this.failed)
   }
 }
 

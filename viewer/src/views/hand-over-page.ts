@@ -12,7 +12,7 @@ import type { Strokes } from '../elements/signature-pad.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
 import { verdictSign, verdictStyle } from '../elements/verdict.ts'
 import { handOverWords } from '../words/hand-over.ts'
-import { fill, words } from '../words.ts'
+import { counted, fill, words } from '../words.ts'
 import type { HouseOrder } from './house-page.ts'
 import '../elements/signature-pad.ts'
 
@@ -49,8 +49,21 @@ export class HandOverPage extends SpokenElement {
   ]
 
   protected override updated(changed: PropertyValues<this>): void {
-    const missing = this.order.windows.map(({ place }) => place).filter((place) => !this.order.shorts.has(place))
-    if (changed.has('order') && missing.length > 0) tell(this, 'need-windows', missing)
+    if (!changed.has('order') || this.isKnown) return
+    tell(
+      this,
+      'need-windows',
+      this.order.windows.map(({ place }) => place),
+    )
+  }
+  /** Nobody signs before everything was looked at. */
+  private get isKnown(): boolean {
+    const { house, shorts, windows } = this.order
+    return house !== undefined && windows.every(({ place }) => shorts.has(place))
+  }
+  /** How many windows have steps left. */
+  private get unfinished(): number {
+    return [...this.order.shorts.values()].filter(({ done, steps }) => done < steps).length
   }
 
   override render() {
@@ -61,7 +74,7 @@ export class HandOverPage extends SpokenElement {
       <h2>${says.windows}</h2><ul>${this.order.windows.map(({ place, room, window }) => this.window(place, `${room.name}, ${window.name}`))}</ul>
       <h2>${says.left}</h2>${this.leftOpen()}
       ${this.signatures.length === 0 ? nothing : html`<h2>${says.signed}</h2><ul>${this.signatures.map((each) => html`<li><div>${`${says.roles[each.role]} ${each.name}, ${dayAndTime(each.when ?? '')}`}${each.accepts ? html`<small>${says.acceptances[each.accepts]}</small>` : nothing}</div></li>`)}</ul>`}
-      ${firm.length > 0 ? html`<p class="fail" role="alert">${says.firm}</p><ul class="open">${firm.map((each) => this.openRow(each))}</ul>` : this.form()}</main>`
+      ${firm.length > 0 ? html`<p class="fail" role="alert">${says.firm}</p><ul class="open">${firm.map((each) => this.openRow(each))}</ul>` : this.isKnown ? this.form() : nothing}</main>`
   }
 
   private window(place: Place, name: string) {
@@ -69,13 +82,17 @@ export class HandOverPage extends SpokenElement {
     const gone = short ? fill(handOverWords().stepsGone, { n: short.done, m: short.steps }) : words.beingDrawn
     return html`<li><div>${name}</div><small>${gone}</small></li>`
   }
+  /** Of the whole house, then of each window as one walks. */
   private open(): ShortWindow['open'] {
-    return [...this.order.shorts.values()].flatMap(({ open }) => open)
+    const { house, shorts, windows } = this.order
+    return [...(house?.checks ?? []), ...windows.flatMap(({ place }) => shorts.get(place)?.open ?? [])]
   }
   private leftOpen() {
-    const open = this.open()
-    if (open.length === 0) return html`<p class="quiet">${handOverWords().nothingLeft}</p>`
-    return html`<ul class="open">${open.map((each) => this.openRow(each))}</ul>`
+    const says = handOverWords()
+    if (!this.isKnown) return html`<p class="quiet">${words.beingDrawn}</p>`
+    const [open, { unfinished }] = [this.open(), this]
+    if (open.length === 0 && unfinished === 0) return html`<p class="quiet">${says.nothingLeft}</p>`
+    return html`${unfinished === 0 ? nothing : html`<p>${counted(unfinished, says.unfinishedOne, says.unfinishedMany)}</p>`}<ul class="open">${open.map((each) => this.openRow(each))}</ul>`
   }
   private openRow({ verdict, code, says, values, on }: ShortWindow['open'][number]) {
     const { words: spoken, language, unit } = this.order
@@ -98,9 +115,9 @@ export class HandOverPage extends SpokenElement {
       ${this.wrong === undefined ? nothing : html`<p class="fail" role="alert">${this.wrong}</p>`}
       <button class="button go">${says.go}</button></form>`
   }
-  /** Nobody accepts without open points while there are some. */
+  /** Nobody accepts without open points while there are some, or a window is not finished. */
   private acceptable(): readonly Acceptance[] {
-    return this.open().length > 0 ? acceptances.slice(1) : acceptances
+    return this.open().length > 0 || this.unfinished > 0 ? acceptances.slice(1) : acceptances
   }
   private chip(name: string, isOn: boolean, choose: () => void) {
     return html`<button type="button" class="chip" aria-pressed=${isOn} @click=${choose}>${name}</button>`

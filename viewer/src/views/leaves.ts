@@ -1,5 +1,5 @@
-import { factsOf } from '../data/facts.ts'
-import { isSettled, type SitePoint } from '../data/points.ts'
+import { factsOf, type PunchPoint } from '../data/facts.ts'
+import { isSettled } from '../data/points.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SiteTools } from '../data/tools.ts'
 import type { Leaf } from '../elements/title-block.ts'
@@ -18,14 +18,14 @@ function choiceState(checks: ReturnType<typeof checksOf>): string {
   return checks.every(({ verdict }) => verdict === 'unknown') ? words.notRead_ : words.settled
 }
 
-const photosState = (photos: number, points: readonly SitePoint[]): string => {
+const photosState = (photos: number, points: readonly PunchPoint[]): string => {
   const open = points.filter((point) => !isSettled(point)).length
   const taken = photos === 0 ? words.noPhotos : counted(photos, words.photosOne, words.photosMany)
   return open === 0 ? taken : fill(words.toMend, { n: open })
 }
 
 /** The sheets of a window that there is something for, each with its state in words. */
-export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number, points: readonly SitePoint[]): readonly Leaf[] {
+export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number, points: readonly PunchPoint[]): readonly Leaf[] {
   const { plan, place, unit, language } = sheet
   const standing = plan.checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined)
   const open = standing.length + plan.faults.length + tools.conflicts(place).length

@@ -4,8 +4,8 @@ import type { Sheet } from '../data/sheet.ts'
 import type { Entered } from '../data/site.ts'
 import { type MarkKind, type PhotoMark, photoOfs, putMark, putPhoto, putPhotoOf, type SitePhoto } from '../data/site-photos.ts'
 import type { SiteTools } from '../data/tools.ts'
-import { base, buttons, tell } from '../elements/shared.ts'
-import { SpokenElement } from '../elements/spoken-element.ts'
+import { tell } from '../elements/shared.ts'
+import { WholeView } from '../elements/whole-view.ts'
 import { photoWords } from '../words/photos.ts'
 import { words } from '../words.ts'
 import '../elements/photo-marks.ts'
@@ -14,7 +14,7 @@ const kinds: readonly MarkKind[] = ['point', 'arrow', 'area', 'words']
 
 /** One photo: what it shows, when it was taken, and what is marked on it. */
 @customElement('photo-view')
-export class PhotoView extends SpokenElement {
+export class PhotoView extends WholeView {
   @property({ attribute: false }) sheet!: Sheet
   @property({ attribute: false }) photo?: SitePhoto
   @property({ attribute: false }) tools!: SiteTools
@@ -23,22 +23,13 @@ export class PhotoView extends SpokenElement {
   @state() private written?: PhotoMark
 
   static override readonly styles = [
-    base,
-    buttons,
+    ...WholeView.look,
     css`
-      :host { position: fixed; inset: 0; z-index: 2; background: var(--sheet) }
       main { display: grid; grid-template: 68px minmax(0, 1fr) auto / minmax(0, 1fr); height: 100dvh }
-      header { display: flex; align-items: center; gap: 6px; padding: 0 16px 0 8px; border-bottom: 1px solid var(--faint) }
-      .back { width: 48px; height: 48px; display: grid; place-items: center; border-radius: 6px }
-      h1 { font-size: 23px; line-height: 1.15; font-weight: 600; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
-      small { display: block; font-size: 14.5px; color: var(--ink2) }
       .told { padding: 14px 20px 18px; display: grid; gap: 12px; max-height: 50dvh; overflow: auto }
-      fieldset { border: 0; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 8px; align-items: center }
-      legend { float: left; padding: 0; margin-right: 8px; font-size: 16px; color: var(--ink2) }
-      .chip[aria-pressed='true'] { background: var(--ink); color: var(--sheet); border-color: var(--ink) }
-      input { flex: 1; min-width: 0; min-height: 52px; font: inherit; font-size: 18px; color: inherit; background: var(--sheet); border: 2px solid var(--line); border-radius: 6px; padding: 6px 12px }
+      legend { float: left; margin-right: 8px }
+      input { flex: 1 }
       form { display: flex; gap: 8px }
-      form .button { min-height: 52px; font-size: 17px }
       li { display: flex; gap: 10px; align-items: center; justify-content: space-between; border-top: 1px solid var(--faint); min-height: 48px; font-size: 17px }
       photo-marks { --tall: calc(50dvh - 40px) }
       @media (min-width: 1000px) and (min-aspect-ratio: 1/1) {
@@ -50,22 +41,9 @@ export class PhotoView extends SpokenElement {
     `,
   ]
 
-  override connectedCallback(): void {
-    super.connectedCallback()
-    addEventListener('keydown', this.onKey)
-    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('h1')?.focus())
-  }
-
-  override disconnectedCallback(): void {
-    removeEventListener('keydown', this.onKey)
-    super.disconnectedCallback()
-  }
-
   override render() {
     const { photo, sheet } = this
-    const says = photo?.says ?? photoWords().none
-    return html`<main><header><button class="back" aria-label=${words.back} @click=${this.leave}><svg width="22" height="22" aria-hidden="true"><path d="M14 3L6 11l8 8" fill="none" stroke="currentColor" stroke-width="2.4" /></svg></button>
-        <div><small>${sheet.room.name}, ${sheet.window.name}</small><h1 tabindex="-1">${says}</h1></div></header>
+    return html`<main>${this.head(`${sheet.room.name}, ${sheet.window.name}`, photo?.says ?? photoWords().none)}
       ${photo ? html`<photo-marks .src=${photo.large} .says=${photo.says} .marks=${photo.marks} .kind=${this.kind} @marked=${this.marked}></photo-marks><div class="told">${this.about(photo)}</div>` : nothing}</main>`
   }
 
@@ -113,14 +91,6 @@ export class PhotoView extends SpokenElement {
     if (!photo) return
     const { place } = putPhoto(sheet.place, photo.hash, '')
     this.put({ place }, ...photo.marks.map(({ at }) => ({ place: at })))
-    this.leave()
-  }
-  private readonly leave = (): void => {
-    tell(this, 'go-back')
-  }
-  private readonly onKey = (event: KeyboardEvent): void => {
-    if (event.key !== 'Escape') return
-    event.preventDefault()
     this.leave()
   }
 }

@@ -1,7 +1,8 @@
 import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
+import type { PunchPoint } from '../data/facts.ts'
 import { clockOf } from '../data/moment.ts'
-import { isSettled, type SitePoint } from '../data/points.ts'
+import { isSettled } from '../data/points.ts'
 import type { Sheet } from '../data/sheet.ts'
 import type { SitePhoto } from '../data/site-photos.ts'
 import type { SiteTools } from '../data/tools.ts'
@@ -18,7 +19,7 @@ export class PhotosView extends SpokenElement {
   @property({ attribute: false }) tools!: SiteTools
   /** Told anew whenever a photo came or went on its way. */
   @property({ attribute: false }) photos: readonly SitePhoto[] = []
-  @property({ attribute: false }) points: readonly SitePoint[] = []
+  @property({ attribute: false }) points: readonly PunchPoint[] = []
 
   static override readonly styles = [
     base,
@@ -60,11 +61,11 @@ export class PhotosView extends SpokenElement {
     return html`<section><h2>${words.points}</h2>${this.points.length === 0 ? html`<p>${words.noPoints}</p>` : html`<ol>${this.points.map((point) => html`<li>${this.point(point)}</li>`)}</ol>`}
       <button class="button" @click=${() => tell(this, 'new-point')}>${words.newPoint}</button></section>`
   }
-  private point(point: SitePoint) {
+  private point(point: PunchPoint) {
     const words = photoWords()
     const rest = [point.owner && choiceName(point.owner), point.who, point.by && fill(words.byDay, { day: point.by })]
-    return html`<button @click=${() => tell(this, 'open-point', point.id)}><b class="n">${point.n}</b><span><b>${point.what ?? words.newPoint}</b>
-      <small>${[choiceName(point.state ?? 'open'), ...rest].filter(Boolean).join(' · ')}</small>${point.unsafe && !isSettled(point) ? html`<small class="fail">${words.unsafe}</small>` : nothing}</span></button>`
+    return html`<button @click=${() => tell(this, 'open-point', point.id)}><b class="n">${point.number}</b><span><b>${point.what ?? words.newPoint}</b>
+      <small>${[choiceName(point.state), ...rest].filter(Boolean).join(' · ')}</small>${point.isUnsafe && !isSettled(point) ? html`<small class="fail">${words.unsafe}</small>` : nothing}</span></button>`
   }
 
   private input(name: string, look: string, camera: boolean) {

@@ -5,7 +5,7 @@ import { factsOf } from '../data/facts.ts'
 import { formAt } from '../data/form.ts'
 import { stepId } from '../data/house.ts'
 import type { Lasting } from '../data/lasting.ts'
-import { newPoint, pointsIn, putOf, type SitePoint } from '../data/points.ts'
+import { newPointId, pointBy, pointsIn, putShown } from '../data/points.ts'
 import type { Light } from '../data/preferences.ts'
 import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/sheet.ts'
 import type { Contact, Entered } from '../data/site.ts'
@@ -169,7 +169,7 @@ export class WindowSheet extends SpokenElement {
       <div class="now" ?inert=${covered}>${way.view === 'drawing' ? this.now() : nothing}</div>
       <div class="findings" ?inert=${covered}>${this.beside()}</div>
       <main>${this.main()}</main>
-      <title-block .leaves=${leavesOf(this.sheet, this.tools, this.photos.length, this.points)} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
+      <title-block .leaves=${leavesOf(this.sheet, this.tools, this.photos.length, pointsIn(this.sheet.plan))} .now=${way.view} @go-to=${(event: CustomEvent<View>) => this.show(event.detail)}></title-block>`
   }
 
   /** The window before or after this one, as it is walked. */
@@ -190,28 +190,20 @@ export class WindowSheet extends SpokenElement {
     const photo = this.photos.find((each) => each.hash === hash)
     return html`<photo-view .sheet=${this.sheet} .photo=${photo} .tools=${this.tools} @go-back=${() => this.leave(1)}></photo-view>`
   }
-  private get points(): readonly SitePoint[] {
-    return pointsIn(this.sheet.readings, this.sheet.window, this.sheet.place)
-  }
   private point(id: string) {
-    const point = this.points.find((each) => each.id === id)
-    return html`<point-view .sheet=${this.sheet} .point=${point} .photos=${this.photos} .tools=${this.tools} @go-back=${() => this.leave(1)}></point-view>`
+    const { sheet, photos, tools } = this
+    const point = pointBy(id, pointsIn(sheet.plan), sheet.place)
+    return html`<point-view .sheet=${sheet} .point=${point} .photos=${photos} .tools=${tools} @go-back=${() => this.leave(1)}></point-view>`
   }
   private toPoint(id: string): void {
     void this.go((way) => ({ ...way, over: { is: 'point', id } }))
   }
-  /** It is there as soon as it is open; what is wrong is written next. */
+  /** A point that a photo shows is there at once, any other with the first thing that is said of it. */
   private async newPoint(photo: SitePhoto | null): Promise<void> {
-    const point = newPoint(this.sheet.place, this.points)
-    const spot = photo?.marks.at(-1)
-    const of = photo
-      ? [
-          putOf(point, 'photo', photo.hash),
-          putOf(point, `before/${photo.hash}`, true),
-          ...(spot ? [putOf(point, 'spot/x', spot.x), putOf(point, 'spot/y', spot.y)] : []),
-        ]
-      : []
-    if (await this.tools.put([putOf(point, 'state', 'open'), ...of], 'untold')) this.toPoint(point.id)
+    const { plan, place } = this.sheet
+    const points = pointsIn(plan)
+    const id = newPointId(points)
+    if (!photo || (await this.tools.put(putShown(pointBy(id, points, place), photo), 'untold'))) this.toPoint(id)
   }
   private enter(at: Place): void {
     void this.go((way) => toPad(way, at))
@@ -228,7 +220,7 @@ export class WindowSheet extends SpokenElement {
     const { sheet, way } = this
     const touched = way.over.is === 'working' ? way.over.trail[0] : undefined
     if (way.view === 'photos')
-      return html`<photos-view .sheet=${sheet} .tools=${this.tools} .photos=${this.photos} .points=${this.points}></photos-view>`
+      return html`<photos-view .sheet=${sheet} .tools=${this.tools} .photos=${this.photos} .points=${pointsIn(sheet.plan)}></photos-view>`
     if (way.view === 'hooks')
       return html`<hooks-view .sheet=${sheet} .panel=${this.panel}>${this.wide.matches ? nothing : this.viewSwitch()}</hooks-view>`
     return html`<room-drawing .view=${this.pictured()} .sheet=${sheet} .drapery=${this.drapery} .touched=${touched}></room-drawing>`

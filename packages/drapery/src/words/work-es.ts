@@ -96,7 +96,7 @@ export const workWordsEs: Readonly<Record<keyof typeof workWords, Words[string]>
   ),
   'drapery/ladder-tool': one('escalera'),
   'drapery/tower': one('andamio'),
-  'drapery/caution-lift': one('Alce los paños largos y pesados entre dos personas.'),
+  'drapery/caution-lift': one('Alce lo largo o pesado entre dos personas.'),
   'drapery/clean-cover': one('cubierta limpia'),
   'drapery/tape': one('cinta métrica'),
   'drapery/level': one('nivel'),

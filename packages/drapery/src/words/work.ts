@@ -94,7 +94,7 @@ export const workWords = {
   ),
   'drapery/ladder-tool': one('ladder'),
   'drapery/tower': one('tower'),
-  'drapery/caution-lift': one('Lift long and heavy panels with two people.'),
+  'drapery/caution-lift': one('Lift what is long or heavy with two people.'),
   'drapery/clean-cover': one('clean cover'),
   'drapery/tape': one('tape'),
   'drapery/level': one('level'),
