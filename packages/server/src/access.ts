@@ -28,6 +28,8 @@ const forAnybody = new Set([
   '/pair',
   '/shared/:token',
   '/jobs/:name/shared/:token',
+  '/shared/:token/photos/:hash',
+  '/jobs/:name/shared/:token/photos/:hash',
 ])
 const forDesk = new Set([
   ...['/devices', '/devices/code', '/devices/revoke', '/links', '/links/revoke'],

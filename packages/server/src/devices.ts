@@ -15,7 +15,7 @@ export interface Device {
   readonly since: string
   readonly seen?: string
 }
-/** The paired devices of a file. Everything throws an answer with `devices-broken` when the file is not as it is written here. */
+/** The paired devices of a file, or whoever else has a secret. Everything throws the answer for a broken file when it is not as it is written here. */
 export interface Devices {
   readonly all: () => Promise<readonly Device[]>
   /** The device that a token `<id>.<secret>` is of; undefined when it is of none. */
@@ -33,10 +33,19 @@ const longestName = 40
 const moment = (now: number): string => new Date(now).toISOString()
 const hashOf = (secret: string): string => createHash('sha256').update(secret).digest('hex')
 
-/** The devices of a file, which need not be there yet. Other processes may change it meanwhile. */
-export function devicesIn(file: string, now: () => number = Date.now, broken = brokenDevices): Devices {
+/** What is answered for a file that is broken. */
+interface Broken {
+  readonly code: string
+  readonly message: string
+}
+
+/** The devices of a file, which need not be there yet. Other processes may change it meanwhile. `broken`: left out, it is said of devices. */
+export function devicesIn(file: string, now: () => number = Date.now, broken: Broken = brokenDevices): Devices {
   const read = readKept((path: string) => readDevices(path, broken))
   const all = (): Promise<readonly Device[]> => read(file).catch(none)
+  /** Puts the changed list in the place of the file; nobody else changes it meanwhile. A file that is broken stays. */
+  const change = (work: (devices: readonly Device[]) => readonly Device[]): Promise<void> =>
+    replacePrivate(file, async () => `${JSON.stringify(work(await readDevices(file, broken).catch(none)), null, 2)}\n`)
   // When a note of it was tried, so that a disk that takes nothing is not asked all the time.
   const noted = new Map<string, number>()
 
@@ -50,7 +59,7 @@ export function devicesIn(file: string, now: () => number = Date.now, broken = b
     const secret = randomBytes(32).toString('base64url')
     const made = { id: randomText(8), hash: hashOf(secret), since: moment(now()) }
     let device: Device = { ...made, name }
-    await change(file, (devices) => {
+    await change((devices) => {
       device = { ...made, name: freeName(name, devices) }
       return [...devices, device]
     })
@@ -59,7 +68,7 @@ export function devicesIn(file: string, now: () => number = Date.now, broken = b
 
   async function remove(id: string): Promise<boolean> {
     if (!(await all()).some((device) => device.id === id)) return false
-    await change(file, (devices) => devices.filter((device) => device.id !== id))
+    await change((devices) => devices.filter((device) => device.id !== id))
     return true
   }
 
@@ -67,7 +76,7 @@ export function devicesIn(file: string, now: () => number = Date.now, broken = b
     const last = Math.max(noted.get(id) ?? 0, Date.parse(seen ?? '') || 0)
     if (now() - last < hourMs) return
     noted.set(id, now())
-    await change(file, (devices) => devices.map((each) => (each.id === id ? { ...each, seen: moment(now()) } : each)))
+    await change((devices) => devices.map((each) => (each.id === id ? { ...each, seen: moment(now()) } : each)))
   }
   return { all, by, add, remove, saw }
 }
@@ -95,15 +104,18 @@ const none = (error: NodeJS.ErrnoException): readonly Device[] => {
   return []
 }
 
-async function readDevices(file: string, broken = brokenDevices): Promise<readonly Device[]> {
+async function readDevices(file: string, { code, message }: Broken): Promise<readonly Device[]> {
   const plain = readPlain(await readFile(file, 'utf8'))
   const value = 'value' in plain ? plain.value : undefined
   if (Array.isArray(value) && value.every(isDevice) && new Set(value.map(({ id }) => id)).size === value.length) return value
-  throw answer(503, 'devices-broken', broken)
+  throw answer(503, code, message)
 }
 
-const brokenDevices =
-  'Unexpected content of .evenhem/devices.json in the folder that is served, expected the list of paired devices; nobody but the desk gets in until it is put right, or moved away and every tablet paired again.'
+const brokenDevices: Broken = {
+  code: 'devices-broken',
+  message:
+    'Unexpected content of .evenhem/devices.json in the folder that is served, expected the list of paired devices; nobody but the desk gets in until it is put right, or moved away and every tablet paired again.',
+}
 
 const isMoment = (value: unknown): boolean => typeof value === 'string' && !Number.isNaN(Date.parse(value))
 function isDevice(value: unknown): value is Device {
@@ -112,7 +124,3 @@ function isDevice(value: unknown): value is Device {
   const isNamed = typeof id === 'string' && /^[a-z0-9]{1,20}$/.test(id) && typeof name === 'string' && nameOf(name) === name
   return isNamed && /^[0-9a-f]{64}$/.test(String(hash)) && isMoment(since) && (seen === undefined || isMoment(seen))
 }
-
-/** Puts the changed list in the place of the file; nobody else changes it meanwhile. A file that is broken stays. */
-const change = (file: string, work: (devices: readonly Device[]) => readonly Device[]): Promise<void> =>
-  replacePrivate(file, async () => `${JSON.stringify(work(await readDevices(file).catch(none)), null, 2)}\n`)

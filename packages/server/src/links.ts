@@ -1,66 +1,71 @@
-import { dirname, join } from 'node:path'
-import { foundWith } from '@evenhem/site-log'
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
-import { answer, jobHasErrors, refuse } from './answers.ts'
+import { join } from 'node:path'
+import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
+import { answer, refuse } from './answers.ts'
 import { bodyOf } from './bodies.ts'
 import { type Devices, devicesIn, nameOf } from './devices.ts'
-import { wishesIn } from './report.ts'
-import { heldPhotos, reportCopies } from './report-photos.ts'
+import { secure } from './headers.ts'
+import type { Served } from './job.ts'
+import type { ServedJob } from './jobs.ts'
+import type { SendCopy } from './photos.ts'
+import { sendReport } from './report-page.ts'
 import type { Place, Serving } from './routes.ts'
-import { logOwner, readSite } from './site.ts'
+import { logOwner } from './site.ts'
 
 type Text = Readonly<Record<string, unknown>>
 
 /**
  * Links by which a customer reads the report of one job and nothing else, until they are taken back. At the desk `GET /links` lists them, `POST /links`
- * `{ name }` makes one for somebody, `POST /links/revoke` `{ id }` takes one back; `GET /shared/<token>` is the report, with its photos in it. Of a link
- * only the SHA-256 of its secret is kept, in `.evenhem/links.json` of the job's folder.
+ * `{ name }` makes one for somebody, `POST /links/revoke` `{ id }` takes one back. Of a link only the SHA-256 of its secret is kept, in
+ * `.evenhem/links.json` of the job's folder.
  */
-export function serveLinks(server: FastifyInstance, { prefix, jobOf }: Place, { report, extensions }: Serving): void {
-  const linksOf = async (request: FastifyRequest): Promise<Devices> => {
-    const { file } = await (await jobOf(request)).source.read()
-    const folder = logOwner(file)
-    if (folder === undefined) throw answer(409, 'no-folder', noFolder)
-    return devicesIn(join(folder, '.evenhem', 'links.json'), Date.now, broken)
-  }
-  server.get(`${prefix}/links`, async (request) => ({ links: await shown(await linksOf(request)) }))
+export function serveLinks(server: FastifyInstance, { prefix, jobOf }: Place): void {
+  server.get(`${prefix}/links`, async (request) => ({ links: await shown(await linksOf(await jobOf(request))) }))
   server.post(`${prefix}/links`, async (request, reply) => {
     const name = named(bodyOf(request, '{"name":"…"}'))
     const [address] = server.desk.addresses()
     if (address === undefined) return refuse(reply, 409, 'no-network', noNetwork)
-    const { device, token } = await (await linksOf(request)).add(name)
-    return {
-      id: device.id,
-      name: device.name,
-      since: device.since,
-      link: `${address}${dirname(request.url)}/shared/${token}`.replace('//shared', '/shared'),
-    }
+    const job = await jobOf(request)
+    const { device, token } = await (await linksOf(job)).add(name)
+    return { id: device.id, name: device.name, since: device.since, link: `${address}${job.at}shared/${token}` }
   })
   server.post(`${prefix}/links/revoke`, async (request, reply) => {
     const { id } = bodyOf(request, '{"id":"…"}')
-    const links = await linksOf(request)
+    const links = await linksOf(await jobOf(request))
     if (typeof id !== 'string' || !(await links.remove(id))) return refuse(reply, 404, 'no-link', noLink)
     return { links: await shown(links) }
   })
-  server.get(`${prefix}/shared/:token`, async (request, reply) => {
-    const link = await (await linksOf(request)).by(String((request.params as Text).token ?? ''))
-    if (!link) return refuse(reply, 404, 'no-link', gone)
-    return sendReport(request, reply)
-  })
+}
 
-  async function sendReport(request: FastifyRequest, reply: FastifyReply): Promise<FastifyReply> {
-    const wishes = wishesIn(request.query as Text)
-    if (typeof wishes === 'string') return refuse(reply, 400, 'wish', wishes)
-    const { file, read } = await (await jobOf(request)).source.read()
-    if (!read.job) return jobHasErrors(reply)
-    const { site } = await readSite(file, read.job, extensions)
-    const photos = heldPhotos(await reportCopies(dirname(file)))
-    const { html, policy } = report(read.job, foundWith(read.readings, site), wishes, { photos })
-    return reply
-      .header('content-security-policy', `${policy}; frame-ancestors 'none'`)
-      .type('text/html; charset=utf-8')
-      .send(html)
+/**
+ * What such a link leads to: `GET /shared/<token>` is the report, `GET /shared/<token>/photos/<hash>` a photo of it. Whoever has no link that is good is
+ * not told whether there is such a job.
+ */
+export function serveShared(server: FastifyInstance, { prefix, jobOf }: Place, serving: Serving, sendCopy: SendCopy): void {
+  const sharedBy = async (request: FastifyRequest): Promise<Served> => {
+    const job = await jobOf(request)
+    if (await (await linksOf(job)).by(tokenIn(request))) return job.source.read()
+    throw answer(404, 'no-link', noLink)
   }
+  server.get(`${prefix}/shared/:token`, { errorHandler: tellCustomer }, async (request, reply) => {
+    const served = await sharedBy(request)
+    if (!served.read.job) return sayTo(reply, 503, notNow)
+    reply.header('cache-control', 'no-store')
+    return sendReport(reply, served, request.query as Text, serving, (hash) => `${tokenIn(request)}/photos/${hash}`)
+  })
+  server.get(`${prefix}/shared/:token/photos/:hash`, { errorHandler: tellCustomer }, async (request, reply) => {
+    await sharedBy(request)
+    return sendCopy(request, reply, 1600)
+  })
+}
+
+const tokenIn = ({ params }: FastifyRequest): string => String((params as Text).token ?? '')
+
+/** The links of a job. Throws an answer where there is no folder to keep them in. */
+async function linksOf({ source }: ServedJob): Promise<Devices> {
+  const { file } = await source.read()
+  const folder = logOwner(file)
+  if (folder === undefined) throw answer(409, 'no-folder', noFolder)
+  return devicesIn(join(folder, '.evenhem', 'links.json'), Date.now, { code: 'links-broken', message: broken })
 }
 
 const shown = async (links: Devices) => (await links.all()).map(({ id, name, since }) => ({ id, name, since }))
@@ -71,11 +76,32 @@ function named({ name }: Text): string {
   return written
 }
 
+/** What went wrong, for a browser that knows nothing of Evenhem; what only the desk can mend stands in its terminal. */
+function tellCustomer(error: FastifyError, request: FastifyRequest, reply: FastifyReply): void {
+  const isLost = (error.statusCode ?? 500) < 500
+  if (!isLost) request.log.error(error)
+  sayTo(reply, isLost ? 404 : 503, isLost ? gone : notNow)
+}
+/** Says it in both languages: nobody knows which one the customer reads. */
+const sayTo = (reply: FastifyReply, status: number, says: readonly string[]): FastifyReply =>
+  secure(reply)
+    .code(status)
+    .header('cache-control', 'no-store')
+    .type('text/plain; charset=utf-8')
+    .send(`${says.join('\n\n')}\n`)
+
+const gone = [
+  'Unexpected link, expected one that is still good; ask whoever sent it for a new one.',
+  'Enlace inesperado, se esperaba uno que todavía valga; pida otro a quien se lo mandó.',
+]
+const notNow = [
+  'Unexpected fault where the report is kept, expected the report; tell whoever sent the link.',
+  'Falla inesperada donde se guarda el informe, se esperaba el informe; avise a quien le mandó el enlace.',
+]
 const noFolder =
   'Unexpected job file by its own name, expected a folder with job.json, which has room for links; serve that folder.'
 const noNetwork =
   'Unexpected link, expected a server that others reach; start it as `evenhem serve --network`, or send the report as a file.'
 const noLink = 'Unexpected link, expected one of those that are listed; ask for /links.'
-const gone = 'Unexpected link, expected one that is still good; ask whoever sent it for a new one.'
 const broken =
   'Unexpected content of .evenhem/links.json in the folder of the job, expected the list of links; no link is good until it is put right or moved away.'

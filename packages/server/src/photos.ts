@@ -1,6 +1,7 @@
 import {
   type Arrived,
   type Cleaner,
+  type CopySize,
   cleaner,
   copySizes,
   type Incoming,
@@ -43,12 +44,14 @@ interface JobPhotos {
   readonly incoming: Incoming
 }
 type Text = Readonly<Record<string, string | undefined>>
+/** Answers with the cleaned copy of the photo whose `:hash` a request names. */
+export type SendCopy = (request: FastifyRequest, reply: FastifyReply, size: CopySize) => Promise<FastifyReply>
 
 /**
  * Photos of the job, by the SHA-256 of their content. `GET /photos/<hash>` says how far one has come, `PUT /photos/<hash>?from=0&size=100` adds a piece of at
- * most 1 MiB and answers when it is on the disk; `GET /photos/<hash>/1600` and `/320` are the cleaned copies.
+ * most 1 MiB and answers when it is on the disk; `GET /photos/<hash>/1600` and `/320` are the cleaned copies. Returns how these are sent.
  */
-export function servePhotos(server: FastifyInstance, { prefix, jobOf }: Place, settings: PhotoSettings = {}): void {
+export function servePhotos(server: FastifyInstance, { prefix, jobOf }: Place, settings: PhotoSettings = {}): SendCopy {
   const reader = settings.cleaner ?? ownCleaner(server, settings)
   const folders = new Map<string, JobPhotos>()
   const open = (folder: string): JobPhotos => {
@@ -66,12 +69,12 @@ export function servePhotos(server: FastifyInstance, { prefix, jobOf }: Place, s
   }
 
   server.get(`${prefix}/photos/:hash`, async (request) => sent(await (await photosOf(request)).incoming.state(hashIn(request))))
-  for (const size of copySizes)
-    server.get(`${prefix}/photos/:hash/${size}`, async (request, reply) => {
-      const copy = await (await photosOf(request)).photos.copy(hashIn(request), size)
-      if (!copy) return refuse(reply, 404, 'no-photo', noPhoto)
-      return copy instanceof Uint8Array ? sendCopy(reply, copy) : sendRefused(reply, { have: 0, done: false, refused: copy })
-    })
+  const sendCopy: SendCopy = async (request, reply, size) => {
+    const copy = await (await photosOf(request)).photos.copy(hashIn(request), size)
+    if (!copy) return refuse(reply, 404, 'no-photo', noPhoto)
+    return copy instanceof Uint8Array ? sendJpeg(reply, copy) : sendRefused(reply, { have: 0, done: false, refused: copy })
+  }
+  for (const size of copySizes) server.get(`${prefix}/photos/:hash/${size}`, (request, reply) => sendCopy(request, reply, size))
   // A scope of its own: nowhere else are bytes taken.
   server.register((scope, _options, registered) => {
     takeBytes(scope)
@@ -87,6 +90,7 @@ export function servePhotos(server: FastifyInstance, { prefix, jobOf }: Place, s
     })
     registered()
   })
+  return sendCopy
 }
 
 function ownCleaner(server: FastifyInstance, { limits }: PhotoSettings): Cleaner {
@@ -139,7 +143,7 @@ function sendRefused(reply: FastifyReply, state: State): FastifyReply {
 }
 
 /** What has the name of a content never changes. */
-const sendCopy = (reply: FastifyReply, copy: Uint8Array): FastifyReply =>
+const sendJpeg = (reply: FastifyReply, copy: Uint8Array): FastifyReply =>
   reply.header('cache-control', 'private, max-age=31536000, immutable').type('image/jpeg').send(copy)
 
 const noFolder =

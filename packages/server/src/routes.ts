@@ -1,16 +1,14 @@
 import type { Extensions } from '@evenhem/job/read'
-import { foundWith } from '@evenhem/site-log'
 import type { FastifyInstance, FastifyRequest } from 'fastify'
-import { answer, jobHasErrors, refuse, tagged } from './answers.ts'
+import { answer, refuse, tagged } from './answers.ts'
 import { listed } from './job-list.ts'
 import type { Jobs, ServedJob } from './jobs.ts'
-import { serveLinks } from './links.ts'
+import { serveLinks, serveShared } from './links.ts'
 import { guestIn } from './live.ts'
 import { serveLog } from './log.ts'
 import { type PhotoSettings, servePhotos } from './photos.ts'
-import { type Reporter, type ReportPhotos, wishesIn } from './report.ts'
-import { linkedPhotos, reportCopies } from './report-photos.ts'
-import { logOwner, readSite } from './site.ts'
+import type { Reporter } from './report.ts'
+import { serveReport } from './report-page.ts'
 import { sendPage } from './viewer.ts'
 
 /** Where the routes of jobs stand, and which job a request is about; it throws the answer when there is none. */
@@ -30,7 +28,7 @@ export interface Serving {
 }
 
 /** All jobs, and the routes of each: at the root where there is one, else under `/jobs/` and the name of its folder. */
-export function serveJobs(server: FastifyInstance, jobs: Jobs, { viewer, report, extensions, photos }: Serving): void {
+export function serveJobs(server: FastifyInstance, jobs: Jobs, serving: Serving): void {
   const jobOf = async ({ params }: FastifyRequest): Promise<ServedJob> => {
     const name = String((params as Text).name ?? '')
     const job = await jobs.named(name)
@@ -39,13 +37,14 @@ export function serveJobs(server: FastifyInstance, jobs: Jobs, { viewer, report,
   }
   const place: Place = { prefix: jobs.areMany ? '/jobs/:name' : '', jobOf }
   server.get('/jobs', async () => ({ jobs: await listed(await jobs.all()) }))
-  if (jobs.areMany) serveNames(server, place, viewer)
+  if (jobs.areMany) serveNames(server, place, serving.viewer)
   serveJob(server, place)
-  serveLog(server, place, extensions)
+  serveLog(server, place, serving.extensions)
   serveLive(server, place)
-  serveReport(server, place, report, extensions)
-  servePhotos(server, place, photos)
-  serveLinks(server, place, { viewer, report, extensions })
+  serveReport(server, place, serving)
+  const sendCopy = servePhotos(server, place, serving.photos)
+  serveLinks(server, place)
+  serveShared(server, place, serving, sendCopy)
 }
 
 /** The page of each of many jobs. */
@@ -82,27 +81,3 @@ function serveLive(server: FastifyInstance, { prefix, jobOf }: Place): void {
 }
 const tooMany =
   'Unexpected number of open pages, expected at most 64; close pages that nobody needs. What is entered here is kept all the same.'
-
-/** Photos through this server, by links from beside the report. */
-async function servedPhotos(file: string): Promise<ReportPhotos> {
-  const folder = logOwner(file)
-  const copies = folder === undefined ? undefined : await reportCopies(folder)
-  if (!copies || copies.size === 0) return {}
-  return { photos: linkedPhotos(copies, (hash) => `photos/${hash}/1600`), pictures: "'self'" }
-}
-
-/** The customer's report: `/report?paper=a4&units=mm&lang=es`. It stands under its own policy, which lets in its one style sheet and nothing else. */
-function serveReport(server: FastifyInstance, { prefix, jobOf }: Place, report: Reporter, extensions: Extensions): void {
-  server.get(`${prefix}/report`, async (request, reply) => {
-    const wishes = wishesIn(request.query as Text)
-    if (typeof wishes === 'string') return refuse(reply, 400, 'wish', wishes)
-    const { file, read } = await (await jobOf(request)).source.read()
-    if (!read.job) return jobHasErrors(reply)
-    const { site } = await readSite(file, read.job, extensions)
-    const { html, policy } = report(read.job, foundWith(read.readings, site), wishes, await servedPhotos(file))
-    return reply
-      .header('content-security-policy', `${policy}; frame-ancestors 'none'`)
-      .type('text/html; charset=utf-8')
-      .send(html)
-  })
-}

@@ -29,6 +29,7 @@ const table = {
   'POST /links': { for: 'desk', body: { name: 'Ana' } },
   'POST /links/revoke': { for: 'desk', body: { id: 'a' } },
   'GET /shared/:token': { for: 'anybody', url: '/shared/a.b' },
+  'GET /shared/:token/photos/:hash': { for: 'anybody', url: '/shared/a.b/photos/0' },
   'GET /photos/:hash': { for: 'paired' },
   'PUT /photos/:hash': { for: 'paired', url: '/photos/0?from=0&size=1', body: {} },
   'GET /photos/:hash/1600': { for: 'paired' },
@@ -46,6 +47,7 @@ const table = {
   'POST /jobs/:name/links': { for: 'desk', url: '/jobs/heron/links', body: { name: 'Ana' } },
   'POST /jobs/:name/links/revoke': { for: 'desk', url: '/jobs/heron/links/revoke', body: { id: 'a' } },
   'GET /jobs/:name/shared/:token': { for: 'anybody', url: '/jobs/heron/shared/a.b' },
+  'GET /jobs/:name/shared/:token/photos/:hash': { for: 'anybody', url: '/jobs/heron/shared/a.b/photos/0' },
   'GET /jobs/:name/report': { for: 'paired', url: '/jobs/heron/report' },
 } as const satisfies Record<string, { for: 'anybody' | 'paired' | 'desk'; url?: string; body?: object }>
 type Name = keyof typeof table
