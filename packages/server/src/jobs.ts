@@ -71,14 +71,15 @@ const isShown = (name: string): boolean => !name.startsWith('.')
 const foldersIn = async (path: string): Promise<ReadonlyMap<string, string>> =>
   new Map((await readdir(path)).filter(isShown).map((name) => [name, join(path, name)]))
 
-/** Whether a folder holds a job that really lies in the folder that is served, with its log and photos: a link must not lead out. */
+const parts = ['log', 'photos', '.evenhem']
+
+/** Whether a folder holds a job that really lies in the folder that is served, with all that is read and written beside it: a link must not lead out. */
 async function isJobWithin(path: string, folder: string): Promise<boolean> {
   const real = (each: string) => realpath(each).catch(() => undefined)
-  const [top, ...found] = await Promise.all(
-    [path, join(folder, 'job.json'), folder, join(folder, 'log'), join(folder, 'photos')].map(real),
+  const [top, own, job, ...others] = await Promise.all(
+    [path, folder, join(folder, 'job.json'), ...parts.map((part) => join(folder, part))].map(real),
   )
-  const [job, own, log = own, photos = own] = found
   const isWithin = (each: string | undefined) => each !== undefined && top !== undefined && isBelow(relative(top, each))
-  return [own, job, log, photos].every(isWithin)
+  return [own, job, ...others.filter((each) => each !== undefined)].every(isWithin)
 }
 const isBelow = (way: string): boolean => way !== '' && way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way)

@@ -121,8 +121,14 @@ test('a job whose log cannot be read is listed as broken, and the others as they
   ])
 })
 
-test('a link that leads out is no job: of the folder, of the job file, of the log, of the photos', async () => {
-  const { built, yard: top } = await yard({ ...two, file: named('File'), log: named('Log'), photos: named('Photos') })
+test('a link that leads out is no job: of the folder, of the job file, of the log, of the photos, of who is let in', async () => {
+  const { built, yard: top } = await yard({
+    ...two,
+    file: named('File'),
+    log: named('Log'),
+    photos: named('Photos'),
+    links: named('Links'),
+  })
   await mkdir(join(top, '../away/log'), { recursive: true })
   await writeFile(join(top, '../away/job.json'), JSON.stringify(named(secret)))
   await symlink('../away', join(top, 'folder'))
@@ -130,8 +136,9 @@ test('a link that leads out is no job: of the folder, of the job file, of the lo
   await symlink('../../away/job.json', join(top, 'file/job.json'))
   await symlink('../../away/log', join(top, 'log/log'))
   await symlink('../../away/log', join(top, 'photos/photos'))
+  await symlink('../../away/log', join(top, 'links/.evenhem'))
   await symlink('heron', join(top, 'within'))
-  for (const name of ['folder', 'file', 'log', 'photos'])
+  for (const name of ['folder', 'file', 'log', 'photos', 'links'])
     for (const part of ['', '/', '/job', '/log', '/report', '/live?by=a'])
       expect((await built.inject(`/jobs/${name}${part}`)).statusCode).toBe(404)
   expect((await built.inject('/jobs')).body).not.toContain(secret)
