@@ -95,7 +95,7 @@ export const photosAdd: Command = {
   run: async ({ subject, subjects: [, ...files], options }, session) => {
     const opened = await photosFolder(subject)
     const window = windowIn(opened, options.window)
-    const record = window === undefined ? undefined : await recorder(opened, window)
+    const record = window === undefined ? undefined : recorder(opened.folder, window)
     const reader = cleaner()
     const photos = photoFolder(opened.folder, { cleaner: reader, original: 'cleaned' in options ? 'drop' : 'keep' })
     const progress = tell(session, files.length)

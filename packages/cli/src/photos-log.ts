@@ -1,8 +1,7 @@
 import type { Place } from '@evenhem/job'
-import { type Line, lastOf, type Site, write } from '@evenhem/site-log'
+import { fold, type Line, lastOf, type Put, write } from '@evenhem/site-log'
 import { type LogWriter, logWriter, readSiteLog } from '@evenhem/site-log/folder'
 import { Trouble } from './command.ts'
-import type { Opened } from './job.ts'
 import { photoPlace } from './photos.ts'
 
 /** How whoever sits at this machine is called in a log. */
@@ -13,19 +12,15 @@ const mostTries = 5
 export type Recorder = (hash: string, shows: string) => Promise<void>
 
 /** Writes into the log of a job's folder as its desk. */
-export async function recorder({ folder, found }: Opened & { readonly folder: string }, window: Place): Promise<Recorder> {
+export function recorder(folder: string, window: Place): Recorder {
   const writer = logWriter(folder)
-  return async (hash, shows) => {
-    const place = photoPlace(window, hash)
-    if (!found || found.site.places.get(place)?.live.length) return
-    await add(writer, folder, found.site, { place, value: shows })
-  }
+  return (hash, shows) => add(writer, folder, { place: photoPlace(window, hash), value: shows })
 }
 
 /** Another process may write as this desk too: then the line is written anew, behind what that one wrote. */
-async function add(writer: LogWriter, folder: string, site: Site, put: { readonly place: Place; readonly value: string }) {
+async function add(writer: LogWriter, folder: string, put: Put): Promise<void> {
   for (let tries = 1; ; tries++) {
-    const added = await writer.add(desk, await linesFor(folder, site, put)).catch(({ code, message }: NodeJS.ErrnoException) => {
+    const added = await writer.add(desk, await linesFor(folder, put)).catch(({ code, message }: NodeJS.ErrnoException) => {
       throw new Trouble('photos-not-kept', { folder, error: code ?? message })
     })
     if (added.is === 'kept') return
@@ -34,13 +29,11 @@ async function add(writer: LogWriter, folder: string, site: Site, put: { readonl
   }
 }
 
-async function linesFor(
-  folder: string,
-  site: Site,
-  put: { readonly place: Place; readonly value: string },
-): Promise<readonly Line[]> {
+/** Behind all that the log holds now; none where something stands at the place. */
+async function linesFor(folder: string, put: Put): Promise<readonly Line[]> {
   const { files } = await readSiteLog(folder)
+  const site = fold(files.flatMap(({ lines }) => lines).map(({ event }) => ({ event, read: event.value })))
+  if (site.places.get(put.place)?.live.length) return []
   const own = files.find(({ device }) => device === desk)
-  const clock = new Date().toISOString()
-  return write({ device: desk, last: lastOf(own?.lines ?? []), clock }, [put], site)
+  return write({ device: desk, last: lastOf(own?.lines ?? []), clock: new Date().toISOString() }, [put], site)
 }

@@ -68,6 +68,13 @@ test('with a window they are recorded there by the names of their files, once, a
   expect((await line('log', job)).out).toMatch(/desk {2}Garden room, Window 1.*Left sill/)
 })
 
+test('the same photo under two names is recorded once, and nothing stands against it', async () => {
+  const bytes = await jpeg(20, 10)
+  const { job, at } = await site({ 'a.jpg': bytes, 'b.jpg': bytes })
+  expect((await line('photos', 'add', job, at('a.jpg'), at('b.jpg'), '--window', 'w1')).code).toBe(0)
+  expect(await logOf(job)).toMatchObject([{ n: 1, value: 'a' }])
+})
+
 test('on a terminal it is told how far it is, and only what was cleaned is kept where that is asked for', async () => {
   const { job, at } = await site({ 'a.jpg': await jpeg(20, 10), 'b.jpg': await jpeg(10, 20) })
   const { err } = await lineWith({ progress: true }, 'photos', 'add', job, at('a.jpg'), at('b.jpg'), '--cleaned')
