@@ -15,16 +15,16 @@ export const logSpanish: Readonly<Record<keyof typeof logEnglish, string>> = {
   'log-signed':
     '{role, select, customer {cliente} other {instalador}} {name}{accepts, select, with {, aceptado con puntos pendientes} without {, aceptado sin puntos pendientes} other {}}{isLeft, select, yes {, se dejó: {left}} other {}}',
   'log-withdrawn': 'retirado',
-  'log-in-conflict': 'contradice a otro valor; pon uno sobre ambos',
+  'log-in-conflict': 'contradice a otro valor; ponga uno sobre ambos',
   'log-left-out': 'omitido, {at}: {why}',
   'log-odd-lines': 'Archivos del registro',
   'merge-added': '{device}: {count, plural, one {# anotación} other {# anotaciones}} de {from}',
   'merge-nothing': 'Nada nuevo en {from}; todo lo que tiene está aquí.',
   'merge-no-folder':
-    'Archivo de trabajo inesperado {file}; se esperaba una carpeta con job.json, donde cabe un registro; nombra su carpeta',
-  'merge-same': 'Carpeta {folder} dos veces; se esperaban dos copias de un trabajo; nombra la otra',
+    'Archivo de trabajo inesperado {file}; se esperaba una carpeta con job.json, donde cabe un registro; nombre su carpeta',
+  'merge-same': 'Carpeta {folder} dos veces; se esperaban dos copias de un trabajo; nombre la otra',
   'merge-other-job':
-    'Número de trabajo inesperado {number} en {folder}; se esperaba {expected}, como en la primera carpeta; no se cambió nada, nombra una copia del mismo trabajo',
+    'Número de trabajo inesperado {number} en {folder}; se esperaba {expected}, como en la primera carpeta; no se cambió nada, nombre una copia del mismo trabajo',
   'merge-failed':
-    'Respuesta inesperada del disco ({error}) en {folder}; se esperaba sitio para el registro; haz sitio o repara el disco y vuelve a unir, que no hace daño',
+    'Respuesta inesperada del disco ({error}) en {folder}; se esperaba sitio para el registro; haga sitio o repare el disco y vuelva a unir, que no hace daño',
 }

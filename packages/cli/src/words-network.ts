@@ -15,7 +15,7 @@ export const networkEnglish = {
     'Unexpected content of {file}, expected the list of paired tablets; put it right, or move it away and pair every tablet again',
   'pair-first':
     'To pair a tablet, open {link} on it, or any address above and enter {code}. The code is good once, for {count, plural, one {# minute} other {# minutes}}; at {address} there are more.',
-  'no-addresses': 'No network has this machine now; tablets find it once one has.',
+  'no-addresses': 'This machine is in no network now; tablets find it once it is in one.',
   'plain-http':
     'This is plain http: others in this network can read what is sent, and a tablet needs this server to open the page again. With --cert and --key neither is so.',
   devices: 'List the tablets that are paired with a folder’s server, or revoke one.',

@@ -18,8 +18,8 @@ export const photosSpanish: Readonly<Record<keyof typeof photosEnglish, string>>
   'photos-done': '{done} de {total} fotos',
   'no-photos': 'Todavía no hay fotos en {folder}; evenhem photos add {folder} <archivos…> las añade.',
   'photos-no-folder':
-    'Archivo de trabajo inesperado {file}; se esperaba una carpeta con job.json, donde caben fotos; nombra su carpeta',
+    'Archivo de trabajo inesperado {file}; se esperaba una carpeta con job.json, donde caben fotos; nombre su carpeta',
   'photos-not-kept':
-    'Respuesta inesperada del disco ({error}) en {folder}; se esperaba sitio para fotos; haz sitio o repara el disco y añádelas de nuevo, que no hace daño',
+    'Respuesta inesperada del disco ({error}) en {folder}; se esperaba sitio para fotos; haga sitio o repare el disco y añádalas de nuevo, que no hace daño',
   'photos-not-recorded': 'Registro inesperado de {folder}; se esperaba uno que acepte anotaciones de este escritorio; {why}',
 }

@@ -5,7 +5,7 @@ import type { LogCode } from './words.ts'
 export const spanishLogWords: Readonly<Record<LogCode, Said>> = {
   'log/no-json': {
     says: 'Línea que no es JSON; se esperaba una anotación',
-    help: 'Se omite; el resto del archivo vale. Recupera la línea de una copia, si la hay.',
+    help: 'Se omite; el resto del archivo vale. Recupere la línea de una copia, si la hay.',
   },
   'log/no-utf-8': {
     says: 'Bytes que no son UTF-8; se esperaba una anotación',
@@ -13,7 +13,7 @@ export const spanishLogWords: Readonly<Record<LogCode, Said>> = {
   },
   'log/odd-json': {
     says: 'Espacios, un nombre repetido o un número con forma rara; se esperaba la línea tal como se escribió',
-    help: 'La línea se omite. Las anotaciones no se editan a mano: pon otro valor sobre el equivocado.',
+    help: 'La línea se omite. Las anotaciones no se editan a mano: ponga otro valor sobre el equivocado.',
   },
   'log/no-event': { says: 'Valor inesperado; se esperaba una anotación: un objeto', help: 'La línea se omite.' },
   'log/strange-member': {
@@ -21,7 +21,7 @@ export const spanishLogWords: Readonly<Record<LogCode, Said>> = {
     help: 'La línea se omite. Quizá la escribió una versión más nueva.',
   },
   'log/member-by': {
-    says: '«by» inesperado en una anotación; se esperaba minúsculas sin acento, cifras y guiones, hasta 40',
+    says: '«by» inesperado en una anotación; se esperaban minúsculas sin acento, cifras y guiones, hasta 40',
     help: 'La línea se omite.',
   },
   'log/member-n': { says: '«n» inesperado en una anotación; se esperaba un número entero desde 1', help: 'La línea se omite.' },
@@ -38,7 +38,7 @@ export const spanishLogWords: Readonly<Record<LogCode, Said>> = {
     help: 'La línea se omite.',
   },
   'log/member-before': {
-    says: '«before» inesperado en una anotación; se esperaba 64 cifras hexadecimales',
+    says: '«before» inesperado en una anotación; se esperaban 64 cifras hexadecimales',
     help: 'La línea se omite.',
   },
   'log/member-place': {
@@ -65,12 +65,12 @@ export const spanishLogWords: Readonly<Record<LogCode, Said>> = {
   'log/twice': { says: 'Línea repetida: la anotación {by}:{n} ya está aquí', help: 'Vale una vez.' },
   'log/clash': {
     says: 'Otro contenido de la anotación {by}:{n}; se esperaba el mismo en todas partes',
-    help: 'Alguien cambió un registro, o dos aparatos tienen el mismo nombre. Averigua qué copia vale; no se cambió nada.',
+    help: 'Alguien cambió un registro, o dos aparatos tienen el mismo nombre. Averigüe qué copia vale; no se cambió nada.',
   },
   'log/gap': { says: 'Anotación número {n} después de la {after}; se esperaba la siguiente', help: 'Faltan líneas; esta vale.' },
   'log/chain': {
     says: 'La línea anterior a la anotación {n} no es aquella tras la que se escribió',
-    help: 'Una línea se cambió o se perdió. Esta vale; compara con una copia del registro.',
+    help: 'Una línea se cambió o se perdió. Esta vale; compárela con una copia del registro.',
   },
   'log/count': {
     says: 'Cuenta {count} de la anotación {n}; se esperaba más de {after}',
