@@ -6,6 +6,7 @@ import { put } from './file.ts'
 import { withJob } from './job.ts'
 import { putPdf } from './report-pdf.ts'
 import { madeCopies, photosBeside, photosInPage } from './report-photos.ts'
+import { sealReport } from './report-seal.ts'
 
 const paper: Option = { says: '--paper', value: 'PAPER', choices: ['a4', 'letter'] }
 const pdf: Option = { says: '--pdf', value: 'FILE' }
@@ -13,9 +14,12 @@ const pdf: Option = { says: '--pdf', value: 'FILE' }
 /** A folder is asked for by its last sign. */
 const isFolder = (out: string): boolean => /[\\/]$/.test(out)
 
+interface PhotosAndFile {
+  readonly photos: ReportPhotos
+  readonly file?: string
+}
 /** The photos of a report and the file that it goes into: a page by itself, or one in a folder with its photos beside it. Throws `Trouble`. */
-async function photosFor(subject: string, out: string | undefined): Promise<{ photos: ReportPhotos; file?: string }> {
-  const folder = logOwner(await jobFile(subject))
+async function photosFor(folder: string | undefined, out: string | undefined): Promise<PhotosAndFile> {
   const copies = folder === undefined ? new Map() : await madeCopies(folder)
   if (out === undefined || !isFolder(out)) return { photos: photosInPage(copies), ...(out === undefined ? {} : { file: out }) }
   const photos = await photosBeside(copies, out).catch(({ code }: NodeJS.ErrnoException) => {
@@ -34,13 +38,16 @@ export const report: Command = {
     withJob(subject, session, async ({ ordered, readings }) => {
       const { language } = session
       const wishes: ReportWishes = { unit: unitIn(options), paper: options.paper as ReportWishes['paper'], language }
+      const folder = logOwner(await jobFile(subject))
+      const seal = async (file?: string) => folder !== undefined && file !== undefined && sealReport(folder, file, session)
       if (options.pdf !== undefined) {
-        const folder = logOwner(await jobFile(subject))
         await putPdf({ ordered, readings, wishes, file: options.pdf, ...(folder === undefined ? {} : { folder }) }, session)
+        await seal(options.pdf)
         if (options.out === undefined) return 0
       }
-      const { photos, file } = await photosFor(subject, options.out)
+      const { photos, file } = await photosFor(folder, options.out)
       await put(reporter(plugins)(ordered, readings, wishes, photos).html, file, session)
+      await seal(file)
       return 0
     }),
 }

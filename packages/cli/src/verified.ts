@@ -4,6 +4,7 @@ import {
   againstSeal,
   type Event,
   fold,
+  hashOf,
   inOrder,
   isFault,
   isSignature,
@@ -15,8 +16,9 @@ import {
 } from '@evenhem/site-log'
 import { readSiteLog, type SiteLog } from '@evenhem/site-log/folder'
 import { Trouble } from './command.ts'
+import { hashOfFile } from './file.ts'
 import { type Opened, why } from './job.ts'
-import { hashOfFile, hashOfText, type Odd, type PhotosLooked, photosLooked, reportLooked } from './verify-files.ts'
+import { type Odd, type PhotosLooked, photosLooked, reportLooked } from './verify-files.ts'
 
 /** A line of the log, and where it stands: a path from the job's folder. */
 export interface Placed extends Line {
@@ -75,7 +77,7 @@ const linesOf = ({ files }: SiteLog): readonly Placed[] =>
   files
     .flatMap(({ device, rows }) =>
       rows.flatMap(({ line }, i) =>
-        line ? [{ ...line, hash: hashOfText(line.text), file: `log/${device}.jsonl`, line: i + 1 }] : [],
+        line ? [{ ...line, hash: hashOf(line.text), file: `log/${device}.jsonl`, line: i + 1 }] : [],
       ),
     )
     .sort((a, b) => inOrder(a.event, b.event))

@@ -40,7 +40,7 @@ evenhem <orden> --help dice más.`,
     'Un JSON Schema (2020-12) del formato y de cada clase y parte que añaden los complementos. Guárdelo junto a job.json y nómbrelo allí como "$schema". Con --catalogue, el de los archivos de catálogo.',
   report: 'Escribe el informe del cliente en una página HTML, o en PDF.',
   'report.more':
-    'La página contiene todo lo que necesita, también las fotos; se abre en cualquier navegador y se imprime en A4 o Carta. --out informe/ escribe una carpeta con la página y las fotos al lado: para una casa cuyas fotos pasan de 30 MB. --pdf informe.pdf escribe en cambio un PDF, etiquetado para lectores de pantalla (PDF/UA-1); con --out también, los dos.',
+    'La página contiene todo lo que necesita, también las fotos; se abre en cualquier navegador y se imprime en A4 o Carta. --out informe/ escribe una carpeta con la página y las fotos al lado: para una casa cuyas fotos pasan de 30 MB. --pdf informe.pdf escribe en cambio un PDF, etiquetado para lectores de pantalla (PDF/UA-1); con --out también, los dos. Un informe que se escribe junto a job.json queda bajo su sello, report.seal.json, que evenhem verify mira.',
   serve: 'Sirve la hoja de un trabajo, o de cada trabajo de una carpeta, a esta máquina; con --network, también a sus tabletas.',
   'serve.more':
     'Escribe la dirección y sirve hasta que se detiene (Ctrl+C). El puerto 0 toma uno libre; si se omite: 4170. De una carpeta sin job.json cuyas carpetas tienen trabajos se sirve la lista de ellos.',

@@ -40,7 +40,7 @@ evenhem <command> --help tells more.`,
     'One JSON Schema (2020-12) of the format and of every kind and part that plugins add. Save it beside job.json and name it there as "$schema". With --catalogue it is that of catalogue files.',
   report: 'Write the customer’s report as one HTML page, or as a PDF.',
   'report.more':
-    'The page holds everything it needs, photos too; it opens in any browser and prints on A4 or Letter. --out report/ writes a folder with the page and its photos beside it: for a house whose photos come to more than 30 MB. --pdf report.pdf writes a PDF instead, tagged for screen readers (PDF/UA-1); with --out as well, both.',
+    'The page holds everything it needs, photos too; it opens in any browser and prints on A4 or Letter. --out report/ writes a folder with the page and its photos beside it: for a house whose photos come to more than 30 MB. --pdf report.pdf writes a PDF instead, tagged for screen readers (PDF/UA-1); with --out as well, both. A report that is written beside job.json is put under its seal, report.seal.json, which evenhem verify looks at.',
   serve: 'Serve the sheet of a job, or of every job in a folder, to this machine; with --network to its tablets too.',
   'serve.more':
     'Prints the address and serves until it is stopped (Ctrl+C). Port 0 takes any that is free; left out: 4170. A folder without job.json whose folders hold jobs is served as a list of them.',

@@ -1,7 +1,9 @@
-import { cp, mkdir, readdir, readFile, truncate, writeFile } from 'node:fs/promises'
+import { cp, mkdir, readdir, readFile, rm, truncate, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
+import { reportLooked } from '../src/verify-files.ts'
 import { example, folder, line } from './line.ts'
+import { shaOf } from './signed.ts'
 
 /** The day at Heron Point, with a small JPEG of 4 by 3 in place of each copy of a photo: nothing is decoded here. */
 async function heronPoint(): Promise<{ readonly job: string; readonly hashes: readonly string[] }> {
@@ -36,4 +38,27 @@ test('photos that come to more than a page may hold are refused, and a folder ta
   expect(page).toContain('img-src data: &#39;self&#39;;')
   expect((await readdir(`${into}photos`)).toSorted()).toEqual(hashes.map((hash) => `${hash}.jpg`).toSorted())
   for (const hash of hashes) expect(page).toContain(`<img src="photos/${hash}.jpg"`)
+})
+
+test('a report beside the job file is put under its seal, each by its bytes, and one that lies elsewhere is not', async () => {
+  const { job } = await heronPoint()
+  const seal = join(job, 'report.seal.json')
+  await rm(seal)
+  await line('report', job, '--out', `${await folder()}/report.html`)
+  expect(await readdir(job)).not.toContain('report.seal.json')
+  const [page, other] = [join(job, 'report.html'), join(job, 'informe.html')]
+  expect((await line('report', job, '--out', page)).out).toBe(`${page}\n${seal}\n`)
+  expect(JSON.parse(await readFile(seal, 'utf8'))).toEqual({ file: 'report.html', sha256: shaOf(await readFile(page)) })
+  await line('report', job, '--out', other, '--lang', 'es')
+  await line('report', job, '--out', page)
+  expect(await reportLooked(job)).toEqual([])
+  for (const [file, name] of [
+    [page, 'report.html'],
+    [other, 'informe.html'],
+  ] as const) {
+    const before = await readFile(file)
+    await writeFile(file, before.subarray(1))
+    expect(await reportLooked(job)).toEqual([{ code: 'verify-report-changed', file: name, values: {} }])
+    await writeFile(file, before)
+  }
 })

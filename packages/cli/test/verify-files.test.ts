@@ -58,6 +58,11 @@ test('a seal of a report leads nowhere but to a report beside it', async () => {
     { file: 'report.html' },
     null,
     7,
+    [],
+    [
+      { file: 'report.html', sha256 },
+      { file: '../report.html', sha256 },
+    ],
   ]
   for (const value of odd) {
     await writeFile(join(job, 'report.seal.json'), JSON.stringify(value))
