@@ -139,6 +139,23 @@ test('photos of 48 megapixels and interlaced ones stay below 600 MB', async () =
   expect(reader.peak()).toBeLessThan(600e6)
 })
 
+test('two photos that are held whole are not held at once', async () => {
+  const file = join(folder(), 'large.png')
+  const picture = 5_500 * 5_500 * 4
+  writeFileSync(file, large(5_500))
+  const peakOf = async (readAll: (read: () => Promise<string>) => Promise<readonly string[]>): Promise<number> => {
+    const reader = cleaner()
+    onTestFinished(reader.close)
+    expect(await readAll(async () => code(await reader.clean(file, 'png')))).toEqual(['cleaned', 'cleaned', 'cleaned'])
+    return reader.peak()
+  }
+  const inTurn = await peakOf(async (read) => [await read(), await read(), await read()])
+  const together = await peakOf((read) => Promise.all([read(), read(), read()]))
+  console.log(`large photos in turn took ${Math.round(inTurn / 1e6)} MB, sent together ${Math.round(together / 1e6)} MB`)
+  expect(inTurn).toBeGreaterThan(picture)
+  expect(together - inTurn).toBeLessThan(picture / 2)
+})
+
 test('HEIC of an encoder that others wrote decodes, in its colours and whatever its size', async () => {
   if (spawnSync('heif-enc', ['--version']).error)
     return console.log('HEIC from heif-enc: not run, since this machine has none; the one in packages/photos/test was made by it')

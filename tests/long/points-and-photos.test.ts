@@ -49,7 +49,7 @@ test('photos are taken without a server, marked, named, and arrive as they were 
   await expect.poll(() => photo.locator('ul li').count()).toBe(2)
   expect(await violations(page, wcag)).toEqual([])
   await page.keyboard.press('Escape')
-  await page.getByText('waits on this tablet').waitFor()
+  await page.locator('photos-view').getByText('waits on this tablet').waitFor()
   expect(await violations(page, wcag)).toEqual([])
 
   await page.reload()
@@ -59,7 +59,15 @@ test('photos are taken without a server, marked, named, and arrive as they were 
   await expect
     .poll(async () => readdir(join(desk.folder, 'photos')).catch(() => []), { timeout: 10_000 })
     .toContain(`${name}.jpg`)
-  await page.getByText('waits on this tablet').waitFor({ state: 'detached' })
+  await page.locator('photos-view').getByText('waits on this tablet').waitFor({ state: 'detached' })
+  // Of several that are taken while one is on its way, all arrive.
+  const more = [Buffer.from(await picture(page, 11)), Buffer.from(await picture(page, 13)), Buffer.from(await picture(page, 17))]
+  await page
+    .getByLabel('Choose pictures')
+    .setInputFiles(more.map((buffer, n) => ({ name: `${n}.jpg`, mimeType: 'image/jpeg', buffer })))
+  const names = more.map((buffer) => `${createHash('sha256').update(buffer).digest('hex')}.jpg`)
+  await expect.poll(() => readdir(join(desk.folder, 'photos')), { timeout: 10_000 }).toEqual(expect.arrayContaining(names))
+  await stands(page, 'In contact with the server').waitFor()
   const small = await fetch(`${desk.address}/photos/${name}/320`)
   expect([small.status, small.headers.get('content-type')]).toEqual([200, 'image/jpeg'])
 })

@@ -35,8 +35,10 @@ export class PhotoBox extends EventTarget {
     this.keeper = keeper
     this.server = server
   }
-  async start(): Promise<void> {
+  /** Takes up what is kept: another tab of this tablet may have taken some too. */
+  async reread(): Promise<void> {
     this.kept = new Map((await this.keeper.photos(this.job)).map((photo) => [photo.hash, photo]))
+    this.dispatchEvent(new Event('change'))
     void this.send()
   }
   close(): void {
@@ -59,6 +61,7 @@ export class PhotoBox extends EventTarget {
     }
     await this.keeper.keepPhoto(photo, bytes)
     this.set(photo)
+    this.dispatchEvent(new Event('kept'))
     void this.send()
     return hash
   }
@@ -74,9 +77,12 @@ export class PhotoBox extends EventTarget {
       ...(kept?.refused ? { refused: kept.refused } : {}),
     }
   }
-  /** Photos that the server has not. */
+  /** How many photos the server has not. */
   get waiting(): number {
-    return [...this.kept.values()].filter(({ sent, refused }) => !sent && !refused).length
+    return this.unsent().length
+  }
+  private unsent(): readonly KeptPhoto[] {
+    return [...this.kept.values()].filter(({ sent, refused }) => !sent && !refused)
   }
 
   /** Sends what waits; once at a time, however often it is asked for. */
@@ -87,11 +93,11 @@ export class PhotoBox extends EventTarget {
     return this.sending
   }
   private async sendAll(): Promise<void> {
-    for (const photo of [...this.kept.values()].filter(({ sent, refused }) => !sent && !refused)) {
+    for (let [next] = this.unsent(); next; [next] = this.unsent()) {
       try {
-        await this.sendOne(photo)
+        await this.sendOne(next)
       } catch {
-        // It goes on when the server answers again.
+        // It goes on the next time that the server is heard.
         return
       }
     }

@@ -38,6 +38,8 @@ export type SentEntry = Omit<Entry, 'refused'> & {
 export interface Contact {
   /** Entries that the server has not confirmed. */
   readonly waiting: number
+  /** Photos that it has not. */
+  readonly photos?: number
   /** When it last answered, in milliseconds. */
   readonly last?: number
   /** It did not answer, or refused: what it said. */

@@ -38,8 +38,8 @@ export class Tablet extends EventTarget {
     const key = keyOf(server.base, copy.served)
     this.site = new SiteStore(key, keeper, server)
     this.photos = new PhotoBox(key, keeper, photoServer(server.base))
-    this.tabs.onmessage = () => void this.site.reread()
-    this.site.addEventListener('kept', () => this.tabs.postMessage('kept'))
+    this.tabs.onmessage = () => void Promise.all([this.site.reread(), this.photos.reread()])
+    for (const kept of [this.site, this.photos]) kept.addEventListener('kept', () => this.tabs.postMessage('kept'))
   }
 
   /** Opens the job at an address. Throws `Refused` when the server has none there, and what fetch throws when nothing is kept either. `waits`: another tab has to be closed first. */
@@ -55,7 +55,7 @@ export class Tablet extends EventTarget {
   /** Takes up what was found, and stays in contact. */
   async start(): Promise<void> {
     const { site, server, keeper, photos } = this
-    await Promise.all([site.start(), photos.start()])
+    await Promise.all([site.start(), photos.reread()])
     this.live = new Live(server.base, await keeper.device(), {
       opened: () => {
         site.hears(true)
@@ -64,7 +64,10 @@ export class Tablet extends EventTarget {
         void this.again()
       },
       lost: () => site.hears(false),
-      still: () => site.hears(true),
+      still: () => {
+        site.hears(true)
+        void photos.send()
+      },
       entries: (entries) => void site.take(entries),
       here: (here) => void this.meets(here),
       job: () => void this.again(),

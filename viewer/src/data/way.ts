@@ -2,7 +2,7 @@ import type { Place, PlacedWindow } from '@evenhem/job'
 
 export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'photos' | 'ladder'
 const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'photos', 'ladder']
-/** What lies over the sheet: the list of findings or of stages, a number's working with the numbers that led to it, the last one shown, or the pad for a place, with how many steps lie behind it. */
+/** What lies over the sheet: the list of findings or of stages, a number's working with the numbers that led to it, the last one shown, the pad for a place, with how many steps lie behind it, a photo, or a point to mend. */
 export type Over =
   | { readonly is: 'nothing' }
   | { readonly is: 'findings' }
@@ -11,6 +11,8 @@ export type Over =
   | { readonly is: 'point'; readonly id: string }
   | { readonly is: 'working'; readonly trail: readonly string[] }
   | { readonly is: 'pad'; readonly at: Place; readonly behind: number }
+/** Whether it takes the whole page, and answers to keys by itself. */
+export const isWhole = ({ is }: Over): boolean => is === 'pad' || is === 'photo' || is === 'point'
 /** Where on a window's sheet somebody is. */
 export interface Way {
   readonly view: View

@@ -8,7 +8,7 @@ import { tabletsAddress } from '../data/way.ts'
 import { deskWords } from '../words/desk.ts'
 import { counted, fill } from '../words.ts'
 import { Media } from './media.ts'
-import { base, buttons } from './shared.ts'
+import { base, buttons, popover } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
 
 const nameOf = ({ name, by }: Here): string => name ?? by
@@ -32,11 +32,12 @@ export class ContactChip extends SpokenElement {
   static override readonly styles = [
     base,
     buttons,
+    popover,
     css`
       :host { display: block; flex: none }
       .chip span { max-width: 150px; overflow: hidden; text-overflow: ellipsis }
       .chip { border-color: transparent; color: var(--ink2); padding: 0 8px }
-      [popover] { position: fixed; inset: 66px 8px auto auto; margin: 0; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); color: var(--ink); max-width: 360px; font-size: 16.5px; line-height: 1.35; padding: 14px 16px }
+      [popover] { max-width: 360px; padding: 14px 16px; font-size: 16.5px; line-height: 1.35 }
       p + p, ul, a { margin-top: 8px }
       p:not(.first), li { color: var(--ink2) }
       a { display: flex; min-height: 48px; align-items: center; color: var(--act); font-weight: 600 }
@@ -53,14 +54,19 @@ export class ContactChip extends SpokenElement {
 
   /** The one thing to know, in words: what waits goes before all. */
   private says(): string {
-    const { waiting, live, last } = this.contact
-    if (waiting > 0) return fill(deskWords().waiting, { n: waiting })
+    const { live, last } = this.contact
+    if (this.waiting > 0) return fill(deskWords().waiting, { n: this.waiting })
     if (live) return deskWords().inContact
     return last === undefined ? deskWords().contactNever : fill(deskWords().noContactSince, { when: clock(last) })
   }
+  /** Entries and photos that the server has not. */
+  private get waiting(): number {
+    return this.contact.waiting + (this.contact.photos ?? 0)
+  }
   /** What stands beside the sign: nothing while all is well. A phone has room for a number. */
   private beside() {
-    const { waiting, live } = this.contact
+    const { waiting } = this
+    const { live } = this.contact
     const here = this.contact.others.filter(({ at }) => at !== '' && at === this.at)
     if (this.narrow.matches) return waiting > 0 ? html`<span>${waiting}</span>` : nothing
     if (waiting > 0 || !live) return html`<span>${waiting > 0 ? this.says() : deskWords().noContact}</span>`
@@ -68,10 +74,13 @@ export class ContactChip extends SpokenElement {
   }
 
   private lines(): readonly string[] {
-    const { waiting, last, live, trouble, lasts } = this.contact
+    const { waiting, photos = 0, last, live, trouble, lasts } = this.contact
     const { lasting } = this
+    const says = deskWords()
     return [
-      waiting > 0 ? counted(waiting, deskWords().contactWaitingOne, deskWords().contactWaiting) : deskWords().allSent,
+      ...(waiting > 0 ? [counted(waiting, says.contactWaitingOne, says.contactWaiting)] : []),
+      ...(photos > 0 ? [counted(photos, says.photosWaitOne, says.photosWait)] : []),
+      ...(this.waiting > 0 ? [] : [says.allSent]),
       ...(last === undefined ? [] : [fill(deskWords().contactLast, { when: clock(last) })]),
       ...(live || trouble === undefined ? [] : [trouble]),
       ...(lasts ? [] : [deskWords().contactForgets]),

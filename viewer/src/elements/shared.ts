@@ -30,6 +30,11 @@ export const buttons = css`
   @media (prefers-reduced-motion: reduce) { .button { transition: none } }
 `
 
+/** What opens below the bar at a touch. */
+export const popover = css`
+  [popover] { position: fixed; inset: 66px 8px auto auto; margin: 0; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); color: var(--ink); padding: 10px }
+`
+
 /** Closes what lies over the sheet. */
 export const closeButton = (
   host: EventTarget,

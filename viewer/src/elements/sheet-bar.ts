@@ -7,7 +7,7 @@ import type { Contact } from '../data/site.ts'
 import { fill, words } from '../words.ts'
 import { Media } from './media.ts'
 import { sentence, sentenceStyle } from './sentence.ts'
-import { base, buttons, tell } from './shared.ts'
+import { base, buttons, popover, tell } from './shared.ts'
 import { SpokenElement } from './spoken-element.ts'
 import './contact-chip.ts'
 
@@ -44,6 +44,7 @@ export class SheetBar extends SpokenElement {
   static override readonly styles = [
     base,
     buttons,
+    popover,
     sentenceStyle,
     css`
       :host { display: flex; align-items: center; gap: 8px; padding: 0 16px 0 8px; border-bottom: 1px solid var(--faint); background: var(--sheet) }
@@ -54,7 +55,6 @@ export class SheetBar extends SpokenElement {
       .on:not([href]) { color: var(--faint) }
       small { display: block; font-size: 14.5px; line-height: 1.25; color: var(--ink2); overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
       h1 { font-size: 23px; line-height: 1.1; font-weight: 600; letter-spacing: -0.005em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
-      [popover] { position: fixed; inset: 66px 8px auto auto; margin: 0; border: 1px solid var(--line); border-radius: 6px; background: var(--sheet); color: var(--ink); padding: 10px }
       [popover]:popover-open { display: flex; gap: 8px }
       @media (max-width: 599px) {
         :host { gap: 2px; padding: 0 6px }

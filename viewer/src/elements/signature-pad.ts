@@ -14,13 +14,14 @@ export const strokePath = (stroke: readonly number[], width: number, height: num
     )
     .join('')
 
-/** Where somebody signs with a finger or a pen. Tells of `signed` with the lines after each of them. */
+/** Where somebody signs with a finger or a pen. Tells of `signed` with all lines after each of them, and after they were cleared. */
 @customElement('signature-pad')
 export class SignaturePad extends SpokenElement {
   @property() name = ''
   @property() clears = ''
-  @state() private strokes: Strokes = []
-  private now?: number[]
+  @property({ attribute: false }) strokes: Strokes = []
+  /** The line that is being drawn. */
+  @state() private now?: readonly number[]
 
   static override readonly styles = [
     base,
@@ -36,7 +37,7 @@ export class SignaturePad extends SpokenElement {
 
   override render() {
     return html`<div class="field" role="img" aria-label=${this.name} @pointerdown=${this.down} @pointermove=${this.move} @pointerup=${this.up} @pointercancel=${this.up}>
-        <svg viewBox="0 0 1000 300" preserveAspectRatio="none" aria-hidden="true"><path class="line" d="M30 235H970" vector-effect="non-scaling-stroke" />${this.strokes.map((stroke) => line(stroke))}</svg></div>
+        <svg viewBox="0 0 1000 300" preserveAspectRatio="none" aria-hidden="true"><path class="line" d="M30 235H970" vector-effect="non-scaling-stroke" />${[...this.strokes, ...(this.now ? [this.now] : [])].map(line)}</svg></div>
       ${this.strokes.length > 0 ? html`<button class="chip" @click=${this.clear}>${this.clears}</button>` : nothing}`
   }
 
@@ -46,22 +47,18 @@ export class SignaturePad extends SpokenElement {
   }
   private down(event: PointerEvent): void {
     ;(event.currentTarget as HTMLElement).setPointerCapture(event.pointerId)
-    this.now = [...this.point(event)]
-    this.strokes = [...this.strokes, this.now]
+    this.now = this.point(event)
   }
   private move(event: PointerEvent): void {
-    if (!this.now) return
-    this.now.push(...this.point(event))
-    this.strokes = [...this.strokes]
+    if (this.now) this.now = [...this.now, ...this.point(event)]
   }
   private up(): void {
-    if (!this.now) return
+    const { now } = this
     this.now = undefined
-    tell(this, 'signed', this.strokes)
+    if (now) tell(this, 'signed', [...this.strokes, now])
   }
   private readonly clear = (): void => {
-    this.strokes = []
-    tell(this, 'signed', this.strokes)
+    tell(this, 'signed', [])
   }
 }
 

@@ -111,11 +111,13 @@ export class EvenhemApp extends LitElement {
   }
   private handOver() {
     const signatures = this.beside?.signaturesIn(this.readings) ?? []
-    return html`<hand-over-page .order=${this.houseOrder()} .signatures=${signatures} @sign=${this.sign}></hand-over-page>`
+    return html`<hand-over-page .order=${this.houseOrder()} .signatures=${signatures} .sign=${this.sign}></hand-over-page>`
   }
-  private readonly sign = ({ detail }: CustomEvent<Signing>): void => {
-    const { served, site } = this
-    if (site && this.beside) void this.putAll([this.beside.signed(detail, served?.hash ?? '', site.entries)], 'untold')
+  /** Whether the signature was kept. An order whose bytes nobody vouches for is not signed. */
+  private readonly sign = async (signing: Signing): Promise<boolean> => {
+    const { served, site, beside } = this
+    if (!site || !beside || served?.hash === undefined) return false
+    return this.putAll([beside.signed(signing, served.hash, site.entries)], 'untold')
   }
   private statePage() {
     const { served, windows, instead } = this
@@ -180,14 +182,17 @@ export class EvenhemApp extends LitElement {
     this.served = tablet.served
     if (!tablet.served.ordered) return
     const { site } = tablet
-    site.addEventListener('contact', () => (this.contact = site.contact))
+    const stands = () => {
+      this.contact = { ...site.contact, photos: tablet.photos.waiting }
+    }
+    site.addEventListener('contact', stands)
+    tablet.photos.addEventListener('change', stands)
     await tablet.start()
     await this.take()
     await scripts
     this.canShow = true
     site.addEventListener('change', () => this.follow())
     tablet.addEventListener('order', () => this.reorder())
-    tablet.photos.addEventListener('change', () => this.requestUpdate())
     this.follow()
     this.lasting = await lasting(() => (this.notice ??= { is: 'needsServer' }))
   }

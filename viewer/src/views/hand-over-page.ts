@@ -19,11 +19,13 @@ import '../elements/signature-pad.ts'
 const roles: readonly Role[] = ['installer', 'customer']
 const acceptances: readonly Acceptance[] = ['without open points', 'with open points']
 
-/** The whole house is handed over: what is done, what is left open, and who signs for it. Tells of `sign`. */
+/** The whole house is handed over: what is done, what is left open, and who signs for it. */
 @customElement('hand-over-page')
 export class HandOverPage extends SpokenElement {
   @property({ attribute: false }) order!: HouseOrder
   @property({ attribute: false }) signatures: readonly Signed[] = []
+  /** Puts a signature; whether it was kept. */
+  @property({ attribute: false }) sign!: (signing: Signing) => Promise<boolean>
   @state() private signer: Role = 'installer'
   @state() private accepts?: Acceptance
   @state() private strokes: Strokes = []
@@ -104,12 +106,12 @@ export class HandOverPage extends SpokenElement {
   private form() {
     const says = handOverWords()
     const isCustomer = this.signer === 'customer'
-    return html`<form @submit=${this.sign}>
+    return html`<form @submit=${this.submit}>
       <fieldset><legend>${says.who}</legend>${roles.map((role) => this.chip(says.roles[role], this.signer === role, () => (this.signer = role)))}</fieldset>
       ${isCustomer ? html`<fieldset><legend>${says.accepts}</legend>${this.acceptable().map((each) => this.chip(says.acceptances[each], this.accepts === each, () => (this.accepts = each)))}</fieldset>` : nothing}
       <label>${says.name}<input name="name" autocomplete="off" maxlength="100" /></label>
       ${isCustomer ? html`<label>${says.leftHere}<input name="left" autocomplete="off" maxlength="300" /></label>` : nothing}
-      <signature-pad .name=${says.pad} .clears=${says.clear} @signed=${(event: CustomEvent<Strokes>) => (this.strokes = event.detail)}></signature-pad>
+      <signature-pad .strokes=${this.strokes} .name=${says.pad} .clears=${says.clear} @signed=${(event: CustomEvent<Strokes>) => (this.strokes = event.detail)}></signature-pad>
       <label class="typed"><input type="checkbox" .checked=${this.typed} @change=${(event: Event) => (this.typed = (event.target as HTMLInputElement).checked)} />${says.typed}</label>
       <p class="quiet">${says.note}</p>
       ${this.wrong === undefined ? nothing : html`<p class="fail" role="alert">${this.wrong}</p>`}
@@ -123,25 +125,26 @@ export class HandOverPage extends SpokenElement {
     return html`<button type="button" class="chip" aria-pressed=${isOn} @click=${choose}>${name}</button>`
   }
 
-  private sign(event: SubmitEvent): void {
+  private async submit(event: SubmitEvent): Promise<void> {
     event.preventDefault()
     const form = event.target as HTMLFormElement
     const filled = new FormData(form)
     const name = String(filled.get('name') ?? '').trim()
-    const left = String(filled.get('left') ?? '').trim()
     this.wrong = this.lacking(name)
     if (this.wrong !== undefined) return
+    if (!(await this.sign(this.signing(name, String(filled.get('left') ?? '').trim())))) return
+    form.reset()
+    this.strokes = []
+    this.typed = false
+  }
+  private signing(name: string, left: string): Signing {
     const { signer: role, strokes, accepts } = this
-    const signing: Signing = {
+    return {
       ...{ role, name, strokes },
       ...(role === 'customer' && accepts ? { accepts } : {}),
       ...(this.typed ? { typed: true } : {}),
       ...(left === '' ? {} : { left }),
     }
-    tell(this, 'sign', signing)
-    form.reset()
-    this.strokes = []
-    this.typed = false
   }
   private lacking(name: string): string | undefined {
     const says = handOverWords()

@@ -1,5 +1,5 @@
 import type { Place, PlacedWindow } from '@evenhem/job'
-import { html, type LitElement, nothing, type PropertyValues } from 'lit'
+import { html, nothing, type PropertyValues } from 'lit'
 import { customElement, property, query, state } from 'lit/decorators.js'
 import { factsOf } from '../data/facts.ts'
 import { formAt } from '../data/form.ts'
@@ -11,51 +11,24 @@ import { isSameOrder, readSheet, type Sheet, type SheetOrder } from '../data/she
 import type { Contact, Entered } from '../data/site.ts'
 import type { SitePhoto } from '../data/site-photos.ts'
 import type { SiteTools } from '../data/tools.ts'
-import {
-  addressOf,
-  deeper,
-  depth,
-  goBack,
-  goTo,
-  houseAddress,
-  readAddress,
-  start,
-  stay,
-  toPad,
-  type View,
-  type Way,
-  wayNow,
-} from '../data/way.ts'
+import { addressOf, deeper, houseAddress, isWhole, readAddress, toPad, type View } from '../data/way.ts'
 import { Media } from '../elements/media.ts'
 import { base } from '../elements/shared.ts'
 import type { Neighbour } from '../elements/sheet-bar.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
-import type { Working } from '../elements/working-panel.ts'
 import { unitNames, words } from '../words.ts'
-import { checksOf, leavesOf } from './leaves.ts'
+import { leavesOf } from './leaves.ts'
 import { opened } from './opened.ts'
 import type { Looking, RoomDrawing } from './room-drawing.ts'
-import {
-  holeSides,
-  marksClosedBy,
-  shownAsks,
-  shownConflicts,
-  shownFaults,
-  shownFinding,
-  shownPins,
-  shownPlace,
-  shownRefused,
-  shownStages,
-  shownStep,
-  shownUnread,
-} from './shown.ts'
+import { holeSides, marksClosedBy, shownAsks, shownFinding, shownPlace, shownStages, shownStep } from './shown.ts'
 import { changeLines } from './shown-changes.ts'
+import { choicesOn, findingsList, workingOf } from './shown-lists.ts'
+import { Walk } from './walk.ts'
+import { wholePage } from './whole-page.ts'
 import { layout } from './window-sheet.css.ts'
 import '../elements/changes-panel.ts'
-import '../elements/findings-list.ts'
 import '../elements/findings-row.ts'
 import '../elements/hole-list.ts'
-import '../elements/pin-cards.ts'
 import '../elements/sheet-bar.ts'
 import '../elements/stage-list.ts'
 import '../elements/step-panel.ts'
@@ -63,11 +36,7 @@ import '../elements/switch-pair.ts'
 import '../elements/title-block.ts'
 import '../elements/working-panel.ts'
 import './hooks-view.ts'
-import './ladder-view.ts'
-import './pad-view.ts'
-import './photo-view.ts'
 import './photos-view.ts'
-import './point-view.ts'
 import './room-drawing.ts'
 
 /** The sheet of one window: drawing first, what was checked, one step, and the way around. */
@@ -85,7 +54,6 @@ export class WindowSheet extends SpokenElement {
   @property({ attribute: false }) lasting?: Lasting
   /** Told anew whenever a photo came or went on its way. */
   @property({ attribute: false }) photos: readonly SitePhoto[] = []
-  @state() private way: Way = start
   @state() private drapery: Looking = 'drawn'
   @state() private panel = 0
   /** The id of the step that is shown: steps may come and go with what is found. */
@@ -93,37 +61,32 @@ export class WindowSheet extends SpokenElement {
   @query('room-drawing') private readonly drawing?: RoomDrawing | null
   private sheet!: Sheet
   private place?: Place
-  private cameFrom?: HTMLElement
-  private leaving: Promise<void> = Promise.resolve()
   private readonly wide = new Media(this, '(min-width: 1000px) and (min-aspect-ratio: 1/1)')
   private readonly narrow = new Media(this, '(max-width: 599px)')
-  // Another address may mean another window: then its order comes, and with it its way.
-  private readonly popped = () => this.isAddressed() && this.arrive(wayNow())
+  private readonly walk = new Walk(this, {
+    address: (view) => this.address(view),
+    isAddressed: () => this.isAddressed(),
+    focusFigure: (of) => this.drawing?.focusFigure(of),
+  })
 
   static override readonly styles = [base, layout]
 
   override connectedCallback(): void {
     super.connectedCallback()
-    addEventListener('popstate', this.popped)
+    const on = <T>(name: string, hear: (detail: T) => void) =>
+      this.addEventListener(name, (event) => hear((event as CustomEvent<T>).detail))
+    const { walk } = this
     this.addEventListener('keydown', this.onKey)
-    this.addEventListener('open-number', (event) => this.open((event as CustomEvent<string>).detail))
-    this.addEventListener('close-working', () => this.close())
-    this.addEventListener('enter-value', (event) => this.enter((event as CustomEvent<Place>).detail))
-    this.addEventListener('put-values', (event) => this.put((event as CustomEvent<readonly Entered[]>).detail))
-    this.addEventListener('open-photo', (event) => {
-      const { detail: hash } = event as CustomEvent<string>
-      void this.go((way) => ({ ...way, over: { is: 'photo', hash } }))
-    })
-    this.addEventListener('open-point', (event) => this.toPoint((event as CustomEvent<string>).detail))
-    this.addEventListener('new-point', (event) => void this.newPoint((event as CustomEvent<SitePhoto | null>).detail))
-    this.addEventListener('open-photos', () => this.show('photos'))
-    this.addEventListener('open-stages', () => this.go((way) => ({ ...way, over: { is: 'stages' } })))
-    this.addEventListener('open-findings', () => this.go((way) => ({ ...way, over: { is: 'findings' } })))
-  }
-
-  override disconnectedCallback(): void {
-    removeEventListener('popstate', this.popped)
-    super.disconnectedCallback()
+    on<string>('open-number', (of) => this.open(of))
+    on('close-working', () => walk.close())
+    on<Place>('enter-value', (at) => this.enter(at))
+    on<readonly Entered[]>('put-values', (entered) => void this.tools.put(entered))
+    on<string>('open-photo', (hash) => walk.over({ is: 'photo', hash }))
+    on<string>('open-point', (id) => walk.over({ is: 'point', id }))
+    on<SitePhoto | null>('new-point', (photo) => void this.newPoint(photo))
+    on('open-photos', () => this.show('photos'))
+    on('open-stages', () => walk.over({ is: 'stages' }))
+    on('open-findings', () => walk.over({ is: 'findings' }))
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -133,12 +96,11 @@ export class WindowSheet extends SpokenElement {
     document.title = `${this.sheet.room.name}, ${this.sheet.window.name}`
   }
 
-  /** Goes on with the first step that is not done. A working that was open before is not opened by itself. */
+  /** Goes on with the first step that is not done. */
   private takeUp(): void {
     const { place, plan } = this.sheet
     this.place = place
-    this.way = { ...wayNow(), over: { is: 'nothing' } }
-    stay(this.way)
+    this.walk.takeUp()
     this.panel = 0
     const next = plan.steps.find((step) => !step.done) ?? plan.steps.at(-1)
     this.stepShown = next ? stepId(next) : ''
@@ -156,13 +118,14 @@ export class WindowSheet extends SpokenElement {
   override render() {
     const { sheet, way } = this
     const covered = way.over.is !== 'nothing' && !this.wide.matches
-    if (way.view === 'ladder') return this.ladder()
-    if (way.over.is === 'pad') return this.pad(way.over.at)
-    if (way.over.is === 'photo') return this.photo(way.over.hash)
-    if (way.over.is === 'point') return this.point(way.over.id)
+    const whole = wholePage(way, { sheet, photos: this.photos, tools: this.tools, back: () => this.walk.leave(1) })
+    return whole ?? this.bare(covered)
+  }
+  private bare(covered: boolean) {
+    const { sheet, way } = this
     return html`
       <sheet-bar .contact=${this.contact} .lasting=${this.lasting} .windows=${this.windows} .at=${sheet.place} .over=${this.narrow.matches ? sheet.room.name : this.overTitle()} .heading=${this.narrow.matches ? sheet.window.name : `${sheet.room.name}, ${sheet.window.name}`} .unit=${unitNames(sheet.unit, sheet.ordered.units)}
-        .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.leave(1)}>
+        .light=${this.light} .house=${houseAddress} .previous=${this.neighbour(-1)} .following=${this.neighbour(1)} ?inside=${way.over.is !== 'nothing' || way.view !== 'drawing'} @go-back=${() => this.walk.leave(1)}>
         ${this.wide.matches ? this.viewSwitch() : nothing}
       </sheet-bar>
       ${this.overlay()}
@@ -179,41 +142,20 @@ export class WindowSheet extends SpokenElement {
     return other && { name: `${other.room.name}, ${other.window.name}`, address: addressOf(other, way.view) }
   }
 
-  private ladder() {
-    return html`<ladder-view .sheet=${this.sheet} @go-back=${() => this.leave(1)}></ladder-view>`
-  }
-
-  private pad(at: Place) {
-    return html`<pad-view .sheet=${this.sheet} .at=${at} .tools=${this.tools} @go-back=${() => this.leave(1)}></pad-view>`
-  }
-  private photo(hash: string) {
-    const photo = this.photos.find((each) => each.hash === hash)
-    return html`<photo-view .sheet=${this.sheet} .photo=${photo} .tools=${this.tools} @go-back=${() => this.leave(1)}></photo-view>`
-  }
-  private point(id: string) {
-    const { sheet, photos, tools } = this
-    const point = pointBy(id, pointsIn(sheet.plan), sheet.place)
-    return html`<point-view .sheet=${sheet} .point=${point} .photos=${photos} .tools=${tools} @go-back=${() => this.leave(1)}></point-view>`
-  }
-  private toPoint(id: string): void {
-    void this.go((way) => ({ ...way, over: { is: 'point', id } }))
-  }
   /** A point that a photo shows is there at once, any other with the first thing that is said of it. */
   private async newPoint(photo: SitePhoto | null): Promise<void> {
     const { plan, place } = this.sheet
     const points = pointsIn(plan)
     const id = newPointId(points)
-    if (!photo || (await this.tools.put(putShown(pointBy(id, points, place), photo), 'untold'))) this.toPoint(id)
+    if (!photo || (await this.tools.put(putShown(pointBy(id, points, place), photo), 'untold')))
+      this.walk.over({ is: 'point', id })
   }
   private enter(at: Place): void {
-    void this.go((way) => toPad(way, at))
-  }
-  private put(entered: readonly Entered[]): void {
-    void this.tools.put(entered)
+    void this.walk.go((way) => toPad(way, at))
   }
 
   private show(view: View): void {
-    void this.go(() => ({ view, over: { is: 'nothing' } }))
+    void this.walk.go(() => ({ view, over: { is: 'nothing' } }))
   }
 
   private main() {
@@ -243,46 +185,27 @@ export class WindowSheet extends SpokenElement {
   /** Below the drawing, or beside a wide one: what was checked, or the holes. */
   private beside() {
     if (this.way.view === 'drawing') return this.findings()
-    if (this.way.view === 'level' || this.way.view === 'hem') return this.choices(this.way.view)
+    if (this.way.view === 'level' || this.way.view === 'hem') return choicesOn(this.sheet, this.way.view)
     return this.way.view === 'marks'
       ? html`<hole-list .sides=${holeSides(this.sheet)} .closed=${marksClosedBy(this.sheet)} @open-ladder=${() => this.show('ladder')}></hole-list>`
       : nothing
-  }
-
-  /** What is decided on the drawing of level or hem: its findings, with what may be done about each. */
-  private choices(view: 'level' | 'hem') {
-    const findings = checksOf(this.sheet, view).map(shownFinding(this.sheet))
-    if (findings.length === 0) return html`<p class="hint">${words.nothingRead}</p>`
-    return html`${view === 'hem' ? html`<pin-cards .panels=${shownPins(this.sheet)}></pin-cards>` : nothing}<findings-list embedded .heading=${words[view]} .findings=${findings}></findings-list>`
   }
 
   private findings() {
     const findings = this.sheet.plan.checks.map(shownFinding(this.sheet))
     if (!this.wide.matches)
       return html`<findings-row .next=${shownAsks(this.sheet)[0]} .findings=${findings} .faults=${this.sheet.plan.faults.length}>${this.viewSwitch()}</findings-row>`
-    return this.way.over.is === 'nothing' ? this.findingsList(true) : nothing
-  }
-
-  private findingsList(embedded: boolean) {
-    const { sheet } = this
-    return html`<findings-list ?embedded=${embedded} .findings=${sheet.plan.checks.map(shownFinding(sheet))} .asks=${shownAsks(sheet)} .faults=${shownFaults(sheet)} .unread=${[...shownRefused(sheet, this.tools), ...shownUnread(sheet)]} .conflicts=${shownConflicts(sheet, this.tools)}></findings-list>`
+    return this.way.over.is === 'nothing' ? findingsList(this.sheet, this.tools, true) : nothing
   }
 
   private overlay() {
     const { over } = this.way
-    if (over.is === 'nothing') return nothing
-    if (over.is === 'findings') return html`<div class="over">${this.findingsList(false)}</div>`
-    if (isWhole(over)) return nothing
+    if (over.is === 'findings') return html`<div class="over">${findingsList(this.sheet, this.tools, false)}</div>`
     if (over.is === 'stages')
       return html`<div class="over"><stage-list .stages=${shownStages(this.sheet, this.stepShown)} @go-to-step=${(event: CustomEvent<string>) => this.toStep(event.detail)}></stage-list></div>`
-    const working = this.working(over.trail)
-    return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => this.leave(over.trail.length - 1 - event.detail)}></working-panel></div>`
-  }
-
-  private working(trail: readonly string[]): Working | undefined {
-    const steps = trail.map((of) => ({ of, working: opened(this.sheet, of, this.wide.matches ? 138 : undefined, this.tools) }))
-    const last = steps.at(-1)?.working
-    return last && { ...last, trail: steps.slice(0, -1).map(({ of, working }) => ({ of, title: working?.title ?? '' })) }
+    if (over.is !== 'working') return nothing
+    const working = workingOf(this.sheet, over.trail, this.tools, this.wide.matches ? 138 : undefined)
+    return html`<div class="over"><working-panel .working=${working} @back-to=${(event: CustomEvent<number>) => this.walk.leave(over.trail.length - 1 - event.detail)}></working-panel></div>`
   }
 
   /** What is drawn: the marks, the wall, or the window seen from above. */
@@ -321,7 +244,7 @@ export class WindowSheet extends SpokenElement {
 
   private toStep(id: string): void {
     this.stepShown = id
-    this.close()
+    this.walk.close()
   }
   private moveStep(by: number): void {
     const { steps } = this.sheet.plan
@@ -338,26 +261,21 @@ export class WindowSheet extends SpokenElement {
   }
 
   private open(of: string): void {
-    if (opened(this.sheet, of)) void this.go((way) => deeper(way, of))
+    if (opened(this.sheet, of)) void this.walk.go((way) => deeper(way, of))
     // What nobody knows yet can be read.
     else if (formAt(of)) this.enter(of)
   }
 
-  private close(): void {
-    this.leave(depth(this.way))
-  }
-
-  private leave(steps: number): void {
-    if (steps > 0) this.leaving = goBack(steps).then((wentBack) => (wentBack ? undefined : this.startAgain()))
-  }
-
   private readonly onKey = (event: KeyboardEvent): void => {
-    // The pad answers by itself.
+    // What takes the whole page answers by itself.
     if (event.key !== 'Escape' || this.way.over.is === 'nothing' || isWhole(this.way.over)) return
     event.preventDefault()
-    this.close()
+    this.walk.close()
   }
 
+  private get way() {
+    return this.walk.way
+  }
   private address(view: View): string {
     const { room, window, place } = this.sheet
     return addressOf({ room, window, place }, view)
@@ -370,48 +288,4 @@ export class WindowSheet extends SpokenElement {
   private hasHoles(): boolean {
     return factsOf(this.sheet.plan, 'drapery/holes@1').some(({ value }) => value.length > 0) && !marksClosedBy(this.sheet)
   }
-
-  private startAgain(): void {
-    stay(start, this.address('drawing'))
-    this.arrive(start)
-  }
-
-  /** Whoever touches twice quickly gets both, one after the other: a way back that is under way ends first. */
-  private async go(step: (way: Way) => Way): Promise<void> {
-    await this.leaving
-    const way = step(this.way)
-    if (way === this.way) return
-    if (this.way.over.is === 'nothing' && way.over.is !== 'nothing') this.cameFrom = focused()
-    goTo(way, this.address(way.view))
-    this.arrive(way)
-  }
-
-  /** Shows where the history stands now, and takes the focus along. */
-  private arrive(way: Way): void {
-    const before = this.way
-    this.way = way
-    void this.updateComplete.then(() => this.moveFocus(before))
-  }
-
-  private moveFocus(before: Way): void {
-    if (this.way.over.is !== 'nothing' && !isWhole(this.way.over))
-      this.renderRoot.querySelector<LitElement>('.over > *')?.updateComplete.then(() => this.overTitleElement()?.focus())
-    else if (before.over.is === 'working' && !this.cameFrom?.isConnected) this.drawing?.focusFigure(before.over.trail[0] ?? '')
-    else if (before.over.is !== 'nothing') this.cameFrom?.focus()
-  }
-
-  private overTitleElement(): HTMLElement | null | undefined {
-    return this.renderRoot.querySelector('.over > *')?.shadowRoot?.querySelector<HTMLElement>('h2')
-  }
-}
-
-/** Whether it takes the whole page, and answers to keys by itself. */
-const isWhole = (over: Way['over']): over is Extract<Way['over'], { is: 'pad' | 'photo' | 'point' }> =>
-  over.is === 'pad' || over.is === 'photo' || over.is === 'point'
-
-/** What has the focus, however deep in shadow roots. */
-function focused(): HTMLElement | undefined {
-  let element = document.activeElement
-  while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement
-  return element instanceof HTMLElement || element instanceof SVGElement ? (element as HTMLElement) : undefined
 }
