@@ -1,9 +1,8 @@
 import sharp, { type Sharp } from 'sharp'
-import type { Format } from './format.ts'
 import { decodeHeic } from './heic.ts'
-import type { Limits } from './limits.ts'
-import type { Cleaned } from './messages.ts'
+import type { Cleaned, Errand } from './messages.ts'
 import { type Refused, refusedFor } from './refused.ts'
+import { isHeavy } from './weight.ts'
 
 // Everything else that the library could read stays closed, whatever the content says.
 sharp.block({ operation: ['VipsForeignLoad'] })
@@ -12,16 +11,20 @@ sharp.unblock({
 })
 sharp.cache(false)
 
-type Most = Pick<Limits, 'mostPixels'>
 const quality = 80
 
 /**
- * The two copies of a photo: upright, on white where it was transparent, in sRGB, with neither profile nor any other data beside the picture. Never throws:
- * what cannot be read is refused.
+ * The two copies of a photo: upright, on white where it was transparent, in sRGB, with neither profile nor any other data beside the picture. `heavy`, and
+ * nothing done, where it would hold so much that nothing may be read beside it, and something may be. Never throws: what cannot be read is refused.
  */
-export async function clean(file: string, format: Format, limits: Most): Promise<Cleaned | Refused> {
+export async function clean({ file, format, limits, isAlone }: Errand): Promise<Cleaned | Refused | 'heavy'> {
   try {
-    return (await tooMany(file, limits)) ?? (await copiesOf(await opened(file, format, limits)))
+    const head = await sharp(file, { limitInputPixels: false }).metadata()
+    const pixels = head.width * head.height
+    if (pixels > limits.mostPixels)
+      return refusedFor('photo/too-many-pixels', { pixels: mega(pixels), most: limits.mostPixels / 1e6 })
+    if (!isAlone && isHeavy(format, head, limits)) return 'heavy'
+    return format === 'heic' ? await copiesOf(await decodeHeic(file, limits.mostPixels)) : await copiesOf(opened(file, limits))
   } catch {
     return refusedFor('photo/damaged')
   }
@@ -29,15 +32,8 @@ export async function clean(file: string, format: Format, limits: Most): Promise
 
 const mega = (pixels: number): number => Math.ceil(pixels / 100_000) / 10
 
-/** Told by its head, before anything is decoded. */
-async function tooMany(file: string, { mostPixels }: Most): Promise<Refused | undefined> {
-  const { width, height } = await sharp(file, { limitInputPixels: false }).metadata()
-  if (width * height <= mostPixels) return undefined
-  return refusedFor('photo/too-many-pixels', { pixels: mega(width * height), most: mostPixels / 1e6 })
-}
-
-const opened = async (file: string, format: Format, { mostPixels }: Most): Promise<Sharp> =>
-  format === 'heic' ? decodeHeic(file, mostPixels) : sharp(file, { failOn: 'warning', limitInputPixels: mostPixels }).autoOrient()
+const opened = (file: string, { mostPixels }: Errand['limits']): Sharp =>
+  sharp(file, { failOn: 'warning', limitInputPixels: mostPixels }).autoOrient()
 
 const within = (size: number) => ({ width: size, height: size, fit: 'inside', withoutEnlargement: true }) as const
 

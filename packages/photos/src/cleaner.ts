@@ -1,4 +1,3 @@
-import { closeSync, openSync, readSync, statSync } from 'node:fs'
 import { type Entry, entry } from './entry.ts'
 import type { Format } from './format.ts'
 import { type Limits, usualLimits } from './limits.ts'
@@ -8,7 +7,7 @@ import { type Refused, refusedFor } from './refused.ts'
 
 export type { Cleaned } from './messages.ts'
 
-/** Decodes photos in a process of its own, two at a time, and makes their cleaned copies. */
+/** Decodes photos in a process of its own, two at a time or, where one needs much memory, by itself, and makes their cleaned copies. */
 export interface Cleaner {
   /**
    * The copies of a photo: upright, in sRGB, and nothing in them but the picture. What cannot be read, or only at too high a cost, is refused. Throws when the
@@ -20,30 +19,11 @@ export interface Cleaner {
   readonly close: () => void
 }
 
-const heavyBytes = { jpg: 8_000_000, webp: 4_000_000, png: 8_000_000 }
-/** Whether a photo may need so much memory that nothing is read beside it: HEIC and interlaced PNG are decoded in one piece. A file that is not there is for the process to say. */
-function isHeavy(file: string, format: Format): boolean {
-  if (format === 'heic') return true
-  const size = statSync(file, { throwIfNoEntry: false })?.size ?? 0
-  return size > heavyBytes[format] || (format === 'png' && size > 29 && isInterlaced(file))
-}
-/** The last byte of a PNG's header says so. */
-function isInterlaced(file: string): boolean {
-  const head = new Uint8Array(29)
-  const opened = openSync(file, 'r')
-  try {
-    readSync(opened, head)
-  } finally {
-    closeSync(opened)
-  }
-  return head[28] === 1
-}
-
 interface Task {
   readonly file: string
   readonly format: Format
   /** Nothing else is read beside it. */
-  alone: boolean
+  isAlone: boolean
   readonly done: (cleaned: Cleaned | Refused) => void
   readonly failed: (error: Error) => void
 }
@@ -59,8 +39,8 @@ export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): 
   let idle: NodeJS.Timeout | undefined
   let [peak, isClosed] = [0, false]
 
-  const fits = ({ alone }: Task): boolean =>
-    running.size === 0 || (!alone && running.size < mostAtOnce && ![...running].some((each) => each.alone))
+  const fits = ({ isAlone }: Task): boolean =>
+    running.size === 0 || (!isAlone && running.size < mostAtOnce && ![...running].some((each) => each.isAlone))
 
   function goOn(): void {
     clearTimeout(idle)
@@ -84,9 +64,12 @@ export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): 
     const answer = await reader.read(task)
     if (!answer || !running.delete(task)) return
     peak = Math.max(peak, answer.peak)
-    task.done(answer.cleaned)
+    if (answer.cleaned === 'heavy') again(task)
+    else task.done(answer.cleaned)
     goOn()
   }
+  /** Before all others, and with nothing beside it. */
+  const again = (task: Task): void => void waiting.unshift(Object.assign(task, { isAlone: true }))
 
   /** A process that ends takes what it was reading with it. Of two photos nobody knows which one it was, so each is read again by itself. */
   function ended(end: Ended): void {
@@ -96,7 +79,7 @@ export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): 
     const [only] = tasks
     if (end.is === 'not-started') for (const { failed } of [...tasks, ...waiting.splice(0)]) failed(new Error(end.why))
     else if (only && tasks.length === 1) only.done(refusal(end.is))
-    else for (const task of tasks.reverse()) waiting.unshift(Object.assign(task, { alone: true }))
+    else for (const task of tasks.reverse()) again(task)
     goOn()
   }
   const refusal = (why: Exclude<Ended['is'], 'not-started'>): Refused => {
@@ -108,7 +91,7 @@ export function cleaner(given: Partial<Limits> = {}, program: Entry = entry()): 
   const clean: Cleaner['clean'] = (file, format) =>
     new Promise((done, failed) => {
       if (isClosed) throw new Error(closed)
-      waiting.push({ file, format, alone: isHeavy(file, format), done, failed })
+      waiting.push({ file, format, isAlone: false, done, failed })
       goOn()
     })
 

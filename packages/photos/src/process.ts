@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { Worker } from 'node:worker_threads'
 import { clean } from './clean.ts'
 import type { Answer, Errand } from './messages.ts'
@@ -14,9 +15,20 @@ const watch = (most: number): Worker =>
 const say = (answer: Answer): void => void process.send?.(answer)
 const kibibyte = 1024
 
-process.on('message', async ({ id, file, format, limits }: Errand) => {
-  const cleaned = await clean(file, format, limits)
-  say({ is: 'done', id, cleaned, peak: process.resourceUsage().maxRSS * kibibyte })
+/** The most bytes that this process has held. Linux counts in `maxRSS` what its parent held when it started this one, and in `VmHWM` not (from memory). */
+function peak(): number {
+  try {
+    const [, held] = /^VmHWM:\s*(\d+) kB$/m.exec(readFileSync('/proc/self/status', 'utf8')) ?? []
+    if (held !== undefined) return Number(held) * kibibyte
+  } catch {
+    // A system without such a file.
+  }
+  return process.resourceUsage().maxRSS * kibibyte
+}
+
+process.on('message', async (errand: Errand) => {
+  const cleaned = await clean(errand)
+  say({ is: 'done', id: errand.id, cleaned, peak: peak() })
 })
 process.once('disconnect', () => process.exit())
 // Ctrl+C reaches every process of a terminal. This one ends with its parent, which may have a photo to finish first.

@@ -1,6 +1,5 @@
 import { type ChildProcess, fork } from 'node:child_process'
 import type { Entry } from './entry.ts'
-import type { Format } from './format.ts'
 import type { Limits } from './limits.ts'
 import type { Answer, Errand } from './messages.ts'
 
@@ -13,7 +12,7 @@ export type Done = Extract<Answer, { is: 'done' }>
 /** The process that decodes, from its start to its end. */
 export interface Reader {
   /** What came of a photo; undefined when the process ended before. */
-  readonly read: (photo: { readonly file: string; readonly format: Format }) => Promise<Done | undefined>
+  readonly read: (photo: Pick<Errand, 'file' | 'format' | 'isAlone'>) => Promise<Done | undefined>
   /** Whether this process waits for it before it ends itself. */
   readonly hold: (isHeld: boolean) => void
   readonly end: () => void
@@ -62,10 +61,10 @@ export function startReader(program: Entry, limits: Limits, ended: (end: Ended) 
     isLate = true
     child.kill('SIGKILL')
   }
-  const read: Reader['read'] = ({ file, format }) =>
+  const read: Reader['read'] = ({ file, format, isAlone }) =>
     new Promise((done) => {
       const id = ++last
-      const errand: Errand = { id, file, format, limits }
+      const errand: Errand = { id, file, format, limits, isAlone }
       open.set(id, { done })
       void ready.then((is) => {
         const mine = open.get(id)

@@ -22,6 +22,13 @@ test('photos are read two at a time, and HEIC by itself', async () => {
   expect(await all(made, 'a.heic', 'b.heic', 'c.heic')).toEqual(Array(3).fill('read beside 0'))
 })
 
+test('what is heavy is read with nothing beside it, whatever comes before and after', async () => {
+  const made = reading()
+  const [, first, , second] = await all(made, 'a.jpg', 'heavy.jpg', 'b.jpg', 'heavy.webp', 'c.jpg', 'd.jpg')
+  expect([first, second]).toEqual(['read beside 0', 'read beside 0'])
+  expect(await all(made, 'heavy-1.jpg', 'heavy-2.jpg', 'a.jpg')).toEqual(Array(3).fill('read beside 0'))
+})
+
 test('one process reads many photos, and another one comes after a crash', async () => {
   const made = reading()
   const pid = async () => ((await made.clean('a.jpg', 'jpg')) as Cleaned).small[0]
