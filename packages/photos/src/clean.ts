@@ -1,4 +1,4 @@
-import sharp, { type Sharp } from 'sharp'
+import sharp, { type FailOnOptions, type Sharp } from 'sharp'
 import { decodeHeic } from './heic.ts'
 import type { Cleaned, Errand } from './messages.ts'
 import { type Refused, refusedFor } from './refused.ts'
@@ -24,7 +24,7 @@ export async function clean({ file, format, limits, isAlone }: Errand): Promise<
     if (pixels > limits.mostPixels)
       return refusedFor('photo/too-many-pixels', { pixels: mega(pixels), most: limits.mostPixels / 1e6 })
     if (!isAlone && isHeavy(format, head, limits)) return 'heavy'
-    return format === 'heic' ? await copiesOf(await decodeHeic(file, limits.mostPixels)) : await copiesOf(opened(file, limits))
+    return format === 'heic' ? await copiesOf(await decodeHeic(file, limits.mostPixels)) : await read(file, limits)
   } catch {
     return refusedFor('photo/damaged')
   }
@@ -32,8 +32,17 @@ export async function clean({ file, format, limits, isAlone }: Errand): Promise<
 
 const mega = (pixels: number): number => Math.ceil(pixels / 100_000) / 10
 
-const opened = (file: string, { mostPixels }: Errand['limits']): Sharp =>
-  sharp(file, { failOn: 'warning', limitInputPixels: mostPixels }).autoOrient()
+const opened = (file: string, { mostPixels }: Errand['limits'], failOn: FailOnOptions): Sharp =>
+  sharp(file, { failOn, limitInputPixels: mostPixels }).autoOrient()
+
+/** Whatever a decoder remarks on is damage, but for one thing: then only what it takes for an error is, and an end before its time. */
+const read = (file: string, limits: Errand['limits']): Promise<Cleaned> =>
+  copiesOf(opened(file, limits, 'warning')).catch((error: Error) => {
+    if (error.message.trim() !== oddScan) throw error
+    return copiesOf(opened(file, limits, 'error'))
+  })
+/** Widespread phones write numbers into the head of a sequential scan that decoders do not use; the picture is whole (read: issue 1578 of the library). */
+const oddScan = 'VipsJpeg: Invalid SOS parameters for sequential JPEG'
 
 const within = (size: number) => ({ width: size, height: size, fit: 'inside', withoutEnlargement: true }) as const
 

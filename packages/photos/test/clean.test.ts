@@ -82,3 +82,15 @@ test('an interlaced PNG of two bytes for each number weighs twice as much', () =
   expect(heldOf('png', { ...head, depth: 'uchar' })).toBe(400)
   expect(heldOf('png', { ...head, depth: 'ushort' })).toBe(800)
 })
+
+/** The numbers in the head of the scan that decoders of sequential pictures do not use, as some phones write them. */
+function withOddScan(photo: Buffer): Buffer {
+  const at = photo.indexOf(Buffer.from([0xff, 0xda]))
+  photo[at + 6 + 2 * (photo[at + 4] ?? 0)] = 0
+  return photo
+}
+test('numbers of a scan that nobody uses are no damage; an end before its time is, beside them too', async () => {
+  const odd = withOddScan(await jpeg())
+  expect(await said('jpg', odd, false)).toBe('cleaned')
+  expect(await said('jpg', odd.subarray(0, -200), false)).toBe('photo/damaged')
+})
