@@ -4,6 +4,8 @@ import { fileURLToPath } from 'node:url'
 import { windowsOf } from '@evenhem/job'
 import { editAt, readJob } from '@evenhem/job/read'
 import { cataloguesOf } from '@evenhem/server'
+import { signaturesAt } from '@evenhem/site-log'
+import { readSiteLog } from '@evenhem/site-log/folder'
 import { hint } from './arguments.ts'
 import { type Command, Trouble } from './command.ts'
 import { mustBeFree, mustBeSame, ownCatalogueSchema, ownSchema, startCatalogue, startFolder } from './folder.ts'
@@ -45,19 +47,29 @@ async function cataloguesFor(folder: string, name: string, text: string): Promis
   })
 }
 
-/** What was found goes along: the log and its photos. */
-async function copyFound(name: string, folder: string): Promise<readonly string[]> {
-  const there = await Promise.all(['log', 'photos'].map((part) => filesOf(`${name}/${part}`)))
-  for (const file of there.flat()) {
-    const to = join(folder, file.slice(name.length + 1))
-    await mkdir(dirname(to), { recursive: true })
-    await copyFile(home + file, to)
-  }
-  return there.flat().map((file) => join(folder, file.slice(name.length + 1)))
+/** What goes along with the job, as paths from its folder: what was found, which is the log and its photos, and the report that was signed. */
+async function found(name: string): Promise<readonly string[]> {
+  const [own, log, photos] = await Promise.all(['.', 'log', 'photos'].map((part) => filesOf(name, part)))
+  return [...(log ?? []), ...(photos ?? []), ...(own ?? []).filter((file) => /^report\./.test(file))]
 }
-const filesOf = async (at: string): Promise<readonly string[]> => {
-  const entries = await readdir(home + at, { withFileTypes: true }).catch(() => [])
-  return entries.flatMap((entry) => (entry.isFile() ? [`${at}/${entry.name}`] : [])).sort()
+const filesOf = async (name: string, part: string): Promise<readonly string[]> => {
+  const entries = await readdir(join(home, name, part), { withFileTypes: true }).catch(() => [])
+  return entries.flatMap((entry) => (entry.isFile() ? [join(part, entry.name)] : [])).sort()
+}
+
+async function copyFound(name: string, folder: string, files: readonly string[]): Promise<readonly string[]> {
+  for (const file of files) {
+    await mkdir(dirname(join(folder, file)), { recursive: true })
+    await copyFile(join(home, name, file), join(folder, file))
+  }
+  return files.map((file) => join(folder, file))
+}
+
+/** A job that somebody signed stays as it is, byte for byte; any other names the schema that is written beside it. */
+async function copied(name: string, text: string): Promise<string> {
+  const { files } = await readSiteLog(join(home, name))
+  const isSigned = files.some(({ lines }) => lines.some(({ event }) => event.place.startsWith(`${signaturesAt}/`)))
+  return isSigned ? text : (editAt(text, '/$schema', ownSchema) ?? text)
 }
 
 /** Copies an example; returns the files that are the copy. */
@@ -67,11 +79,12 @@ async function copy(name: string, folder: string | undefined): Promise<readonly 
   if (folder === undefined) throw new Trouble('no-target', { name })
   const text = await textOf(name)
   const catalogues = await cataloguesFor(folder, name, text)
-  await mustBeFree(folder)
+  const along = await found(name)
+  for (const file of ['job.json', ...along]) await mustBeFree(join(folder, file))
   for (const each of catalogues) await mustBeSame(...each)
-  const started = [await startFolder(folder, editAt(text, '/$schema', ownSchema) ?? text)]
+  const started = [await startFolder(folder, await copied(name, text))]
   for (const each of catalogues) started.push(await startCatalogue(...each))
-  return [...started, ...(await copyFound(name, folder))]
+  return [...started, ...(await copyFound(name, folder, along))]
 }
 
 export const examples: Command = {

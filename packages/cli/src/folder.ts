@@ -20,9 +20,8 @@ const refused =
     throw new Trouble('cannot-make', { path, error: error.code ?? '' })
   }
 
-/** Throws `Trouble` when a job stands in that folder. */
-export async function mustBeFree(folder: string): Promise<void> {
-  const file = join(folder, 'job.json')
+/** Throws `Trouble` when a file of a job stands there. */
+export async function mustBeFree(file: string): Promise<void> {
   if (await isThere(file)) throw new Trouble('job-there', { file })
 }
 

@@ -1,3 +1,4 @@
+import { join } from 'node:path'
 import { formatDiagnostics, readJob } from '@evenhem/job/read'
 import { type Ask, type Command, type Option, type Session, subjects, Trouble } from './command.ts'
 import { mustBeFree, startFolder } from './folder.ts'
@@ -97,7 +98,7 @@ export const newJob: Command = {
   options,
   run: async ({ subject: folder, options: given }, session) => {
     const { ask, out, err, voice } = session
-    await mustBeFree(folder)
+    await mustBeFree(join(folder, 'job.json'))
     const known = fromOptions(given, ask === undefined)
     const answers = ask ? await fromPerson(known, ask, session) : complete(known, folder)
     const text = newJobText(answers, voice)

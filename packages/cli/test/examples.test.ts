@@ -1,4 +1,4 @@
-import { readdir, readFile } from 'node:fs/promises'
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { example, folder, line, root } from './line.ts'
@@ -24,6 +24,24 @@ test('a copy is a job with its schema beside it, otherwise byte for byte', async
   expect(copy).toBe(original?.replace('"../../job/1/job.schema.json"', '"./job.schema.json"'))
   expect(JSON.parse(await readFile(`${to}/job.schema.json`, 'utf8')).title).toBe('Job')
   expect((await line('check', to)).code).toBe(0)
+})
+
+test('a copy of what was signed is what was signed, its report too', async () => {
+  const to = join(await folder(), 'mine')
+  const { out } = await line('examples', 'heron-point-day', to)
+  expect(out).toContain(`${to}/report.seal.json\n`)
+  expect(await readFile(`${to}/job.json`)).toEqual(await readFile(`${example('heron-point-day')}/job.json`))
+  expect(await line('verify', to)).toMatchObject({ code: 0, out: expect.stringContaining('Everything belongs together.') })
+})
+
+test('no log and no report is written over either, and nothing is begun', async () => {
+  const to = await folder()
+  await mkdir(join(to, 'log'))
+  await writeFile(join(to, 'log/tablet-1.jsonl'), 'mine')
+  const { code, err } = await line('examples', 'heron-point-day', to)
+  expect([code, err]).toEqual([2, expect.stringContaining(`Unexpected ${to}/log/tablet-1.jsonl, expected no job there yet`)])
+  expect(await readdir(to)).toEqual(['log'])
+  expect(await readFile(join(to, 'log/tablet-1.jsonl'), 'utf8')).toBe('mine')
 })
 
 test('nothing is written over', async () => {
