@@ -17,11 +17,12 @@ import {
   writeEvent,
 } from '@evenhem/site-log'
 import { formAt } from './form.ts'
-import type { Keeper, KeptEntry, KeptLine } from './keeper.ts'
+import type { Keeper, KeptLine } from './keeper.ts'
 import type { Here } from './live.ts'
 import { momentHere } from './moment.ts'
 import { rawLength } from './raw.ts'
 import { type JobServer, Refused } from './served.ts'
+import { ServedEntries } from './served-entries.ts'
 
 /** A value to put at a place: as it is written into the log, and as it was read here. Without both it withdraws. */
 export interface Entered {
@@ -83,9 +84,7 @@ export class SiteStore extends EventTarget {
   private readonly keeper: Keeper
   private readonly server: JobServer
   private own: readonly KeptLine[] = []
-  private others: readonly SentEntry[] = []
-  /** What others wrote, as it is kept here. */
-  private kept: ReadonlyMap<string, KeptEntry> = new Map()
+  private readonly served: ServedEntries
   private sending: Promise<void> | undefined
   private wait = firstWaitMs
   private timer: ReturnType<typeof setTimeout> | undefined
@@ -98,18 +97,17 @@ export class SiteStore extends EventTarget {
     this.job = job
     this.keeper = keeper
     this.server = server
+    this.served = new ServedEntries(job, keeper)
     this.contact = { waiting: 0, lasts: keeper.lasts, live: false, others: [] }
   }
 
   /** Takes up what this tablet kept, then asks the server for the rest. Resolves when it answered or could not, or soon where a copy is kept. */
   async start(): Promise<void> {
-    const kept = await this.keeper.entries(this.job)
-    this.kept = new Map(kept.map((each) => [each.id, each]))
-    this.others = kept.map(({ entry }) => entry)
+    const hasCopy = await this.served.load()
     this.own = await this.keeper.lines(this.job)
     this.folded()
     const asked = this.refresh()
-    await (kept.length > 0 ? Promise.race([asked, new Promise((done) => setTimeout(done, startsAfterMs))]) : asked)
+    await (hasCopy ? Promise.race([asked, new Promise((done) => setTimeout(done, startsAfterMs))]) : asked)
   }
   stop(): void {
     clearTimeout(this.timer)
@@ -175,45 +173,29 @@ export class SiteStore extends EventTarget {
   /** Everything the server has, and then what it has not. */
   async refresh(): Promise<void> {
     try {
-      const entries = await this.server.log()
-      await this.takeAll(entries)
+      await this.served.ask(this.server.log)
+      this.folded()
       this.heard()
     } catch (error) {
       this.notHeard(error)
     }
     await this.send()
   }
-  /** The server's whole log goes before what was kept of it. */
-  private async takeAll(entries: readonly SentEntry[]): Promise<void> {
-    const ids = new Set<string>(entries.map(({ event }) => eventId(event)))
-    this.others = entries
-    this.folded()
-    await this.keep(
-      entries,
-      [...this.kept.values()].filter(({ id }) => !ids.has(id)),
-    )
-  }
   /** Takes entries that the server tells of. */
-  async take(entries: readonly SentEntry[]): Promise<void> {
-    this.others = [...this.others, ...entries]
+  take(entries: readonly SentEntry[]): void {
+    this.served.take(entries)
     this.heard()
     this.folded()
-    await this.keep(entries)
-  }
-  /** A copy that there is no room for is no loss: the server has it. */
-  private async keep(entries: readonly SentEntry[], forget: readonly KeptEntry[] = []): Promise<void> {
-    const made = entries.map((entry): KeptEntry => ({ job: this.job, id: eventId(entry.event), entry }))
-    const news = made.filter(({ id, entry }) => JSON.stringify(this.kept.get(id)?.entry) !== JSON.stringify(entry))
-    if (news.length === 0 && forget.length === 0) return
-    const gone = new Set(forget)
-    this.kept = new Map([...[...this.kept.values()].filter((each) => !gone.has(each)), ...news].map((each) => [each.id, each]))
-    await this.keeper.keepEntries(news, forget).catch(() => undefined)
   }
 
-  /** What the server tells by itself of others, or that it does not tell any more. */
-  hears(live: boolean, others: readonly Here[] = []): void {
-    if (live) this.heard()
-    this.told({ live, others })
+  /** The server tells by itself: that it is there, or who else is. */
+  hears(others = this.contact.others): void {
+    this.heard()
+    this.told({ live: true, others })
+  }
+  /** It does not tell any more, so nobody knows who is there. */
+  hearsNoMore(): void {
+    this.told({ live: false, others: [] })
   }
 
   /** Sends what waits, in order; one at a time, however often it is asked for. */
@@ -252,7 +234,7 @@ export class SiteStore extends EventTarget {
     const answer = await this.server.send(lines.map(({ text }) => text))
     if (answer.is === 'kept') {
       await this.mark(lines, true)
-      await this.take(answer.entries)
+      this.take(answer.entries)
       return true
     }
     if (await this.settle(lines, answer.code, answer.last)) return true
@@ -306,7 +288,7 @@ export class SiteStore extends EventTarget {
 
   /** Own lines and all others, each once. What the server read of an entry counts more than what this tablet made of it. */
   private with(own: readonly KeptLine[]): readonly SentEntry[] {
-    return [...new Map([...own.flatMap(entryOf), ...this.others].map((entry) => [eventId(entry.event), entry])).values()]
+    return [...new Map([...own.flatMap(entryOf), ...this.served.all].map((entry) => [eventId(entry.event), entry])).values()]
   }
   private folded(): void {
     this.entries = this.with(this.own)

@@ -1,6 +1,6 @@
 import type { Place } from '@evenhem/job'
 import { type Keeper, openKeeper } from './keeper.ts'
-import { Live } from './live.ts'
+import { type Here, Live } from './live.ts'
 import { PhotoBox } from './photo-box.ts'
 import { type JobServer, jobServer, photoServer, Refused, type Served, type ServedCopy } from './served.ts'
 import { SiteStore } from './site.ts'
@@ -58,17 +58,17 @@ export class Tablet extends EventTarget {
     await Promise.all([site.start(), photos.reread()])
     this.live = new Live(server.base, await keeper.device(), {
       opened: () => {
-        site.hears(true)
+        site.hears()
         void site.refresh()
         void photos.send()
         void this.again()
       },
-      lost: () => site.hears(false),
+      lost: () => site.hearsNoMore(),
       still: () => {
-        site.hears(true)
+        site.hears()
         void photos.send()
       },
-      entries: (entries) => void site.take(entries),
+      entries: (entries) => site.take(entries),
       here: (here) => void this.meets(here),
       job: () => void this.again(),
     })
@@ -88,12 +88,9 @@ export class Tablet extends EventTarget {
     this.live?.show(at)
   }
 
-  private async meets(here: Parameters<SiteStore['hears']>[1]): Promise<void> {
+  private async meets(here: readonly Here[]): Promise<void> {
     const me = await this.keeper.device()
-    this.site.hears(
-      true,
-      here?.filter(({ by }) => by !== me),
-    )
+    this.site.hears(here.filter(({ by }) => by !== me))
   }
   /** Asks for the order again: it may have been changed. */
   private async again(): Promise<void> {
