@@ -32,18 +32,18 @@ function ordinary(point: PunchPoint): Check {
   return { ...found, about: point.id, ...(isOpen(point) ? { ways } : {}) }
 }
 
-/** One that can: it stops until it is mended, is looked at again, and nobody can accept it or give a reason to go on. */
+/** One that can: it stops until it is mended and was looked at again, and nobody can accept it or give a reason to go on. */
 function unsafe(point: PunchPoint, code = 'punch-list/unsafe'): Check {
   const { state } = point
-  const verdict = state === 'looked at' ? 'pass' : state === 'mended' ? 'warn' : 'fail'
-  const found = check(code, verdict, point.place, valuesOf(point), 'hand-over')
-  const way = state === 'mended' ? stating(point, 'looked', 'looked at') : stating(point, 'mended', 'mended')
+  if (state === 'looked at') return { ...check(code, 'pass', point.place, valuesOf(point)), about: point.id }
+  const isMended = state === 'mended'
   return {
-    ...found,
+    ...check(code, isMended ? 'unknown' : 'fail', point.place, valuesOf(point)),
     ...(state === 'accepted as it is' ? { says: `${code}.accepted` } : {}),
     about: point.id,
-    ...(verdict === 'fail' ? { isFirm: true } : {}),
-    ...(verdict === 'pass' ? {} : { ways: [way] }),
+    stops: 'hand-over',
+    isFirm: true,
+    ways: [isMended ? stating(point, 'looked', 'looked at') : stating(point, 'mended', 'mended')],
   }
 }
 

@@ -27,7 +27,7 @@ export interface Point {
   readonly who?: string
   /** The day by which it is to be mended. */
   readonly by?: string
-  /** Whether somebody can be hurt by it. Nothing is handed over before it is mended, and no reason lifts that. */
+  /** Whether somebody can be hurt by it. Nothing is handed over before it is mended and was looked at again, and no reason lifts that. */
   readonly unsafe?: boolean
   /** Photos of it as it was found. */
   readonly before?: Photos
@@ -136,7 +136,7 @@ export const partSchema = {
         },
         "unsafe": {
           "type": "boolean",
-          "description": "Whether somebody can be hurt by it. Nothing is handed over before it is mended, and no reason lifts that."
+          "description": "Whether somebody can be hurt by it. Nothing is handed over before it is mended and was looked at again, and no reason lifts that."
         },
         "before": {
           "$ref": "#/$defs/photos",

@@ -14,13 +14,13 @@ export const es: Words = {
   ),
   'punch-list/open.warn': one(`El pendiente {n} sigue abierto: ${what}. Quién lo corrige: ${owner}${by}.`),
   'punch-list/unsafe': one(`Pendiente {n}, que era un peligro: ${what}. Está corregido y se volvió a revisar.`),
-  'punch-list/unsafe.warn': one(
-    `Pendiente {n}, que era un peligro: ${what}. Dicen que está corregido.`,
-    'Vuelva a revisarlo usted mismo antes de la entrega y anótelo.',
+  'punch-list/unsafe.unknown': one(
+    `Pendiente {n}, que era un peligro: ${what}. Dicen que está corregido, y nadie lo ha vuelto a revisar.`,
+    'Revíselo usted mismo y anótelo: antes no se entrega nada, y ningún motivo lo levanta.',
   ),
   'punch-list/unsafe.fail': one(
     `El pendiente {n} es un peligro: ${what}. Quién lo corrige: ${owner}${by}.`,
-    'Alguien podría lastimarse: no se entrega nada hasta que esté corregido, y ningún motivo lo levanta. No deje que nadie se acerque, sobre todo los niños.',
+    'Alguien podría lastimarse: no se entrega nada hasta que esté corregido y se haya vuelto a revisar, y ningún motivo lo levanta. No deje que nadie se acerque, sobre todo los niños.',
   ),
   'punch-list/unsafe.accepted': one(
     `El pendiente {n} es un peligro y se aceptó como está: ${what}. Se esperaba que se corrigiera. Quién lo corrige: ${owner}${by}.`,
@@ -29,13 +29,13 @@ export const es: Words = {
   'punch-list/unsafe-in-house': one(
     `Pendiente {n} de la casa, que era un peligro: ${what}. Está corregido y se volvió a revisar.`,
   ),
-  'punch-list/unsafe-in-house.warn': one(
-    `Pendiente {n} de la casa, que era un peligro: ${what}. Dicen que está corregido.`,
-    'Vuelva a revisarlo usted mismo antes de la entrega y anótelo.',
+  'punch-list/unsafe-in-house.unknown': one(
+    `Pendiente {n} de la casa, que era un peligro: ${what}. Dicen que está corregido, y nadie lo ha vuelto a revisar.`,
+    'Revíselo usted mismo y anótelo: antes no se entrega ninguna ventana, y ningún motivo lo levanta.',
   ),
   'punch-list/unsafe-in-house.fail': one(
     `El pendiente {n} de la casa es un peligro: ${what}. Quién lo corrige: ${owner}${by}.`,
-    'Alguien podría lastimarse: no se entrega ninguna ventana hasta que esté corregido, y ningún motivo lo levanta. No deje que nadie se acerque, sobre todo los niños.',
+    'Alguien podría lastimarse: no se entrega ninguna ventana hasta que esté corregido y se haya vuelto a revisar, y ningún motivo lo levanta. No deje que nadie se acerque, sobre todo los niños.',
   ),
   'punch-list/unsafe-in-house.accepted': one(
     `El pendiente {n} de la casa es un peligro y se aceptó como está: ${what}. Se esperaba que se corrigiera. Quién lo corrige: ${owner}${by}.`,

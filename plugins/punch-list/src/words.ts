@@ -14,26 +14,26 @@ const en = {
   ),
   'punch-list/open.warn': one(`Point {n} is open: ${what}. Who mends it: ${owner}${by}.`),
   'punch-list/unsafe': one(`Point {n}, which was unsafe: ${what}. It is mended, and was looked at again.`),
-  'punch-list/unsafe.warn': one(
-    `Point {n}, which was unsafe: ${what}. It is said to be mended.`,
-    'Look at it again yourself before the hand-over, and record that.',
+  'punch-list/unsafe.unknown': one(
+    `Point {n}, which was unsafe: ${what}. It is said to be mended, and nobody has looked at it again.`,
+    'Look at it yourself, and record that: nothing is handed over before, and no reason lifts that.',
   ),
   'punch-list/unsafe.fail': one(
     `Point {n} is unsafe: ${what}. Who mends it: ${owner}${by}.`,
-    'Somebody could be hurt: nothing is handed over before it is mended, and no reason lifts that. Keep people away from it, children first.',
+    'Somebody could be hurt: nothing is handed over before it is mended and was looked at again, and no reason lifts that. Keep people away from it, children first.',
   ),
   'punch-list/unsafe.accepted': one(
     `Point {n} is unsafe and was accepted as it is: ${what}. Unexpected, expected it to be mended. Who mends it: ${owner}${by}.`,
     'What can hurt somebody is not for anybody to accept: somebody else may stand under it. Have it mended, or take it down.',
   ),
   'punch-list/unsafe-in-house': one(`Point {n} of the house, which was unsafe: ${what}. It is mended, and was looked at again.`),
-  'punch-list/unsafe-in-house.warn': one(
-    `Point {n} of the house, which was unsafe: ${what}. It is said to be mended.`,
-    'Look at it again yourself before the hand-over, and record that.',
+  'punch-list/unsafe-in-house.unknown': one(
+    `Point {n} of the house, which was unsafe: ${what}. It is said to be mended, and nobody has looked at it again.`,
+    'Look at it yourself, and record that: no window is handed over before, and no reason lifts that.',
   ),
   'punch-list/unsafe-in-house.fail': one(
     `Point {n} of the house is unsafe: ${what}. Who mends it: ${owner}${by}.`,
-    'Somebody could be hurt: no window is handed over before it is mended, and no reason lifts that. Keep people away from it, children first.',
+    'Somebody could be hurt: no window is handed over before it is mended and was looked at again, and no reason lifts that. Keep people away from it, children first.',
   ),
   'punch-list/unsafe-in-house.accepted': one(
     `Point {n} of the house is unsafe and was accepted as it is: ${what}. Unexpected, expected it to be mended. Who mends it: ${owner}${by}.`,

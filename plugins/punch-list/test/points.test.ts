@@ -32,7 +32,7 @@ const whole = { what: 'A bracket is loose', owner: 'installer', by: '2026-12-01'
 test.each([
   ['open', 'fail', 'hand-over'],
   ['accepted as it is', 'fail', 'hand-over'],
-  ['mended', 'warn', undefined],
+  ['mended', 'unknown', 'hand-over'],
   ['looked at', 'pass', undefined],
 ])('an unsafe point that is %s: %s', (state, verdict, stops) => {
   const found = plan({ p1: { ...whole, unsafe: true, state } })
@@ -43,7 +43,7 @@ test.each([
 
 test('no reason lifts an unsafe point, under its code or what it is about, and nobody is offered to give one', () => {
   const overrides = { 'punch-list/unsafe': 'The customer was asked.', 'punch-list/unsafe p1': 'The customer was asked.' }
-  for (const state of ['open', 'accepted as it is']) {
+  for (const state of ['open', 'mended', 'accepted as it is']) {
     const found = plan({ p1: { ...whole, unsafe: true, state } }, { overrides })
     const [check] = found.checks.filter(({ code }) => code === 'punch-list/unsafe')
     expect([check?.override, check && overridePlace(check)]).toEqual([undefined, undefined])
@@ -184,10 +184,13 @@ test('the points of a job are its own, and an ordinary one closes nothing at a w
 })
 
 test('what is unsafe at no window stops the hand-over of every window, those without points too', () => {
-  const points = { p1: { what: 'A floor board is loose', unsafe: true } }
-  const job = { ...withPoints({}), with: { 'punch-list': { points } } } as Job
-  const found = planOf(job)
-  expect(said(found, 'unsafe-in-house')).toEqual([['fail', 'hand-over']])
-  expect([...closed(found)]).toEqual(['hand-over'])
+  const inHouse = (state: string) => {
+    const points = { p1: { what: 'A floor board is loose', unsafe: true, state } }
+    return planOf({ ...withPoints({}), with: { 'punch-list': { points } } } as Job)
+  }
+  for (const [state, verdict] of [['open', 'fail'] as const, ['mended', 'unknown'] as const]) {
+    expect(said(inHouse(state), 'unsafe-in-house')).toEqual([[verdict, 'hand-over']])
+    expect([...closed(inHouse(state))]).toEqual(['hand-over'])
+  }
   expect([...closed(planOf(withPoints({})))]).toEqual([])
 })
