@@ -32,15 +32,26 @@ export const serve: Command = {
     if (network) await devicesAt(network.devices)
     await sayJobs(subject, session)
     const practice = isPractice ? await practiceOn(subject) : undefined
-    const server = buildServer({ job: practice?.folder ?? subject, network })
+    try {
+      await served(practice?.folder ?? subject, port, network, session)
+      return 0
+    } finally {
+      await practice?.away()
+    }
+  },
+}
+
+/** Serves until somebody ends it. Throws `Trouble` when the port cannot be opened. */
+async function served(job: string, port: number, network: Network | undefined, session: Session): Promise<void> {
+  const server = buildServer({ job, network })
+  try {
     const address = await listen(server, port, { network: network !== undefined }).catch((error) => inUse(error, port))
     session.out(`${address}\n`)
     if (network) session.out(await invitation(server.desk, address, network, session))
     await Promise.race([once(process, 'SIGINT'), once(process, 'SIGTERM')])
+  } finally {
     await server.close()
-    await practice?.away()
-    return 0
-  },
+  }
 }
 
 /** Says which jobs cannot be read, and how many there are where there may be many. Throws `Trouble` when there is none. */
