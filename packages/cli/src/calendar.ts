@@ -37,7 +37,7 @@ export function folded(line: string): string {
   return pieces.join('\r\n')
 }
 
-const utc = (milliseconds: number): string => `${new Date(milliseconds).toISOString().replaceAll(/[-:]|\.\d+/g, '')}`
+const utc = (milliseconds: number): string => new Date(milliseconds).toISOString().replaceAll(/[-:]|\.\d+/g, '')
 const dayOf = (day: string): string => day.replaceAll('-', '')
 const dayAfter = (day: string): string => utc(Date.parse(`${day}T00:00:00Z`) + 86_400_000).slice(0, 8)
 

@@ -8,9 +8,12 @@ import type { Speech } from './speech.ts'
 /** When a member of a point was last put; undefined for a point that nobody put on site. */
 function lastPut(points: readonly ListedPoint[], readings: Readings): string | undefined {
   const clocks = Object.entries(readings).flatMap(([place, { when }]) =>
-    when !== undefined && points.some((point) => place.startsWith(`${point.place}/`)) ? [when] : [],
+    // A second more in a day is written as 60, which no clock here knows.
+    when !== undefined && !Number.isNaN(Date.parse(when)) && points.some((point) => place.startsWith(`${point.place}/`))
+      ? [when]
+      : [],
   )
-  return clocks.toSorted((a, b) => Date.parse(a) - Date.parse(b)).findLast((clock) => !Number.isNaN(Date.parse(clock)))
+  return clocks.toSorted((a, b) => Date.parse(a) - Date.parse(b)).at(-1)
 }
 
 const uidOf = ({ number, name }: Job['job'], key: string, day: string): string =>

@@ -138,6 +138,18 @@ test('a visit is stamped by the clock of what was put last about it, and keeps i
   expect(again?.uid).toBe(visit?.uid)
 })
 
+test('a clock that says the second 60 breaks no calendar', async () => {
+  const to = await jobWith(
+    { place: `${at}/what`, value: 'Hem not level' },
+    { place: `${at}/owner`, value: 'workroom' },
+    { place: `${at}/by`, value: '2026-12-04' },
+  )
+  const log = join(to, 'log', 'tablet-1.jsonl')
+  await writeFile(log, (await readFile(log, 'utf8')).replaceAll('2026-11-30T16:05:00-05:00', '2026-12-31T23:59:60Z'))
+  const [visit] = events((await line('punch-list', to, '--ics')).out)
+  expect(String(visit?.component.getFirstPropertyValue('dtstamp'))).toBe('2026-12-04T00:00:00Z')
+})
+
 test('the page to print holds the photos that are here, the larger copy first', async () => {
   const to = await folder()
   await copyFile(join(job, 'job.json'), join(to, 'job.json'))
