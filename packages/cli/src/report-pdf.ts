@@ -1,11 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { writeFile } from 'node:fs/promises'
 import type { Job, Readings } from '@evenhem/job'
-import { createPlanner } from '@evenhem/planner'
-import { wordsOf } from '@evenhem/planner/say'
 import { plugins } from '@evenhem/plugins'
-import type { ReportOrder } from '@evenhem/report'
-import { linkedPhotos, paperFor, type ReportCopies, type ReportWishes, tapeFor } from '@evenhem/server'
+import { linkedPhotos, type ReportCopies, type ReportWishes, reportOrders } from '@evenhem/server'
 import { type Session, Trouble } from './command.ts'
 import { madeCopies } from './report-photos.ts'
 
@@ -27,12 +24,6 @@ function readerOf(copies: ReportCopies): (photo: { readonly hash: string }) => U
   }
 }
 
-function orderOf(ordered: Job, readings: Readings, copies: ReportCopies, wishes: ReportWishes): ReportOrder {
-  const { unit, paper = paperFor(ordered), language = 'en' } = wishes
-  const [planner, words, photos] = [createPlanner(plugins), wordsOf(plugins), linkedPhotos(copies, (hash) => hash)]
-  return { ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper, photos }
-}
-
 /** A report that is asked for as a PDF. `folder`: of the job, where it has one; `file`: where the PDF goes. */
 export interface PdfReport {
   readonly ordered: Job
@@ -51,7 +42,8 @@ export async function putPdf(
   const { pdfOf } = await import('@evenhem/report/pdf')
   const copies: ReportCopies = folder === undefined ? new Map() : await madeCopies(folder)
   const lost = (letters: readonly string[]): void => err(`${voice('pdf-letters', { letters: letters.join(' ') })}\n`)
-  const bytes = pdfOf(orderOf(ordered, readings, copies, wishes), { lost, photo: readerOf(copies) })
+  const order = reportOrders(plugins)(ordered, readings, wishes, { photos: linkedPhotos(copies, (hash) => hash) })
+  const bytes = pdfOf(order, { lost, photo: readerOf(copies) })
   await writeFile(file, bytes).catch(({ code }: NodeJS.ErrnoException) => {
     throw new Trouble('cannot-write-pdf', { file, error: code ?? '' })
   })

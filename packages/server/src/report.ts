@@ -3,7 +3,15 @@ import { type ReadingUnit, type Tape, tapes } from '@evenhem/length'
 import { createPlanner } from '@evenhem/planner'
 import { wordsOf } from '@evenhem/planner/say'
 import type { Plugin } from '@evenhem/plugin'
-import { type Paper, type Photos, type Pictures, type ReportPage, reportLanguages, reportOf } from '@evenhem/report'
+import {
+  type Paper,
+  type Photos,
+  type Pictures,
+  type ReportOrder,
+  type ReportPage,
+  reportLanguages,
+  reportOf,
+} from '@evenhem/report'
 
 const tapeOf: Readonly<Record<ReadingUnit, Tape>> = {
   in: tapes.sixteenths,
@@ -44,12 +52,21 @@ export function wishesIn({ units, paper, lang }: Readonly<Record<string, unknown
   return { unit: units as ReadingUnit | undefined, paper, language }
 }
 
-export type Reporter = (ordered: Job, readings: Readings, wishes?: ReportWishes, photos?: ReportPhotos) => ReportPage
+type About<T> = (ordered: Job, readings: Readings, wishes?: ReportWishes, photos?: ReportPhotos) => T
+export type Reporter = About<ReportPage>
 
-/** Writes customers' reports with these plugins, arranged once. */
-export function reporter(plugins: readonly Plugin[]): Reporter {
+/** What a report is made of, with these plugins, arranged once. */
+export function reportOrders(plugins: readonly Plugin[]): About<ReportOrder> {
   const planner = createPlanner(plugins)
   const words = wordsOf(plugins)
-  return (ordered, readings, { unit, paper = paperFor(ordered), language = 'en' } = {}, photos = {}) =>
-    reportOf({ ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper, ...photos })
+  return (ordered, readings, { unit, paper = paperFor(ordered), language = 'en' } = {}, photos = {}) => ({
+    ...{ ordered, readings, planner, words, language, tape: tapeFor(ordered, unit), paper },
+    ...photos,
+  })
+}
+
+/** Writes customers' reports as pages. */
+export function reporter(plugins: readonly Plugin[]): Reporter {
+  const orderOf = reportOrders(plugins)
+  return (...about) => reportOf(orderOf(...about))
 }
