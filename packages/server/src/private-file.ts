@@ -8,7 +8,8 @@ import { lockFile } from '@evenhem/site-log/folder'
  */
 export async function replacePrivate(file: string, text: () => Promise<string>): Promise<void> {
   const folder = dirname(file)
-  await mkdir(folder, { recursive: true, mode: 0o700 })
+  const first = await mkdir(folder, { recursive: true, mode: 0o700 })
+  if (first !== undefined) await syncFolder(dirname(first))
   const held = await lockFile(file)
   const beside = `${file}.new`
   try {
