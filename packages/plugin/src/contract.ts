@@ -36,8 +36,8 @@ export interface Kind<H = unknown, P = unknown> {
   readonly part?: JsonSchema
   readonly [value]?: [H, P]
 }
-/** What a plugin adds under `with` at one level. Rules `on` it run for every item of that level that has it. */
-export interface Addition<L extends Level = Level, P = unknown> {
+/** What a plugin adds under `with` at one level, or at a fabric. Rules `on` it run for every item of that level that has it; on one to fabrics there are none. */
+export interface Addition<L extends Level | 'fabric' = Level | 'fabric', P = unknown> {
   readonly to: L
   readonly schema: JsonSchema
   readonly [value]?: P
@@ -67,8 +67,8 @@ export interface Ask {
   readonly ask: readonly Place[]
 }
 
-export type On = Level | Kind | Addition
-type It<O> = O extends Level ? Items[O] : O extends Addition<infer L> ? Items[L] : Treatment
+export type On = Level | Kind | Addition<Level>
+type It<O> = O extends Level ? Items[O] : O extends Addition<infer L extends Level> ? Items[L] : Treatment
 type HardwareOf<O> = O extends Kind<infer H> ? H : Hardware | undefined
 type PartOf<O> = O extends Kind<unknown, infer P> ? P : O extends Addition<Level, infer P> ? P : never
 type ValueOf<F> = F extends Fact<infer T> ? T : never

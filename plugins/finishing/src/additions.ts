@@ -7,5 +7,5 @@ import { type FinishingWish, windowSchema } from './window.generated.ts'
 export const ofTreatment: Addition<'treatment', Finishing> = { to: 'treatment', schema: partSchema }
 /** The same for all treatments of a window. */
 export const ofWindow: Addition<'window', FinishingWish> = { to: 'window', schema: windowSchema }
-/** What label and supplier say of a fabric. No rule can be on a fabric, so the contract's levels leave it out; the format has parts there. */
-export const ofFabric = { to: 'fabric', schema: fabricSchema } as unknown as Addition<never, FabricCare>
+/** What label and supplier say of a fabric. */
+export const ofFabric: Addition<'fabric', FabricCare> = { to: 'fabric', schema: fabricSchema }

@@ -1,4 +1,4 @@
-import type { Addition, Plugin } from '@evenhem/plugin'
+import type { Plugin } from '@evenhem/plugin'
 import { ofFabric, ofTreatment, ofWindow } from './additions.ts'
 import { careChecks, recordChecks } from './checks.ts'
 import { fabricsRule, headingRule, steamingRule, wantedRule } from './cloths.ts'
@@ -12,7 +12,7 @@ export const finishing: Plugin = {
   id: 'finishing',
   format: 1,
   kinds: [],
-  additions: [ofTreatment as Addition, ofWindow as Addition, ofFabric as Addition],
+  additions: [ofTreatment, ofWindow, ofFabric],
   upgrades: [],
   rules: [fabricsRule, wantedRule, steamingRule, headingRule, work, careChecks, recordChecks, careEntries],
   words,

@@ -1,4 +1,4 @@
-import type { Addition, Plugin } from '@evenhem/plugin'
+import type { Plugin } from '@evenhem/plugin'
 import { atJob, atWindow } from './additions.ts'
 import { listed, listedOfJob, toldAll, toldAllOfJob, unsafeInHouse } from './checks.ts'
 import { pins } from './pins.ts'
@@ -11,7 +11,7 @@ export const punchList: Plugin = {
   id: 'punch-list',
   format: 1,
   kinds: [],
-  additions: [atWindow as Addition, atJob as Addition],
+  additions: [atWindow, atJob],
   upgrades: [],
   rules: [listed, listedOfJob, toldAll, toldAllOfJob, unsafeInHouse, pins, work],
   words,
