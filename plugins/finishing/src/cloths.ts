@@ -4,10 +4,10 @@ import { inch, minus, number, plus, type Reckoning, sum, type Term } from '@even
 import { type Job, reckonings, rule, type Treatment } from '@evenhem/plugin'
 import type { FabricCare } from './fabric.generated.ts'
 import { fabrics, heading, type Known, steaming, wanted } from './facts.ts'
-import { fibreCare, fibreOf } from './fibres.ts'
+import { type FibreName, fibreCare, fibreOf } from './fibres.ts'
 import { labelOf } from './label.ts'
 import type { Finishing } from './part.generated.ts'
-import { type Cloth, steamingOf } from './steaming.ts'
+import { type Cloth, isUnknown, steamingOf } from './steaming.ts'
 import type { FinishingWish } from './window.generated.ts'
 
 const partOf = <T>(item: { readonly with?: unknown } | undefined): T | undefined =>
@@ -66,22 +66,26 @@ export const steamingRule = rule({
   return { steaming: how, reckonings: plateOf(`${at}#plate-limit`, wish.cloths) }
 })
 
-/** The hottest plate that all cloths bear, in whole degrees Celsius: what the label shows, and what was published for each fibre; none where an iron is crossed out. */
+/**
+ * The hottest plate that all cloths bear, in whole degrees Celsius: what the label shows, and without one what was published for each fibre. None where an
+ * iron is crossed out, or where neither a label nor every fibre tells what a cloth bears.
+ */
 function plateOf(name: string, cloths: readonly Cloth[]): readonly Reckoning[] {
-  if (cloths.some(({ care }) => care?.iron === 'crossed out')) return []
-  const terms: readonly Term[] = cloths.flatMap(({ care, fibres }) => {
-    const label = labelOf(care)
-    const dots = label.plate === undefined ? [] : [plus(`finishing/plate-${label.plate}`, number(label.plate))]
-    // The label overrides what is usual for fibres.
-    return dots.length > 0 ? dots : fibres.flatMap(platesOf)
-  })
-  if (terms.length === 0) return []
+  const all = cloths.map(platesOf)
+  if (all.length === 0 || all.some((plates) => plates.length === 0)) return []
+  const terms = all.flat()
   const value = Math.min(...terms.map((term) => term.value))
   return [{ name, what: 'finishing/plate-limit', value, unit: 'count', how: 'least', terms, source: 'finishing/source-plates' }]
 }
-const platesOf = (name: string): readonly Term[] => {
-  const fibre = fibreOf(name)
-  return fibre === undefined ? [] : [plus(`finishing/plate-${fibre}`, number(fibreCare[fibre].plate))]
+/** The plates that a cloth bears, its label before its fibres; none where that is not known, or an iron is crossed out. */
+function platesOf(cloth: Cloth): readonly Term[] {
+  const { plate } = labelOf(cloth.care)
+  if (plate !== undefined) return [plus(`finishing/plate-${plate}`, number(plate))]
+  if (cloth.care?.iron === 'crossed out' || isUnknown(cloth)) return []
+  return cloth.fibres.map((each) => {
+    const fibre = fibreOf(each) as FibreName
+    return plus(`finishing/plate-${fibre}`, number(fibreCare[fibre].plate))
+  })
 }
 
 /** Nearer than this to the top of the rod a heading may stand in front of it or hang under it: 1/2 in (common practice, no source). */

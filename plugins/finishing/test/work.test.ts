@@ -89,6 +89,19 @@ test('the coolest iron is reckoned: label before fibre, none where an iron is cr
   expect(['w1', 'w2', 'w12', 'w13', 'w14', 'w15'].map(limit)).toEqual([200, 110, 110, 191, undefined, 150])
 })
 
+test('where a cloth has neither a label nor a fibre that is known, no iron is reckoned from the others', () => {
+  const over = `${at}w3/treatments/over`
+  const plate = (job: Job) => planOf('w3', job).reckonings.find(({ what }) => what === 'finishing/plate-limit')?.value
+  expect(plate(found)).toBe(150)
+  for (const lining of ['straw', 'nameless']) expect(plate(changed(found, `${over}/lining`, lining))).toBeUndefined()
+  const blended = changed(found, '/fabrics/sateen', {
+    id: 'sateen',
+    name: 'Blend',
+    fibres: [{ fibre: 'cotton' }, { fibre: 'jute' }],
+  })
+  expect(plate(blended)).toBeUndefined()
+})
+
 test('buckram is broken the way in which the hardware dresses its folds, wherever heights tell it', () => {
   const ways = ['about-the-traverse-rod', 'two-and-three-layers', 'curlew-strand', 'tern-hollow'].flatMap((name) => {
     const job = example(name)
