@@ -3,7 +3,7 @@ import { stat } from 'node:fs/promises'
 import { join } from 'node:path'
 import { type Disk, disk, makeSure, noneThere, syncFolder, writeSynced } from './disk.ts'
 import type { PhotoFolder } from './folder.ts'
-import { incomingIn, isHash, photosIn } from './places.ts'
+import { incomingIn, isHash, photosIn, smallIn } from './places.ts'
 import { type Refused, refusedFor } from './refused.ts'
 
 export { isHash } from './places.ts'
@@ -117,7 +117,7 @@ export function incoming(folder: string, photos: PhotoFolder, options: IncomingO
   }
 
   async function sweep(now: number): Promise<void> {
-    for (const at of [parts, photosIn(folder), join(photosIn(folder), 'small')])
+    for (const at of [parts, photosIn(folder), smallIn(folder)])
       for (const name of (await on.list(at)).filter(isTemporary)) {
         const looks = await stat(join(at, name)).catch(noneThere)
         if (looks && now - looks.mtimeMs > monthMs) await on.remove(join(at, name)).catch(noneThere)

@@ -24,8 +24,9 @@ export interface Kept {
   readonly bytes: number
 }
 
-/** The photo of that name; undefined when it is not kept. */
+/** The photo of that name; undefined when it is not kept, or when the name is no hash. */
 export async function keptAs(on: Disk, folder: string, hash: string): Promise<Kept | undefined> {
+  if (!isHash(hash)) return undefined
   const found = await Promise.all(
     endings.map(async (ending) => {
       const file = join(photosIn(folder), `${hash}.${ending}`)

@@ -155,6 +155,16 @@ test('a file that is too big is refused unread', async () => {
   expect(await takeIn(join(path, 'big.jpg'))).toMatchObject({ refused: { code: 'photo/too-big', values: { size: 2, most: 1 } } })
 })
 
+test('what is no hash names no photo, though a file lies where it would lead', async () => {
+  const { path, photos, takeIn, kept, copy } = await folder()
+  const bytes = await jpeg()
+  await takeIn(bytes)
+  await writeFile(join(path, 'outside.jpg'), bytes)
+  for (const name of ['../outside', `small/${hashOf(bytes)}-320`, hashOf(bytes).toUpperCase(), ''])
+    expect([await kept(name), await copy(name, 320)]).toEqual([undefined, undefined])
+  expect(await readdir(join(photos, 'small'))).toHaveLength(2)
+})
+
 test('what was kept and is damaged now is refused where its copy would be made again', async () => {
   const { photos, takeIn, copy } = await folder()
   const bytes = await jpeg()
