@@ -4,7 +4,9 @@ import { writeLength } from '@evenhem/length'
 import sharp from 'sharp'
 import { beforeAll, expect, test } from 'vitest'
 import type { Outline } from '../src/index.ts'
+import type { Files } from '../src/pdf/blocks.ts'
 import { type PdfWishes, pdfOf, pdfOfOutline } from '../src/pdf/index.ts'
+import { photos } from '../src/pdf/photos.ts'
 import { outlineFor } from '../src/report.ts'
 import { example, handedOver, house, orderOf, textOf, window } from './example.ts'
 import { type ReadPdf, readPdf } from './pdf-reader.ts'
@@ -143,6 +145,30 @@ test('a photo stands with its caption, its marks and the words for who cannot se
     true,
   ])
   expect(read.pages.flatMap(({ figures }) => figures)).toContain('Photo. The pair. Marked: chipped')
+})
+
+test('a photo that stands twice has each time its own marks', async () => {
+  const hash = 'a'.repeat(64)
+  const found = {
+    [`${window}/found/photos/${hash}`]: { value: 'The casing' },
+    [`${window}/found/photoMarks/${hash}/m1`]: { value: { kind: 'words', x: 0.2, y: 0.4, says: 'chipped' } },
+    [`${window}/with/punch-list/points/p001/what`]: { value: 'Paint chipped' },
+    [`${window}/with/punch-list/points/p001/photo`]: { value: hash },
+    [`${window}/with/punch-list/points/p001/spot`]: { value: { x: 0.2, y: 0.4 } },
+  }
+  const text = JSON.stringify({ ...JSON.parse(textOf('tern-hollow')), found })
+  const photo = () => Uint8Array.from([])
+  const outline = outlineFor(orderOf(text, { photos: () => ({ src: '', width: 40, height: 30 }) }))
+  const files = new Map<string, string>()
+  const add: Files['add'] = (name, bytes) => {
+    expect(files.get(name) ?? String(bytes)).toBe(String(bytes))
+    files.set(name, String(bytes))
+    return name
+  }
+  const shown = [...(outline.windows[0]?.photos?.of ?? []), ...outline.closing.open.of.flatMap(({ photos: of }) => of)]
+  photos(shown, { add, photo })
+  const rings = [...files.values()].filter((svg) => svg.startsWith('<svg')).map((svg) => svg.match(/class="over"/g)?.length ?? 0)
+  expect(rings.toSorted()).toEqual([0, 1])
 })
 
 test('text of a job stays text', async () => {

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto'
 import { marksOver } from '../photo-html.ts'
 import type { ShownPhoto } from '../photos.ts'
 import type { Block, Files, Photo } from './blocks.ts'
@@ -18,18 +19,23 @@ text{font-family:"Source Sans 3";font-weight:600;fill:${colours.ink};paint-order
   return `<style>${style}</style>${over.markup.replace(/^<svg[^>]*>|<\/svg>$/g, '')}`
 }
 
-/** A photo with its marks, as one picture: a JPEG by itself would be unpacked while the document is set, a hundred times as large. */
-function photoFile(photo: ShownPhoto, jpeg: Uint8Array): string {
+/** A photo by its file with its marks over it, as one picture: a JPEG by itself would be unpacked while the document is set, a hundred times as large. */
+function pictureOf(photo: ShownPhoto, file: string): string {
   const { width, height } = photo
-  const data = Buffer.from(jpeg.buffer, jpeg.byteOffset, jpeg.length).toString('base64')
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><image width="${width}" height="${height}" href="data:image/jpeg;base64,${data}"/>${marksOn(photo)}</svg>`
+  return `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><image width="${width}" height="${height}" href="${file}"/>${marksOn(photo)}</svg>`
 }
 
+/** A picture's name. A photo that is shown twice, each time with other marks, is two pictures. */
+const nameOf = ({ hash, marks }: ShownPhoto): string =>
+  marks.length === 0 ? hash : `${hash}-${createHash('sha256').update(JSON.stringify(marks)).digest('hex').slice(0, 16)}`
+
 function photo(one: ShownPhoto, files: Files): Photo {
-  const { alternative, name, when = '', says, notHere } = one
+  const { alternative, name, when = '', says, notHere, hash } = one
   const jpeg = files.photo(one)
-  const file = jpeg ? { file: files.add(`${one.hash}.svg`, photoFile(one, jpeg)) } : {}
-  return { alternative, name, when, says, notHere, ...file }
+  if (!jpeg) return { alternative, name, when, says, notHere }
+  files.add(`${hash}.jpg`, jpeg)
+  const file = files.add(`${nameOf(one)}.svg`, pictureOf(one, `${hash}.jpg`))
+  return { alternative, name, when, says, notHere, file }
 }
 
 /** Photos in frames of one shape, each with its caption. */
