@@ -131,7 +131,48 @@ test('an address is made a picture only where it is of this server', () =>
     )
   }))
 
-const posts = ['/pair', '/devices/revoke', '/devices/code', '/jobs/heron/log']
+test('a link is for whom it was written, but for spaces around the name, or is refused', () =>
+  everyCase('/links name', texts, async (name) => {
+    const answer = await post('/jobs/heron/links', { name })
+    if (answer.status !== 200) return unless(400, name, answer)
+    const { id, name: kept } = JSON.parse(answer.text)
+    const { links } = JSON.parse((await ask('/jobs/heron/links')).text)
+    await post('/jobs/heron/links/revoke', { id })
+    const isListed = links.some((each: { id: string; name: string }) => each.id === id && each.name === kept)
+    return kept === name.trim().normalize('NFC') && isListed ? undefined : `${JSON.stringify(name)} became ${kept}`
+  }))
+
+test('no text is a link that is good, nor the id of one', async () => {
+  const { link } = JSON.parse((await post('/jobs/heron/links', { name: 'It stays' })).text)
+  const { pathname } = new URL(link)
+  await everyCase('/links/revoke', every, async (id) =>
+    unless(isWellFormed(id) ? 404 : 400, id, await post('/jobs/heron/links/revoke', { id })),
+  )
+  const lost = async (text: string, path: string): Promise<string | undefined> => {
+    const answer = await ask(path)
+    const isTold = answer.type.startsWith('text/plain')
+      ? answer.text.startsWith('Unexpected link')
+      : /"Unexpected /.test(answer.text)
+    return [400, 404, 414].includes(answer.status) && isTold ? undefined : shown(text, answer)
+  }
+  await everyCase('/shared/', sendable, (text) => lost(text, `/jobs/heron/shared/${encoded(text)}`))
+  const names = stringsOf('web/traversal.json')
+  await everyCase('/shared/…/photos/', names, (text) => lost(text, `${pathname}/photos/${encoded(text)}`))
+  expect((await ask(pathname)).text).toContain('Heron Point')
+})
+
+const wishes = ['units', 'paper', 'lang']
+test('a report takes no wish that it does not know', () =>
+  everyCase(
+    '/report',
+    wishes.flatMap((wish) => sendable.map((text) => ({ wish, text }))),
+    async ({ wish, text }) => unless(400, text, await ask(`/jobs/heron/report?${wish}=${encoded(text)}`)),
+  ))
+
+const posts = [
+  ...['/pair', '/devices/revoke', '/devices/code'],
+  ...['/jobs/heron/log', '/jobs/heron/links', '/jobs/heron/links/revoke'],
+]
 test('no JSON that somebody made to break a reader is taken, and none breaks this one', () =>
   everyCase(
     'bodies',

@@ -15,3 +15,10 @@ export function bodyOf({ body }: FastifyRequest, expected: string): Readonly<Rec
   if (value !== null && typeof value === 'object' && !Array.isArray(value)) return value as Readonly<Record<string, unknown>>
   throw answer(400, 'body', `Unexpected content, expected ${expected}; send plain JSON.`)
 }
+
+/** The id that a body names; throws an answer when it names none. `list`: where ids are listed. */
+export function idOf(request: FastifyRequest, list: string): string {
+  const { id } = bodyOf(request, '{"id":"…"}')
+  if (typeof id === 'string') return id
+  throw answer(400, 'body', `Unexpected id, expected text; send it as ${list} lists it.`)
+}

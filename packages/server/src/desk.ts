@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { cookieOf } from './access.ts'
 import { answer, refuse } from './answers.ts'
-import { bodyOf } from './bodies.ts'
+import { bodyOf, idOf } from './bodies.ts'
 import { type Device, type Devices, nameOf } from './devices.ts'
 import { addressesOf, type Network, ownAddress } from './network.ts'
 import type { Code, Pairing, Tried } from './pairing.ts'
@@ -62,8 +62,7 @@ export function serveDesk(server: FastifyInstance, streams: Streams, door?: Door
     return { ...code, link, qr: await qrSvg(link) }
   })
   server.post('/devices/revoke', async (request) => {
-    const { id } = bodyOf(request, '{"id":"…"}')
-    if (typeof id !== 'string') throw answer(400, 'body', 'Unexpected id, expected text; send it as /devices lists it.')
+    const id = idOf(request, '/devices')
     if (!(await door?.devices.remove(id)))
       throw answer(404, 'no-device', 'Unexpected device, expected one of those that are paired; ask for /devices.')
     streams.endOf(id)

@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import type { FastifyError, FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { answer, refuse } from './answers.ts'
-import { bodyOf } from './bodies.ts'
+import { bodyOf, idOf } from './bodies.ts'
 import { type Devices, devicesIn, nameOf } from './devices.ts'
 import { secure } from './headers.ts'
 import type { Served } from './job.ts'
@@ -29,9 +29,9 @@ export function serveLinks(server: FastifyInstance, { prefix, jobOf }: Place): v
     return { id: device.id, name: device.name, since: device.since, link: `${address}${job.at}shared/${token}` }
   })
   server.post(`${prefix}/links/revoke`, async (request, reply) => {
-    const { id } = bodyOf(request, '{"id":"…"}')
+    const id = idOf(request, '/links')
     const links = await linksOf(await jobOf(request))
-    if (typeof id !== 'string' || !(await links.remove(id))) return refuse(reply, 404, 'no-link', noLink)
+    if (!(await links.remove(id))) return refuse(reply, 404, 'no-link', noLink)
     return { links: await shown(links) }
   })
 }

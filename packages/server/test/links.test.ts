@@ -56,6 +56,7 @@ test('a link that was taken back, guessed or cut is none, and a browser shows th
   expect((await post('/links/revoke', { id })).json()).toEqual({ links: [] })
   expect(said(await visit(path(link)))).toEqual(gone)
   expect((await post('/links/revoke', { id })).json().code).toBe('no-link')
+  expect((await post('/links/revoke', { id: 7 })).json()).toEqual({ code: 'body', message: expect.stringContaining('/links') })
 })
 
 test('photos of the report come by the link, made where their copies are missing, and go with it', async () => {
