@@ -55,8 +55,11 @@ async function listedJob(served: ServedJob): Promise<ListedJob> {
   }
 }
 
+/** A clock that says the second 60, as some do once in years, is passed over: no clock here knows it. */
 const latest = (clocks: readonly string[]): string | undefined =>
-  clocks.reduce<string | undefined>(
-    (most, clock) => (most !== undefined && Date.parse(most) >= Date.parse(clock) ? most : clock),
-    undefined,
-  )
+  clocks
+    .filter((clock) => !Number.isNaN(Date.parse(clock)))
+    .reduce<string | undefined>(
+      (most, clock) => (most !== undefined && Date.parse(most) >= Date.parse(clock) ? most : clock),
+      undefined,
+    )

@@ -111,6 +111,17 @@ test('a folder that comes is listed, one that goes is not, and hidden ones and t
   expect((await built.inject('/jobs/.evenhem/job')).statusCode).toBe(404)
 })
 
+test('the latest clock of a job is one that tells a time: the second 60 is passed over', async () => {
+  const { built, yard: top } = await yard(two)
+  await mkdir(join(top, 'heron/log'))
+  const clocks = { a: '2026-11-25T09:12:00Z', b: '2026-12-31T23:59:60Z', c: '2026-11-25T08:00:00Z' }
+  for (const [device, clock] of Object.entries(clocks)) {
+    const [line] = write({ device, last: undefined, clock }, [{ place: '/rooms/den/ceiling', value: '95' }], fold([]))
+    await writeFile(join(top, `heron/log/${device}.jsonl`), `${line?.text}\n`)
+  }
+  expect((await built.inject('/jobs')).json().jobs[0]).toMatchObject({ entries: 3, last: clocks.a, state: 'begun' })
+})
+
 test('a job whose log cannot be read is listed as broken, and the others as they are', async () => {
   const { built, yard: top } = await yard(two)
   await writeFile(join(top, 'heron/log'), 'no folder')
