@@ -54,6 +54,12 @@ function pinLines(at: Place, { found, panels }: Treatment, job: Job, placed: Pla
   })
 }
 
+/** A sentence that another follows after a semicolon: without its full stop. */
+const withoutStop = (said: Said): Said => {
+  const last = said.at(-1)
+  return typeof last === 'string' ? [...said.slice(0, -1), last.replace(/\.$/, '')] : said
+}
+
 /** What was gone on with all the same: what it was, and the reason. */
 const overrideLines = ({ checks }: WindowPlan, voice: Voice): readonly Line[] =>
   checks.flatMap(({ override, says, code, values }) =>
@@ -62,7 +68,7 @@ const overrideLines = ({ checks }: WindowPlan, voice: Voice): readonly Line[] =>
       : [
           {
             name: [voice.text('report/gone-on')],
-            says: [voice.said(says ?? code, values), voice.said('report/reason', { reason: override })],
+            says: [withoutStop(voice.said(says ?? code, values)), voice.said('report/reason', { reason: override })],
           },
         ],
   )

@@ -19,7 +19,7 @@ export {
 } from './outline.ts'
 export type { Paper } from './paper.ts'
 export { type PictureSize, sizeOfJpeg } from './photo-size.ts'
-export { type PhotoCopy, type Photos, photoHashes, type ShownMark, type ShownPhoto } from './photos.ts'
+export { type PhotoCopy, type Photos, photoHashes, type ShownPhoto } from './photos.ts'
 export { type PunchOrder, punchListOf } from './punch-list.ts'
 export {
   aboutOf as aboutOfPoint,

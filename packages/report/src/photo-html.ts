@@ -1,12 +1,13 @@
+import type { MarkOnAPhoto } from '@evenhem/job'
 import { html, type Markup } from './markup.ts'
-import { frame, type ShownMark, type ShownPhoto } from './photos.ts'
+import { frame, type ShownPhoto } from './photos.ts'
 
 type Size = Pick<ShownPhoto, 'width' | 'height'>
 
 const round = (share: number): number => Math.round(share * 10) / 10
 
 /** A mark as a path in pixels of the photo; words have none. A ring and the barbs of an arrow have one size on every photo. */
-function pathOf({ kind, x, y, toX = x, toY = y }: ShownMark, { width, height }: Size): string {
+function pathOf({ kind, x, y, toX = x, toY = y }: MarkOnAPhoto, { width, height }: Size): string {
   const unit = Math.max(width / frame.width, height / frame.height) / 10
   const [left, top, right, bottom] = [x * width, y * height, toX * width, toY * height].map(round) as [
     number,
@@ -26,12 +27,12 @@ const ringAt = (x: number, y: number, radius: number): string =>
   `M${round(x - radius)} ${y}a${radius} ${radius} 0 1 0 ${radius * 2} 0a${radius} ${radius} 0 1 0 ${-radius * 2} 0`
 
 /** A light line below each dark one, so that a mark is seen on any picture. Words stay within it: from its right half on they end at their place. */
-function markOn(mark: ShownMark, size: Size): Markup {
+function markOn(mark: MarkOnAPhoto, size: Size): Markup {
   const d = pathOf(mark, size)
   const lines = d === '' ? undefined : html`<path class="under" d="${d}"/><path class="over" d="${d}"/>`
   return html`${lines}${mark.says ? wordsAt(mark, size) : undefined}`
 }
-function wordsAt({ kind, x, y, says }: ShownMark, { width, height }: Size): Markup {
+function wordsAt({ kind, x, y, says }: MarkOnAPhoto, { width, height }: Size): Markup {
   const size = Math.max(width / frame.width, height / frame.height) * 0.18
   const down = kind === 'words' ? 0 : size * 1.6
   const below = y * height + down + size * 0.3 > height ? y * height - size : y * height + Math.max(down, size)

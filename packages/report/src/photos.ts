@@ -1,5 +1,4 @@
-import type { PlacedWindow, Readings } from '@evenhem/job'
-import { below } from '@evenhem/job'
+import { below, type MarkOnAPhoto, type PlacedWindow, type Readings } from '@evenhem/job'
 import type { Section } from './outline.ts'
 import type { PictureSize } from './photo-size.ts'
 import type { Voice } from './voice.ts'
@@ -12,15 +11,6 @@ export interface PhotoCopy extends Partial<PictureSize> {
 export type Photos = (hash: string) => PhotoCopy | undefined
 export const noPhotos: Photos = () => undefined
 
-/** A mark on a photo, in shares of its width and height. */
-export interface ShownMark {
-  readonly kind: 'point' | 'arrow' | 'area' | 'words'
-  readonly x: number
-  readonly y: number
-  readonly toX?: number
-  readonly toY?: number
-  readonly says?: string
-}
 /** A photo as a paper shows it. */
 export interface ShownPhoto extends PictureSize {
   /** When in the work it was taken, or what it is of. */
@@ -35,7 +25,7 @@ export interface ShownPhoto extends PictureSize {
   readonly src?: string
   readonly hash: string
   readonly notHere: string
-  readonly marks: readonly ShownMark[]
+  readonly marks: readonly MarkOnAPhoto[]
 }
 
 /** The order in which photos of a window are shown. */

@@ -1,18 +1,7 @@
-import { below, type Job, type Readings } from '@evenhem/job'
+import { below, type Job, type Readings, type Signature } from '@evenhem/job'
 import { type Fingerprint, fingerprintOf } from './fingerprint.ts'
 import type { Section } from './outline.ts'
 import type { Voice } from './voice.ts'
-
-/** A signature as it stands at the job, under `found/signatures`. */
-interface Signature {
-  readonly role: 'customer' | 'installer'
-  readonly name: string
-  readonly accepts?: 'without open points' | 'with open points'
-  readonly strokes: readonly (readonly number[])[]
-  readonly typed?: boolean
-  readonly left?: string
-  readonly seal: unknown
-}
 
 /** A signature as a paper shows it. */
 export interface ShownSignature {
@@ -51,9 +40,7 @@ function strokePath(stroke: readonly number[]): string {
 }
 
 const signaturesIn = ({ job }: Job): readonly (readonly [id: string, signature: Signature])[] =>
-  Object.entries(
-    (job as { readonly found?: { readonly signatures?: Readonly<Record<string, Signature>> } }).found?.signatures ?? {},
-  )
+  Object.entries(job.found?.signatures ?? {})
 
 const when = (id: string, readings: Readings): string => readings[below('/job/found/signatures', id)]?.when ?? ''
 
@@ -76,9 +63,12 @@ function shown(id: string, signature: Signature, readings: Readings, voice: Voic
   }
 }
 
+/** When it was signed in ms since 1970, whatever clock it was written on; 0 where nobody said. */
+const time = (id: string, readings: Readings): number => Date.parse(when(id, readings)) || 0
+
 /** Who signed, the earliest first. */
 export function signedOf(found: Job, readings: Readings, voice: Voice): Signed {
-  const all = signaturesIn(found).toSorted(([a], [b]) => (when(a, readings) < when(b, readings) ? -1 : 1))
+  const all = signaturesIn(found).toSorted(([a], [b]) => time(a, readings) - time(b, readings))
   const isSigned = all.some(([, { role }]) => role === 'customer')
   return {
     title: voice.text('report/signed'),

@@ -36,12 +36,13 @@ export interface Technical extends Section<TechnicalWindow> {
 
 type Treatment = PlacedWindow['window']['treatments'][number]
 
+const isAfter = (before: number | undefined, number: number | undefined): boolean => before !== undefined && before + 1 === number
 /** Neighbours that go to bearers of one sort, one after the other, as one. */
 const together = (places: readonly HookPlace[]): readonly (readonly HookPlace[])[] =>
   places.reduce<HookPlace[][]>((runs, place) => {
     const last = runs.at(-1)
     const before = last?.at(-1)
-    const isNext = before?.to === place.to && before.note === place.note && (before.number ?? 0) + 1 === place.number
+    const isNext = before?.to === place.to && before.note === place.note && isAfter(before.number, place.number)
     if (last && isNext) last.push(place)
     else runs.push([place])
     return runs
@@ -67,7 +68,10 @@ function hookLines(plan: WindowPlan, named: (at: string, panel: string) => strin
     .flatMap(({ at, value }) => {
       const { places, threading } = value as HookMap
       const panels = [...new Set(places.map(({ panel }) => panel))]
-      const rod = threading.map(({ what, count }) => `${count} ${voice.text(what)}`).join(', ')
+      const rod = threading
+        .filter(({ count }) => count > 0)
+        .map(({ what, count }) => `${count} ${voice.text(what)}`)
+        .join(', ')
       return [
         ...panels.map(
           (panel): Line => ({

@@ -71,6 +71,25 @@ test('signatures stand in the order of their time, with what was accepted and le
   ])
 })
 
+test('signatures on clocks of two zones stand in the order of their time', () => {
+  const order = handedOver()
+  const at = (id: string, when: string) => {
+    const place = `/job/found/signatures/${id}`
+    return { [place]: { ...order.readings[place], value: order.readings[place]?.value, when } }
+  }
+  // The customer's 16:30 is 21:30 in the zone of the installer's clock, who signed at 20:00 there.
+  const readings = { ...order.readings, ...at('s2', '2026-12-08T16:30:00-05:00'), ...at('s9', '2026-12-08T20:00:00Z') }
+  expect(outlined({ ...order, readings }).closing.signed.of.map(({ id }) => id)).toEqual(['s9', 's2'])
+})
+
+test('nothing is threaded where no ring is', () => {
+  const threaded = outlined(example('heron-point-day')).closing.technical.of.flatMap(({ hooks }) =>
+    hooks.of.filter(({ name }) => text(name).startsWith('On the rod')).map(line),
+  )
+  expect(threaded.length).toBeGreaterThan(5)
+  expect(threaded.filter((rod) => / 0 /.test(rod))).toEqual([])
+})
+
 test('strokes are drawn as they were, and a typed name is set as a name', () => {
   expect(html).toContain('aria-label="Signature of The household" viewBox="0 0 300 100"><path d="M0 0L150 100 300 25M30 10h.1"/>')
   expect(html).toContain('<p class="typed">The household</p>')

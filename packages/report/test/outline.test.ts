@@ -173,6 +173,9 @@ const overridden = (found: Job): Job =>
 test('what was gone on with keeps its place, with its reason', () => {
   const { page } = planned(example('panels-do-not-meet'), overridden)
   expect(text(page.open.of.find(({ setAside }) => setAside)?.setAside)).toBe('Gone on all the same: The customer has seen it.')
+  expect(page.corrections?.of.map(({ says }) => says.map(text).join('; '))[0]).toMatch(
+    /never short; reason: The customer has seen it\.$/,
+  )
 })
 
 const failing: Partial<ReportOrder> = {
