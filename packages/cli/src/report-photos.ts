@@ -20,10 +20,11 @@ async function makeMissing(folder: string, missing: readonly string[]): Promise<
   }
 }
 
-/** The copies of all photos of a job's folder, made where they are missing. */
-export async function madeCopies(folder: string): Promise<ReportCopies> {
+/** The copies of all photos of a job's folder, made where they are missing: all of them, or only those that are wanted. */
+export async function madeCopies(folder: string, wanted?: ReadonlySet<string>): Promise<ReportCopies> {
   const copies = await reportCopies(folder)
-  const missing = [...copies.values()].filter(({ bytes }) => bytes === 0).map(({ hash }) => hash)
+  const lacks = [...copies.values()].filter(({ bytes }) => bytes === 0).map(({ hash }) => hash)
+  const missing = lacks.filter((hash) => wanted?.has(hash) ?? true)
   if (missing.length === 0) return copies
   await makeMissing(folder, missing)
   return reportCopies(folder)

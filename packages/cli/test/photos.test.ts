@@ -75,6 +75,18 @@ test('the same photo under two names is recorded once, and nothing stands agains
   expect(await logOf(job)).toMatchObject([{ n: 1, value: 'a' }])
 })
 
+test('the page of what is left to mend shows photos whose copies were deleted', async () => {
+  const photo = await jpeg(300, 200)
+  const { job, at } = await site({ 'spot.jpg': photo })
+  const order = await readFile(join(example('left-to-mend'), 'job.json'), 'utf8')
+  await writeFile(join(job, 'job.json'), order.replaceAll('a'.repeat(64), hashOf(photo)))
+  await line('photos', 'add', job, at('spot.jpg'))
+  await rm(join(job, 'photos/small'), { recursive: true })
+  expect((await line('punch-list', job, '--html', at('page.html'))).code).toBe(0)
+  const copy = await readFile(join(job, 'photos/small', `${hashOf(photo)}-1600.jpg`), 'base64')
+  expect(await readFile(at('page.html'), 'utf8')).toContain(`src="data:image/jpeg;base64,${copy}"`)
+})
+
 test('on a terminal it is told how far it is, and only what was cleaned is kept where that is asked for', async () => {
   const { job, at } = await site({ 'a.jpg': await jpeg(20, 10), 'b.jpg': await jpeg(10, 20) })
   const { err } = await lineWith({ progress: true }, 'photos', 'add', job, at('a.jpg'), at('b.jpg'), '--cleaned')
