@@ -89,7 +89,7 @@ export const workWordsEs: Readonly<Record<keyof typeof workWords, Words[string]>
     'Use gafas protectoras. La pintura vieja puede tener plomo, el yeso viejo asbesto: en caso de duda, deténgase y siga las normas locales.',
   ),
   'drapery/caution-tower': one(
-    'Por encima de diez pies trabaje con dos personas o desde un andamio, armado según las instrucciones de su fabricante y las normas locales. Nadie sube solo.',
+    'A esta altura se trabaja entre dos personas o desde un andamio, armado según las instrucciones de su fabricante y las normas locales. Nadie sube solo.',
   ),
   'drapery/caution-lead': one(
     'Esta casa es lo bastante antigua para tener pintura con plomo: levante poco polvo, use mascarilla y gafas protectoras, y siga las normas locales para trabajar en ella.',
