@@ -12,15 +12,19 @@ const stateOf = ({ place, isUnsafe }: PunchPoint): Capture => ({
 })
 
 /** A name that a step may have: what a point's own may hold beside small letters, digits and hyphens goes. */
-const stepOf = ({ id, owner }: PunchPoint): string =>
-  `${owner === 'installer' ? 'mend' : 'call'}-${id.toLowerCase().replaceAll(/[^a-z0-9-]/g, '-')}`
+const plain = (id: string): string => id.toLowerCase().replaceAll(/[^a-z0-9-]/g, '-')
+/** Of points that would share a name the later ones have their number behind it: what is done about one says nothing of another. */
+function stepOf({ id, number, owner }: PunchPoint, all: readonly PunchPoint[]): string {
+  const isShared = all.some((other) => other.number < number && plain(other.id) === plain(id))
+  return `${owner === 'installer' ? 'mend' : 'call'}-${plain(id)}${isShared ? `-${number}` : ''}`
+}
 
 /** Mending is the installer's own work; everybody else is called. Both come before the hand-over, which an unsafe point closes. */
-function seeingTo(point: PunchPoint): Step {
+function seeingTo(point: PunchPoint, id: string): Step {
   const isOwn = point.owner === 'installer'
   const unsafe = point.isUnsafe ? ['punch-list/caution-unsafe'] : []
   return {
-    id: stepOf(point),
+    id,
     stage: 'finish',
     code: isOwn ? 'punch-list/mend' : 'punch-list/call',
     values: valuesOf(point),
@@ -42,7 +46,8 @@ const walking = (left: readonly PunchPoint[]): Step => ({
 export const work = rule({ id: 'work', on: atWindow, needs: { windowPoints }, gives: { steps } }).run((_, facts) => {
   const left = facts.windowPoints.filter(({ state }) => state === 'open' || state === 'mended')
   const owned = left.filter((point) => isOpen(point) && point.owner !== undefined)
-  const first = owned.filter(({ isUnsafe }) => isUnsafe).map(stepOf)
-  const steps = owned.map((point) => (point.isUnsafe ? seeingTo(point) : { ...seeingTo(point), after: first }))
+  const named = (point: PunchPoint): string => stepOf(point, facts.windowPoints)
+  const first = owned.filter(({ isUnsafe }) => isUnsafe).map(named)
+  const steps = owned.map((point) => ({ ...seeingTo(point, named(point)), ...(point.isUnsafe ? {} : { after: first }) }))
   return { steps: [...steps, ...(left.length > 0 ? [walking(left)] : [])] }
 })

@@ -120,6 +120,15 @@ test('a point whose name no step could have costs no rule', () => {
   expect(found.steps.find(({ id }) => id === 'mend-k-che-1')).toBeDefined()
 })
 
+test('points whose names look alike have a step each, also when one of them is done with', () => {
+  const ids = (state: string) => {
+    const { steps } = plan({ P1: { ...whole, state }, p1: whole, 'p 2': whole, 'p-2': whole })
+    return steps.filter(({ stage, plugin }) => stage === 'finish' && plugin === 'punch-list').map(({ id }) => id)
+  }
+  expect(ids('open').sort()).toEqual(['mend-p-2', 'mend-p-2-3', 'mend-p1', 'mend-p1-4'])
+  expect(ids('looked at').sort()).toEqual(['mend-p-2', 'mend-p-2-3', 'mend-p1-4'])
+})
+
 describe('pins', () => {
   const spots = (at: Place, state: 'drawn' | 'stacked' = 'drawn') =>
     plan({ p1: { ...whole, at } })
