@@ -171,6 +171,31 @@ test('a photo that stands twice has each time its own marks', async () => {
   expect(rings.toSorted()).toEqual([0, 1])
 })
 
+/** The window with points to mend, each with a note. */
+const withPoints = (notes: readonly string[]) => {
+  const found = notes.flatMap((note, n) => {
+    const at = `${window}/with/punch-list/points/p${String(n + 1).padStart(3, '0')}`
+    return [[`${at}/what`, { value: `Mend this ${n + 1}.` }] as const, [`${at}/note`, { value: note }] as const]
+  })
+  return orderOf(JSON.stringify({ ...JSON.parse(textOf('tern-hollow')), found: Object.fromEntries(found) }))
+}
+
+test('a point stands on one page, with all its facts', async () => {
+  const notes = Array.from({ length: 20 }, (_, n) => `Note ${n + 1}.`)
+  const { pages } = await readPdf(pdfOf(withPoints(notes)))
+  const pagesWith = (text: string) => pages.flatMap((page, n) => (page.text.includes(text) ? [n] : []))
+  const torn = notes.filter((note, n) => pagesWith(note).at(-1) !== pagesWith(`Mend this ${n + 1}.`).at(-1))
+  expect([pagesWith('Note 20.').length, torn]).toEqual([1, []])
+})
+
+test('of a point that is longer than a page nothing falls off', async () => {
+  for (const between of [' ', '\n']) {
+    const words = Array.from({ length: 200 }, (_, n) => `word-${n}`)
+    const read = new Set(textOfAll(await readPdf(pdfOf(withPoints([words.join(between)])))).split(' '))
+    expect(words.filter((word) => !read.has(word))).toEqual([])
+  }
+})
+
 test('text of a job stays text', async () => {
   const name = '#panic("x") $a$ *b* <c> \\"@d'
   const text = textOf('tern-hollow').replace('House at Tern Hollow', name.replaceAll('\\', '\\\\').replaceAll('"', '\\"'))

@@ -88,8 +88,8 @@ export interface Signature {
   readonly hash: string
 }
 
-/** `cover`: the name of a house; `title`: of a window or of what begins a page; `plain`: within a page. */
-export type Look = 'cover' | 'title' | 'plain'
+/** `cover`: the name of a house; `title`: of a window or of what begins a page; `plain`: within a page; `small`: of a list in small type. */
+export type Look = 'cover' | 'title' | 'plain' | 'small'
 
 /** A line of the contents, with the page of its place. */
 export interface Entry {

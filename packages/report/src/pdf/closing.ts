@@ -8,23 +8,38 @@ import type { Block, Files, Signature } from './blocks.ts'
 import { photos } from './photos.ts'
 import { colours } from './picture.ts'
 import { begin, notes, staysBlocks } from './stays.ts'
-import { row, rows } from './text.ts'
+import { linesOf, row, rows } from './text.ts'
 import { heading, paragraph } from './window.ts'
 
 type Verdicts = Outline['verdicts']
 
 const lead = (text: string): Block => ({ kind: 'lead', text: [text], look: 'title' })
 
+/** Lines that stand on every paper, what is around them included. */
+const aPage = 32
+/** Blocks on one page. What may be longer than one is torn: on one page its end would fall off it. */
+const together = (of: readonly Block[], lines: number): readonly Block[] => (lines > aPage ? of : [{ kind: 'together', of }])
+
 /** A point to mend with what is known of it. */
-const left = ({ title, unsafe, what, facts, photos: of }: PrintedPoint, words: Verdicts, files: Files): readonly Block[] => [
-  { kind: 'space', height: 5 },
-  { kind: 'rule', look: 'ink' },
-  heading(3, title),
-  ...(unsafe ? [{ kind: 'stands', sign: 'fail', word: words.fail, says: [unsafe] } as const] : []),
-  { kind: 'lead', text: [what], look: 'point' },
-  rows(facts.map(row), 'point'),
-  ...(of.length > 0 ? [photos(of, files)] : []),
-]
+function left({ title, unsafe, what, facts, photos: of }: PrintedPoint, words: Verdicts, files: Files): readonly Block[] {
+  const all: readonly Block[] = [
+    { kind: 'rule', look: 'ink' },
+    heading(3, title),
+    ...(unsafe ? [{ kind: 'stands', sign: 'fail', word: words.fail, says: [unsafe] } as const] : []),
+    { kind: 'lead', text: [what], look: 'point' },
+    rows(facts.map(row), 'point'),
+    ...(of.length > 0 ? [photos(of, files)] : []),
+  ]
+  // A row of photos is as high as eight lines.
+  const lines =
+    linesOf([[what]], 70) +
+    linesOf(
+      facts.flatMap(({ says }) => says),
+      80,
+    ) +
+    8 * Math.ceil(of.length / 3)
+  return [{ kind: 'space', height: 5 }, ...together(all, lines)]
+}
 
 const signatureFile = (path: string): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${field.width} ${field.height}"><path d="${path}" fill="none" stroke="${colours.ink}" stroke-width="2" stroke-linecap="round" stroke-linejoin="round"/></svg>`
@@ -42,10 +57,11 @@ const signed = (all: Closing['signed'], files: Files): readonly Block[] => [
   { kind: 'paragraph', text: [all.about], look: 'quiet' },
 ]
 
+const small = (text: string): Block => ({ kind: 'heading', rank: 4, text, look: 'small' })
 const listed = ({ title, of }: Section<Line>): readonly Block[] =>
-  of.length > 0 ? [heading(4, title), rows(of.map(row), 'small'), { kind: 'space', height: 2 }] : []
+  of.length > 0 ? [small(title), rows(of.map(row), 'small'), { kind: 'space', height: 2 }] : []
 const marks = ({ title, of, instead }: WallMarks): readonly Block[] =>
-  instead ? [heading(4, title), paragraph(instead)] : listed({ title, of })
+  instead ? [small(title), paragraph(instead)] : listed({ title, of })
 
 /** A window for whoever works at it next: marks in one column, hooks and pins in the other. */
 function technical({ window, marks: all, hooks, pins }: TechnicalWindow): readonly Block[] {
@@ -55,10 +71,13 @@ function technical({ window, marks: all, hooks, pins }: TechnicalWindow): readon
     heading(3, window.text),
     { kind: 'columns', widths: [83.5], gap: 9, of: columns },
   ]
-  return [
-    { kind: 'space', height: 4 },
-    { kind: 'together', of },
-  ]
+  const lines = [all, [hooks, pins]].map((column) =>
+    linesOf(
+      column.flatMap((list) => list.of.flatMap(({ says }) => says)),
+      30,
+    ),
+  )
+  return [{ kind: 'space', height: 4 }, ...together(of, Math.max(...lines))]
 }
 
 /** What closes a report, as on the page: what is open, was shown and is signed, what stays with the customer, and the next installer's page. */

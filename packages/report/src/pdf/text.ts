@@ -24,6 +24,17 @@ export const said = (says: Said): Text => pieces(says, withUnit)
 export const fact = (says: Said): Text => pieces(says, asWritten)
 export const row = ({ name = [], says }: Line): Row => ({ name: fact(name), says: says.map(fact) })
 
+/** How many lines sentences take, each beginning one, where so many letters stand on a line. */
+export const linesOf = (all: readonly Said[], letters: number): number =>
+  all
+    .flatMap((says) =>
+      says
+        .map((part) => (typeof part === 'string' ? part : part.written.text))
+        .join('')
+        .split('\n'),
+    )
+    .reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / letters)), 0)
+
 /** Widths of the columns of names, in mm, where a list has one; the template has 1.4 more for each. */
 const columns: Readonly<Partial<Record<RowsLook, number>>> = { facts: 20.6, care: 24, corrections: 45.6, point: 34, small: 35.6 }
 const millimetres = 0.3528
