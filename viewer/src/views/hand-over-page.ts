@@ -31,6 +31,8 @@ export class HandOverPage extends SpokenElement {
   @state() private strokes: Strokes = []
   @state() private typed = false
   @state() private wrong?: string
+  /** What somebody is writing stays while an entry of anybody has the house looked at again. */
+  private wasKnown = false
 
   static override readonly styles = [
     base,
@@ -50,6 +52,9 @@ export class HandOverPage extends SpokenElement {
     `,
   ]
 
+  protected override willUpdate(): void {
+    this.wasKnown ||= this.isKnown
+  }
   protected override updated(changed: PropertyValues<this>): void {
     if (!changed.has('order') || this.isKnown) return
     tell(
@@ -76,7 +81,7 @@ export class HandOverPage extends SpokenElement {
       <h2>${says.windows}</h2><ul>${this.order.windows.map(({ place, room, window }) => this.window(place, `${room.name}, ${window.name}`))}</ul>
       <h2>${says.left}</h2>${this.leftOpen()}
       ${this.signatures.length === 0 ? nothing : html`<h2>${says.signed}</h2><ul>${this.signatures.map((each) => html`<li><div>${`${says.roles[each.role]} ${each.name}, ${dayAndTime(each.when ?? '')}`}${each.accepts ? html`<small>${says.acceptances[each.accepts]}</small>` : nothing}</div></li>`)}</ul>`}
-      ${firm.length > 0 ? html`<p class="fail" role="alert">${says.firm}</p><ul class="open">${firm.map((each) => this.openRow(each))}</ul>` : this.isKnown ? this.form() : nothing}</main>`
+      ${firm.length > 0 ? html`<p class="fail" role="alert">${says.firm}</p><ul class="open">${firm.map((each) => this.openRow(each))}</ul>` : this.wasKnown ? this.form() : nothing}</main>`
   }
 
   private window(place: Place, name: string) {
@@ -119,7 +124,7 @@ export class HandOverPage extends SpokenElement {
   }
   /** Nobody accepts without open points while there are some, or a window is not finished. */
   private acceptable(): readonly Acceptance[] {
-    return this.open().length > 0 || this.unfinished > 0 ? acceptances.slice(1) : acceptances
+    return !this.isKnown || this.open().length > 0 || this.unfinished > 0 ? acceptances.slice(1) : acceptances
   }
   private chip(name: string, isOn: boolean, choose: () => void) {
     return html`<button type="button" class="chip" aria-pressed=${isOn} @click=${choose}>${name}</button>`
@@ -148,6 +153,7 @@ export class HandOverPage extends SpokenElement {
   }
   private lacking(name: string): string | undefined {
     const says = handOverWords()
+    if (!this.isKnown) return says.lookedAtAgain
     if (name === '' || (this.strokes.length === 0 && !this.typed)) return says.lacks
     return this.signer === 'customer' && !(this.accepts && this.acceptable().includes(this.accepts))
       ? says.lacksChoice

@@ -25,6 +25,7 @@ const en = {
   go: 'Signed',
   lacks: 'A name and a signature are wanted, or the name in letters.',
   lacksChoice: 'Choose how the customer accepts.',
+  lookedAtAgain: 'Something was entered just now, and the house is looked at again. Look, then sign.',
   note: 'What is signed: this order, all that was entered, and its photos. What is entered later is told apart.',
 }
 const es: Texts<typeof en> = {
@@ -52,6 +53,7 @@ const es: Texts<typeof en> = {
   go: 'Firmado',
   lacks: 'Hacen falta un nombre y una firma, o el nombre escrito.',
   lacksChoice: 'Elige cómo acepta el cliente.',
+  lookedAtAgain: 'Acaba de anotarse algo y la casa se revisa otra vez. Mira y luego firma.',
   note: 'Lo que se firma: este pedido, todo lo anotado y sus fotos. Lo que se anote después se distingue.',
 }
 export const handOverTables: Readonly<Record<Language, Texts<typeof en>>> = { en, es }
