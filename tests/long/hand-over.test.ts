@@ -41,7 +41,9 @@ test('a house is handed over without a server: two sign, and the seal is of the 
   await sheet.getByText('Installer Marta Quill').waitFor()
   expect(await form?.evaluate((each) => each.isConnected), 'an entry takes away nothing that is being written').toBe(true)
   // Its line alone is left.
-  await expect.poll(() => sheet.locator('signature-pad path').count(), 'the pad is empty for whoever signs next').toBe(1)
+  await expect
+    .poll(() => sheet.locator('signature-pad path').count(), { message: 'the pad is empty for whoever signs next' })
+    .toBe(1)
   await sheet.getByRole('button', { name: 'Customer' }).click()
   // Its steps are not done, so nobody can accept it as finished.
   await sheet.getByText('One window has steps that are not done.').waitFor()
