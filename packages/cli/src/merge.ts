@@ -1,4 +1,5 @@
 import { realpath } from 'node:fs/promises'
+import { type Carried, carryPhotos, sayRefused } from '@evenhem/photos'
 import { logOwner } from '@evenhem/server'
 import { Refusal } from '@evenhem/site-log'
 import { type Merged, mergeFolders } from '@evenhem/site-log/folder'
@@ -16,14 +17,40 @@ async function jobIn(path: string): Promise<{ readonly folder: string; readonly 
   return { folder, number: job.job.number }
 }
 
-/** What came, by device, and what is odd in either log. */
-function said({ added, wrong }: Merged, ours: string, theirs: string, { voice, language }: Session): readonly [string, string] {
-  const lines = added.map(({ device, lines: count }) => `${voice('merge-added', { device, count, from: theirs })}\n`)
-  const odd = wrong.map(({ in: where, file, line, code, values }) => {
+/** What came, by device, and how many photos. */
+function came({ added }: Merged, { hashes, leftOut }: Carried, theirs: string, { voice }: Session): readonly string[] {
+  const lines = added.map(({ device, lines: count }) => voice('merge-added', { device, count, from: theirs }))
+  const photos = hashes.length > 0 ? [voice('merge-photos', { count: hashes.length, from: theirs })] : []
+  const isNothing = lines.length + photos.length + leftOut.length === 0
+  return isNothing ? [voice('merge-nothing', { from: theirs })] : [...lines, ...photos]
+}
+
+/** What is odd in either log, and the photos that were left out. */
+function odd({ wrong }: Merged, { leftOut }: Carried, ours: string, theirs: string, { voice, language }: Session) {
+  const lines = wrong.map(({ in: where, file, line, code, values }) => {
     const at = `${where === 'ours' ? ours : theirs}/log/${file}${line === undefined ? '' : `:${line}`}`
-    return `${reader[language].labels.warning}: ${at}: ${reader[language].say(code, values).says}\n`
+    return `${reader[language].labels.warning}: ${at}: ${reader[language].say(code, values).says}`
   })
-  return [lines.length > 0 ? lines.join('') : `${voice('merge-nothing', { from: theirs })}\n`, odd.join('')]
+  const photos = leftOut.map(({ name, refused }) =>
+    voice('merge-left-out', { file: `${theirs}/photos/${name}`, why: sayRefused(refused)[language] }),
+  )
+  return [...lines, ...photos]
+}
+
+const noPhotos: Carried = { hashes: [], leftOut: [] }
+const paragraph = (lines: readonly string[]): string => plain(lines.map((line) => `${line}\n`).join(''))
+
+/** Merges the logs, then the photos, which they speak of; says what came also where the photos do not fit. */
+async function merged(ours: string, theirs: string, into: string, session: Session): Promise<ExitCode> {
+  const logs = await mergeFolders(ours, theirs)
+  const failed = (error: NodeJS.ErrnoException) =>
+    new Trouble('merge-photos-failed', { folder: into, error: error.code ?? String(error) })
+  const photos = await carryPhotos(ours, theirs).catch(failed)
+  const carried = photos instanceof Trouble ? noPhotos : photos
+  if (carried === photos || logs.added.length > 0) session.out(paragraph(came(logs, carried, theirs, session)))
+  session.err(paragraph(odd(logs, carried, ours, theirs, session)))
+  if (photos instanceof Trouble) throw photos
+  return carried.leftOut.length > 0 ? 1 : 0
 }
 
 /** Merging refused: which entry it is about, and what to do. */
@@ -45,12 +72,10 @@ export const merge: Command = {
     if (ours.number !== theirs.number)
       throw new Trouble('merge-other-job', { folder: from, number: theirs.number, expected: ours.number })
     try {
-      const [out, err] = said(await mergeFolders(ours.folder, theirs.folder), ours.folder, theirs.folder, session)
-      session.out(plain(out))
-      session.err(plain(err))
-      return 0
+      return await merged(ours.folder, theirs.folder, into, session)
     } catch (error) {
       if (error instanceof Refusal) return refused(error, session)
+      if (error instanceof Trouble) throw error
       throw new Trouble('merge-failed', { folder: into, error: (error as NodeJS.ErrnoException).code ?? String(error) })
     }
   },

@@ -1,4 +1,5 @@
-import { copyFile, mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
+import { createHash } from 'node:crypto'
+import { copyFile, mkdir, readdir, readFile, symlink, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fold, type Line, type Put, write, writeEvent } from '@evenhem/site-log'
 import { expect, test } from 'vitest'
@@ -124,6 +125,49 @@ test('folders of different jobs, one folder twice, and a job file are refused', 
   await writeFile(join(theirs, 'other.json'), text)
   expect((await line('merge', ours, join(theirs, 'other.json'))).err).toContain('expected a folder with job.json')
   expect(await readdir(join(ours, 'log'))).toEqual(['tablet-1.jsonl'])
+})
+
+/** A job's folder with these photos in it, by name. */
+async function jobWithPhotos(photos: Readonly<Record<string, Uint8Array>>): Promise<string> {
+  const to = await jobWith(one)
+  await mkdir(join(to, 'photos'))
+  for (const [name, bytes] of Object.entries(photos)) await writeFile(join(to, 'photos', name), bytes)
+  return to
+}
+const jpegOf = (says: string): Buffer => Buffer.from(`\xff\xd8\xff${says}`, 'latin1')
+const named = (bytes: Buffer): string => `${createHash('sha256').update(bytes).digest('hex')}.jpg`
+const [jamb, sill] = [jpegOf('jamb'), jpegOf('sill')]
+
+test('merging carries the photos that the other folder has, says how many, and again carries none', async () => {
+  const [ours, theirs] = [
+    await jobWithPhotos({ [named(jamb)]: jamb }),
+    await jobWithPhotos({ [named(jamb)]: jamb, [named(sill)]: sill }),
+  ]
+  expect(await line('merge', ours, theirs)).toEqual({ code: 0, out: `1 photo from ${theirs}\n`, err: '' })
+  expect(await readFile(join(ours, 'photos', named(sill)))).toEqual(sill)
+  expect((await line('merge', ours, theirs)).out).toBe(`Nothing new in ${theirs}; everything it has is here.\n`)
+  expect((await line('merge', await jobWith(one), theirs, '--lang', 'es')).out).toBe(`2 fotos de ${theirs}\n`)
+})
+
+test('a photo that is damaged, and a link to another place, are named and left out; the others come', async () => {
+  const [ours, theirs] = [await jobWith(one), await jobWithPhotos({ [named(jamb)]: jpegOf('jam'), [named(sill)]: sill })]
+  const elsewhere = await jobWithPhotos({ 'secret.jpg': jpegOf('secret') })
+  const link = named(jpegOf('secret'))
+  await symlink(join(elsewhere, 'photos', 'secret.jpg'), join(theirs, 'photos', link))
+  const { code, out, err } = await line('merge', ours, theirs)
+  expect([code, out]).toEqual([1, `1 photo from ${theirs}\n`])
+  expect(err).toContain(`left out, ${theirs}/photos/${named(jamb)}: Unexpected content, expected the photo of that name;`)
+  expect(err).toContain(`left out, ${theirs}/photos/${link}: Unexpected link to another place`)
+  expect(await readdir(join(ours, 'photos'))).toEqual([named(sill)])
+})
+
+test('where photos find no room the log is merged all the same, and it is said', async () => {
+  const [ours, theirs] = [await jobWith(one), await jobWithPhotos({ [named(sill)]: sill })]
+  await writeFile(join(ours, 'photos'), 'no folder')
+  await writeFile(join(theirs, 'log', 'tablet-2.jsonl'), over.map(({ text }) => `${text}\n`).join(''))
+  const { code, out, err } = await line('merge', ours, theirs)
+  expect([code, out]).toEqual([2, `tablet-2: 1 entry from ${theirs}\n`])
+  expect(err).toContain('expected room for the photos; the log is merged')
 })
 
 test('both run as processes of their own', async () => {

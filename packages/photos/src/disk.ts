@@ -1,9 +1,11 @@
-import { mkdir, open, readdir, readFile, rename, stat, unlink } from 'node:fs/promises'
+import { mkdir, open, readdir, readFile, realpath, rename, stat, unlink } from 'node:fs/promises'
 
 /** What is asked of the file system: all of it, so that tests can stand in its place and fail at any call. */
 export interface Disk {
   readonly list: (folder: string) => Promise<readonly string[]>
   readonly size: (file: string) => Promise<number | undefined>
+  /** Where a path really leads, every link on the way followed. */
+  readonly real: (path: string) => Promise<string>
   readonly read: (file: string) => Promise<Uint8Array>
   readonly makeFolder: (folder: string) => Promise<void>
   readonly open: (file: string, flags: 'a' | 'wx' | 'r') => Promise<OpenFile>
@@ -27,6 +29,7 @@ export const noneThere = (error: NodeJS.ErrnoException): undefined => {
 export const disk: Disk = {
   list: (folder) => readdir(folder).catch((error) => noneThere(error) ?? []),
   size: (file) => stat(file).then(({ size }) => size, noneThere),
+  real: realpath,
   read: (file) => readFile(file),
   makeFolder: (folder) => mkdir(folder).catch((error) => (error.code === 'EEXIST' ? undefined : Promise.reject(error))),
   open: async (file, flags) => {

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Cleaned, Cleaner } from './cleaner.ts'
 import { type Disk, disk, makeSure, noneThere, syncFolder, writeSynced } from './disk.ts'
 import { type Format, formatOf } from './format.ts'
-import { type Limits, usualLimits } from './limits.ts'
+import { bigger, type Limits, usualLimits } from './limits.ts'
 import { cleanedEnding, type Ending, type Kept, keptAs, photosIn, smallIn } from './places.ts'
 import { type Refused, refusedFor } from './refused.ts'
 
@@ -137,10 +137,6 @@ export function photoFolder(folder: string, options: FolderOptions): PhotoFolder
 
   return { takeIn, kept, copy }
 }
-
-const megabytes = (bytes: number): number => Math.ceil(bytes / 1e6)
-const bigger = (size: number, { mostBytes }: Pick<Limits, 'mostBytes'>): Refused | undefined =>
-  size > mostBytes ? refusedFor('photo/too-big', { size: megabytes(size), most: Math.floor(mostBytes / 1e6) }) : undefined
 
 function unfit(bytes: Uint8Array, limits: Pick<Limits, 'mostBytes'>, format: Format | undefined): Refused | undefined {
   if (bytes.length === 0) return refusedFor('photo/empty')

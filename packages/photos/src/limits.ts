@@ -1,3 +1,5 @@
+import { type Refused, refusedFor } from './refused.ts'
+
 /** What is asked of one photo, and what it may cost. */
 export interface Limits {
   /** Bytes. */
@@ -19,3 +21,8 @@ export const usualLimits: Limits = {
   mostMemory: 600 * mega,
   restMs: 30_000,
 }
+
+const megabytes = (bytes: number): number => Math.ceil(bytes / mega)
+/** What is said of a photo of so many bytes; undefined when it may have them. */
+export const bigger = (size: number, { mostBytes }: Pick<Limits, 'mostBytes'>): Refused | undefined =>
+  size > mostBytes ? refusedFor('photo/too-big', { size: megabytes(size), most: Math.floor(mostBytes / mega) }) : undefined

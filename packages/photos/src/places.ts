@@ -37,13 +37,21 @@ export async function keptAs(on: Disk, folder: string, hash: string): Promise<Ke
   return found.find((each) => each !== undefined)
 }
 
-/** Every photo that a folder keeps, by name. */
-export async function keptIn(folder: string, on: Disk): Promise<readonly Kept[]> {
-  const names = [...(await on.list(photosIn(folder)))].sort()
-  const kept = names.flatMap((name) => {
+/** Where a photo stands by its name alone. */
+export type Named = Omit<Kept, 'bytes'>
+
+/** Every photo whose name stands in a folder, once and in their order: the one that `keptAs` finds. */
+export async function namedIn(folder: string, on: Disk): Promise<readonly Named[]> {
+  const all = (await on.list(photosIn(folder))).flatMap((name) => {
     const [, hash, ending] = named.exec(name) ?? []
     return hash && ending ? [{ hash, ending: ending as Ending, file: join(photosIn(folder), name) }] : []
   })
-  const sized = await Promise.all(kept.map(async (each) => ({ ...each, bytes: (await on.size(each.file)) ?? 0 })))
-  return sized.filter(({ hash }, at) => hash !== sized[at - 1]?.hash)
+  const first = all.toSorted((a, b) => endings.indexOf(a.ending) - endings.indexOf(b.ending))
+  return [...new Map(first.toReversed().map((each) => [each.hash, each])).values()].sort((a, b) => (a.hash < b.hash ? -1 : 1))
+}
+
+/** Every photo that a folder keeps, by name. */
+export async function keptIn(folder: string, on: Disk): Promise<readonly Kept[]> {
+  const all = await namedIn(folder, on)
+  return Promise.all(all.map(async (each) => ({ ...each, bytes: (await on.size(each.file)) ?? 0 })))
 }

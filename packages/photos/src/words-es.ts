@@ -14,6 +14,11 @@ export const spanishPhotoWords: Readonly<Record<PhotoCode, string>> = {
     'La foto necesita más de {most} MB de memoria para leerse; se esperaba una que necesite menos; manda una copia más pequeña.',
   'photo/stops-reader':
     'La foto detiene al programa que la lee; se esperaba una que se pueda leer; guárdala de nuevo o toma otra.',
+  'photo/other-name':
+    'El contenido no es el de la foto de ese nombre; se esperaba esa foto; se dañó o se cambió, tómela de otra copia de la carpeta.',
+  'photo/elsewhere': 'Enlace inesperado a otro lugar; se esperaba la foto misma; ponga ahí una copia.',
+  'photo/unreadable':
+    'Respuesta inesperada del disco ({code}); se esperaba un archivo que se pueda leer; tómelo de otra copia de la carpeta.',
   'photo/other-content':
     'El contenido no es el de la foto anunciada; se esperaba esa foto; algo se perdió en el camino, mándala de nuevo.',
 }

@@ -13,6 +13,11 @@ export const englishPhotoWords = {
     'Unexpected photo that needs more than {most} MB of memory to be read, expected one that needs less; send a smaller copy.',
   'photo/stops-reader':
     'Unexpected photo that stops whatever reads it, expected one that can be read; save it anew or take another.',
+  'photo/other-name':
+    'Unexpected content, expected the photo of that name; it was damaged or changed, take it from another copy of the folder.',
+  'photo/elsewhere': 'Unexpected link to another place, expected the photo itself; put a copy of it there.',
+  'photo/unreadable':
+    'Unexpected answer of the disk ({code}), expected a file that can be read; take it from another copy of the folder.',
   'photo/other-content':
     'Unexpected content, expected the photo that was announced; something was lost on the way, send it again.',
 } as const

@@ -29,6 +29,7 @@ function mortal(dies: number): Disk {
   return {
     list: (folder) => call(() => disk.list(folder)),
     size: (file) => call(() => disk.size(file)),
+    real: (path) => call(() => disk.real(path)),
     read: (file) => call(() => disk.read(file)),
     makeFolder: (folder) => call(() => disk.makeFolder(folder)),
     rename: (from, to) => call(() => disk.rename(from, to)),

@@ -16,7 +16,7 @@ export type Mishap =
   | { readonly is: 'short' }
 export interface Call {
   readonly number: number
-  readonly does: 'list' | 'size' | 'read' | 'makeFolder' | 'open' | 'rename' | 'remove' | 'write' | 'sync' | 'close'
+  readonly does: 'list' | 'size' | 'real' | 'read' | 'makeFolder' | 'open' | 'rename' | 'remove' | 'write' | 'sync' | 'close'
   readonly path: string
 }
 /** What is left after a crash: `kill`, all, since only the process died; else the power went, and nothing, everything or some of the cache is left. */
@@ -275,6 +275,8 @@ export class SimulatedDisk {
           const node = this.#node(path)
           return node instanceof Folder ? 0 : node?.bytes.length
         }),
+      // There are no links on it.
+      real: (path) => this.#call(of(), 'real', path, () => path),
       read: (path) => this.#call(of(), 'read', path, () => this.#file(path).bytes.slice()),
       makeFolder: (path) =>
         this.#call(of(), 'makeFolder', path, () => {
