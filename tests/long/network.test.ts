@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, onTestFinished, test } from 'vitest'
 import { deskFor, drawn, logOf, measure, stands, tabletsIn } from '../browser/away.ts'
+import { tooSmall } from '../browser/page.ts'
 import { example } from '../browser/tablet.ts'
 import { violations } from '../tools/axe.ts'
 
@@ -53,4 +54,36 @@ test('a tablet in a plain network is paired at the desk, needs the server to ope
   await page.locator('changes-panel').getByRole('button', { name: 'Undo' }).click()
   await stands(page, '1 waiting').click()
   await page.getByRole('link', { name: 'Pair this tablet again' }).waitFor()
+})
+
+test('at the desk a link to the report is made for a customer, opens it in any browser, and opens nothing once it is taken back', async () => {
+  const devices = join(await folder(), 'devices.json')
+  const desk = await deskFor(example('tern-hollow'), { network: { names: ['tablet.test'], devices } })
+  const inside = await open(await tablet(), `${desk.address}/#tablets`)
+  await inside.getByLabel('For whom').fill('The household')
+  await inside.getByRole('button', { name: 'Make a link' }).click()
+  const link = inside.getByText(/^http:\/\/tablet\.test/)
+  const address = (await link.textContent()) ?? ''
+  expect(await inside.getByLabel('For whom').inputValue()).toBe('')
+  expect(await violations(inside, wcag)).toEqual([])
+  expect([
+    await inside.evaluate(tooSmall),
+    await inside.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+  ]).toEqual([[], 0])
+
+  const outside = await open(await tablet(), address)
+  // As in the tests of the report: the headless shell fails to load the fonts of a long page when it is first opened.
+  await outside.evaluate(() => document.fonts.ready.then(() => undefined))
+  await outside.reload()
+  await outside.getByRole('heading', { name: 'Garden room, Window 1', level: 1 }).waitFor()
+  expect(await violations(outside, wcag)).toEqual([])
+
+  await inside.getByRole('button', { name: 'Take back the link for The household' }).click()
+  await inside.getByText('No link yet.').waitFor()
+  expect(await link.count()).toBe(0)
+  expect((await outside.reload())?.status()).toBe(404)
+  // The browser from npm has no typeface for plain text, so it is in the page and not to be seen.
+  expect(await outside.locator('body').textContent()).toMatch(
+    /^Unexpected link, expected one that is still good;.*\n\nEnlace inesperado/,
+  )
 })

@@ -24,6 +24,9 @@ interface Link {
   readonly name: string
   readonly since: string
 }
+interface MadeLink extends Link {
+  readonly link: string
+}
 interface Code {
   readonly code: string
   readonly until: string
@@ -39,7 +42,8 @@ export class TabletsPage extends SpokenElement {
   @state() private code?: Code
   /** Links to the report of this job, where one is served here. */
   @state() private links?: readonly Link[]
-  @state() private link?: string
+  /** The one that was just made: nobody is shown its address again. */
+  @state() private made?: MadeLink
   @state() private wrong?: string
 
   static override readonly styles = [base, buttons, plainPage]
@@ -75,19 +79,21 @@ export class TabletsPage extends SpokenElement {
     const says = deskWords()
     return html`<h2>${says.linksTitle}</h2><p>${says.linksHelp}</p>
       <form @submit=${this.makeLink}><label>${says.linkFor}<input name="name" required maxlength="40" autocomplete="off" /></label><button class="button">${says.makeLink}</button></form>
-      ${this.link === undefined ? nothing : html`<p>${says.linkIs}</p><p class="quiet">${this.link}</p>`}
-      <ul>${links.map(
-        (link) => html`<li><div>${link.name}<small>${fill(says.linkSince, { since: dayAndTime(link.since) })}</small></div>
-        <button class="chip" aria-label=${fill(says.takeBackLinkOf, { name: link.name })} @click=${() => this.takeBack(link.id)}>${says.takeBackLink}</button></li>`,
-      )}</ul>`
+      ${this.made ? html`<p class="given">${says.linkIs}</p><p class="address">${this.made.link}</p>` : nothing}
+      ${links.length === 0 ? html`<p class="quiet given">${says.linksNone}</p>` : html`<ul class="given">${links.map((link) => this.given(link))}</ul>`}`
+  }
+  private given({ id, name, since }: Link) {
+    const says = deskWords()
+    return html`<li><div>${name}<small>${fill(says.linkSince, { since: dayAndTime(since) })}</small></div>
+      <button class="chip" aria-label=${fill(says.takeBackLinkOf, { name })} @click=${() => this.takeBack(id)}>${says.takeBackLink}</button></li>`
   }
   private readonly makeLink = (event: SubmitEvent): void => {
     event.preventDefault()
     const form = event.target as HTMLFormElement
     const name = String(new FormData(form).get('name'))
     void this.tried(async () => {
-      const made = await asked<Link & { readonly link: string }>(`${baseNow()}links`, post({ name }))
-      this.link = `${made.link}?lang=${language}`
+      const made = await asked<MadeLink>(`${baseNow()}links`, post({ name }))
+      this.made = { ...made, link: `${made.link}?lang=${language}` }
       this.links = [...(this.links ?? []), made]
       form.reset()
     })
@@ -95,6 +101,7 @@ export class TabletsPage extends SpokenElement {
   private takeBack(id: string): void {
     void this.tried(async () => {
       this.links = (await asked<{ readonly links: readonly Link[] }>(`${baseNow()}links/revoke`, post({ id }))).links
+      if (this.made?.id === id) this.made = undefined
     })
   }
   private device({ id, name, since, seen }: Device) {
