@@ -1,0 +1,87 @@
+/** A load spread evenly over a part of the rod, N/m, down. */
+export interface Spread {
+  readonly from: number
+  readonly to: number
+  readonly each: number
+}
+/** A load at one place of the rod, N, down. */
+export interface Point {
+  readonly at: number
+  readonly force: number
+}
+export interface Loads {
+  readonly spread: readonly Spread[]
+  readonly points: readonly Point[]
+}
+/** A part of the rod with one stiffness and one even load: moment and shear at its left end, slope and place there once they are known. */
+export interface Piece {
+  readonly at: number
+  readonly long: number
+  /** E·I, N·m². */
+  readonly stiffness: number
+  /** N/m, down. */
+  readonly load: number
+  /** Sagging is positive, N·m. */
+  readonly moment: number
+  /** What goes up on its left side, N. */
+  readonly shear: number
+  /** Down for each metre to the right. */
+  readonly slope: number
+  /** How far it has come down, m. */
+  readonly down: number
+}
+type Cut = Pick<Piece, 'at' | 'long' | 'stiffness' | 'load'> & { readonly point: number }
+
+/** Cuts the rod between two places wherever stiffness or load changes or something else stands. */
+export function cuts(
+  from: number,
+  to: number,
+  stiffnessAt: (x: number) => number,
+  { spread, points }: Loads,
+  also: readonly number[],
+): readonly Cut[] {
+  const breaks = [...also, ...spread.flatMap((each) => [each.from, each.to]), ...points.map(({ at }) => at)]
+  const inside = breaks.filter((x) => x > from && x < to).sort((a, b) => a - b)
+  const places = [from, ...inside.filter((x, i) => x !== inside[i - 1]), to]
+  return places.slice(0, -1).map((at, i) => {
+    const long = (places[i + 1] as number) - at
+    const middle = at + long / 2
+    const load = spread.reduce((sum, each) => (each.from < middle && middle < each.to ? sum + each.each : sum), 0)
+    const point = points.reduce((sum, each) => (each.at === at ? sum + each.force : sum), 0)
+    return { at, long, stiffness: stiffnessAt(middle), load, point }
+  })
+}
+
+/** Moments and shears from left to right, from those right at the left end. A point that stands at a support is on the support: it bends nothing here. */
+export function filled(own: readonly Cut[], moment: number, shear: number): readonly Piece[] {
+  let [m, v] = [moment, shear]
+  return own.map(({ at, long, stiffness, load, point }, i) => {
+    if (i > 0) v -= point
+    const piece = { at, long, stiffness, load, moment: m, shear: v, slope: 0, down: 0 }
+    m = momentIn(piece, long)
+    v -= load * long
+    return piece
+  })
+}
+export const momentIn = ({ moment, shear, load }: Piece, s: number): number => moment + s * (shear - (load * s) / 2)
+export const slopeIn = ({ stiffness, slope, moment, shear, load }: Piece, s: number): number =>
+  slope - (s * (moment + s * (shear / 2 - (load * s) / 6))) / stiffness
+export const downIn = ({ stiffness, slope, down, moment, shear, load }: Piece, s: number): number =>
+  down + s * (slope - (s * (moment / 2 + s * (shear / 6 - (load * s) / 24))) / stiffness)
+
+/** The same pieces with slope and place carried on from the left end; `turns` adds a slope where a splice lets the rod turn. */
+export function carried(own: readonly Piece[], slope: number, down: number, turns: (at: number) => number): readonly Piece[] {
+  let [turn, place] = [slope, down]
+  return own.map((piece, i) => {
+    const here = { ...piece, slope: turn + (i > 0 ? turns(piece.at) : 0), down: place }
+    ;[turn, place] = [slopeIn(here, piece.long), downIn(here, piece.long)]
+    return here
+  })
+}
+
+/** ∫ M/EI and ∫ x·M/EI over a piece, x from `zero`. */
+export function turned({ at, long: h, stiffness, moment, shear, load }: Piece, zero: number): readonly [number, number] {
+  const whole = h * (moment + h * (shear / 2 - (load * h) / 6))
+  const own = h * h * (moment / 2 + h * (shear / 3 - (load * h) / 8))
+  return [whole / stiffness, ((at - zero) * whole + own) / stiffness]
+}
