@@ -15,7 +15,7 @@ export interface CordLimits {
   readonly freeCord?: CordLimit
   /** The longest way around a loop within reach. */
   readonly loop?: CordLimit
-  /** A loop must be shorter than this, or wholly above that height. */
+  /** A loop that a loose cord forms must be shorter than this, or wholly above that height. */
   readonly lowLoop?: { readonly shorter: CordLimit; readonly above: CordLimit }
   /** The lowest point of cord or loop above the floor. */
   readonly lowest?: CordLimit
@@ -35,8 +35,8 @@ export const cordLimits: readonly CordLimits[] = [
   },
   {
     countries: ['CA'],
-    freeCord: { value: cm(22), source: `${sor}, section 5`, basis: 'read' },
-    loop: { value: cm(44), source: `${sor}, section 7`, basis: 'read' },
+    freeCord: { value: cm(22), source: `${sor}, section 5, pulled with 35 N`, basis: 'read' },
+    loop: { value: cm(44), source: `${sor}, section 7, pulled with 35 N`, basis: 'read' },
   },
   {
     countries: ['AU'],

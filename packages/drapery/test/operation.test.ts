@@ -52,7 +52,8 @@ test('each country has its own limits, and none borrows another’s', () => {
   expect(said('drapery/cord-length', 'free-cord', 'US')).toEqual([['fail', 'free', 'hand-over']])
   expect(said('drapery/cord-length', 'free-cord', 'CA')).toEqual([['fail', 'free', 'hand-over']])
   expect(said('drapery/cord-length', 'free-cord', 'GB')).toEqual([['fail', 'lowest', 'hand-over']])
-  expect(said('drapery/cord-length', 'free-cord', 'AU')).toEqual([['pass', 'none', undefined]])
+  // It is long enough to form a loop of 22 cm, and nobody said whether it does.
+  expect(said('drapery/cord-length', 'free-cord', 'AU')).toEqual([['unknown', 'low', undefined]])
   expect(said('drapery/cord-length', 'free-cord', 'JP')).toEqual([['unknown', 'country', undefined]])
 })
 test('22 cm of free cord and 44 cm of loop are the most in Canada', () => {
@@ -69,6 +70,31 @@ test('a loop of 22 cm is too long in Australia unless it is wholly above 160 cm'
   expect(said('drapery/cord-length', 'loop-proven', 'AU', loop('219 mm', '36'))).toEqual([['pass', 'low', undefined]])
   expect(said('drapery/cord-length', 'loop-proven', 'AU', loop('220 mm', '160 cm'))).toEqual([['fail', 'low', 'hand-over']])
   expect(said('drapery/cord-length', 'loop-proven', 'AU', loop('220 mm', '1601 mm'))).toEqual([['pass', 'low', undefined]])
+})
+test('a free cord forms no loop longer than itself, so that in Australia one of less than 22 cm is short enough', () => {
+  const cord =
+    (length: string, more = '') =>
+    (job: string) =>
+      job.replace('"freeCord": "12"', `"freeCord": "${length}"${more}`)
+  const verdict = (...of: Parameters<typeof cord>) => said('drapery/cord-length', 'free-cord', 'AU', cord(...of))
+  expect(verdict('219 mm')).toEqual([['pass', 'low', undefined]])
+  expect(verdict('220 mm')).toEqual([['unknown', 'low', undefined]])
+})
+test('every limit is the one that its source gives: value in millimetres, and how it was read', () => {
+  const given = cordLimits.flatMap(({ countries: [country], freeCord, loop, lowest, lowLoop }) =>
+    [freeCord, loop, lowest, lowLoop?.shorter, lowLoop?.above].flatMap((limit) =>
+      limit ? [[country, limit.value / 1_000_000, limit.source, limit.basis]] : [],
+    ),
+  )
+  expect(given).toEqual([
+    ['US', 0, 'ANSI/WCMA A100.1-2022, a voluntary standard', 'read (secondary)'],
+    ['CA', 220, 'Corded Window Coverings Regulations, SOR/2019-97, section 5, pulled with 35 N', 'read'],
+    ['CA', 440, 'Corded Window Coverings Regulations, SOR/2019-97, section 7, pulled with 35 N', 'read'],
+    ['AU', 220, 'Corded Internal Window Coverings Safety Standard 2014', 'read'],
+    ['AU', 1600, 'Corded Internal Window Coverings Safety Standard 2014', 'read'],
+    ['IE', 1600, 'advice of the National Standards Authority of Ireland', 'read'],
+    ['GB', 1500, 'EN 13120, as summaries give it', 'read (secondary)'],
+  ])
 })
 test('in a public place of the United States what people work is 15 to 48 in above the floor', () => {
   const high = (at: string) => (job: string) => job.replace('"handle": "54"', `"handle": "${at}"`)

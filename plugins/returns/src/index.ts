@@ -1,4 +1,4 @@
-import type { Addition, Plugin } from '@evenhem/plugin'
+import type { Plugin } from '@evenhem/plugin'
 import { addition } from './addition.ts'
 import { held, wallHoles, work } from './rules.ts'
 import { words } from './words.ts'
@@ -9,7 +9,7 @@ export const returns: Plugin = {
   id: 'returns',
   format: 1,
   kinds: [],
-  additions: [addition as Addition],
+  additions: [addition],
   upgrades: [],
   rules: [held, wallHoles, work],
   words,

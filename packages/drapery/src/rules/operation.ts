@@ -40,6 +40,8 @@ const knownOf = (at: Place, it: Treatment, name: 'freeCord' | 'looseLoop' | 'low
 interface Judged {
   readonly value: Known<Length> | undefined
   readonly limit: CordLimit
+  /** Or so high above the floor. */
+  readonly above?: Length
   readonly what: 'free' | 'loop' | 'lowest' | 'low'
   readonly isKept: boolean
 }
@@ -61,19 +63,19 @@ function judged(at: Place, it: Treatment, by: Operation['by'], limits: CordLimit
           },
         ]
       : []),
-    ...(lowLoop && by === 'continuous loop'
-      ? [
-          {
-            value: loop,
-            limit: lowLoop.shorter,
-            what: 'low' as const,
-            isKept:
-              (loop !== undefined && loop.value < lowLoop.shorter.value) ||
-              (lowest !== undefined && lowest.value > lowLoop.above.value),
-          },
-        ]
-      : []),
+    ...(lowLoop ? [judgedLow(by === 'cord' ? looseOf(loop, free, lowLoop) : loop, lowest, lowLoop)] : []),
   ]
+}
+
+type LowLoop = NonNullable<CordLimits['lowLoop']>
+/** A free cord forms no loop that is longer than itself; of a longer one somebody has to say what loop it forms. */
+const looseOf = (loop: Known<Length> | undefined, free: Known<Length> | undefined, { shorter }: LowLoop) =>
+  loop ?? (free && free.value < shorter.value ? free : undefined)
+/** Shorter than one limit, or wholly above the other. */
+function judgedLow(loop: Known<Length> | undefined, lowest: Known<Length> | undefined, { shorter, above }: LowLoop): Judged {
+  const isShort = loop !== undefined && loop.value < shorter.value
+  const isHigh = lowest !== undefined && lowest.value > above.value
+  return { value: loop, limit: shorter, above: above.value, what: 'low', isKept: isShort || isHigh }
 }
 
 /** Cords against the limits of the job's country, and no other's. */
@@ -95,8 +97,8 @@ export const cordLength = rule({
   const all = judged(at, it, by, limits)
   if (all.length === 0) return { checks: [{ ...say('pass', 'none'), says: 'drapery/cord-length.none' }] }
   return {
-    checks: all.map(({ value, limit, what, isKept }) => {
-      const told = { limit: { length: limit.value }, source: limit.source }
+    checks: all.map(({ value, limit, above = limit.value, what, isKept }) => {
+      const told = { limit: { length: limit.value }, above: { length: above }, source: limit.source }
       if (isKept) return say('pass', what, { ...told, ...(value ? { value: long(value) } : { value: 'none' }) })
       return value === undefined ? say('unknown', what, told) : say('fail', what, { ...told, value: long(value) })
     }),
@@ -200,7 +202,10 @@ export const operating = rule({ id: 'operating', on: 'treatment', needs: {}, giv
                       { at: cord('deviceHeight'), as: 'length' as const },
                       { at: cord('looseLoop'), as: 'length' as const },
                     ]
-                  : [{ at: cord('freeCord'), as: 'length' as const }]),
+                  : ['freeCord', ...(limitsOf(job.country)?.lowLoop ? ['looseLoop'] : [])].map((name) => ({
+                      at: cord(name),
+                      as: 'length' as const,
+                    }))),
               ],
             },
           ]

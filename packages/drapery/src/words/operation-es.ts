@@ -19,7 +19,7 @@ export const operationWordsEs: Words &
     'No lo entregue: un lazo suelto puede estrangular a un niño. Consiga el tensor, o que se mueva a mano, con varilla o con motor.',
   ),
   'drapery/cord-length': one(
-    '{what, select, free {El cordón suelto mide {value}, {limit} como máximo ({source}).} loop {El lazo suelto mide {value} de contorno, {limit} como máximo ({source}).} lowest {El cordón acaba a {value} del piso, {limit} como mínimo ({source}).} other {Ningún lazo de {limit} o más cuelga bajo ({source}).}}',
+    '{what, select, free {El cordón suelto mide {value}, {limit} como máximo ({source}).} loop {El lazo suelto mide {value} de contorno, {limit} como máximo ({source}).} lowest {El cordón acaba a {value} del piso, {limit} como mínimo ({source}).} other {Ningún lazo de {limit} o más cuelga a {above} o menos ({source}).}}',
   ),
   'drapery/cord-length.none': one(
     'No se conoce aquí ninguna medida de cordones publicada para {country}; un lazo necesita su tensor.',
@@ -29,11 +29,11 @@ export const operationWordsEs: Words &
     'Siga la ley local y las instrucciones del fabricante.',
   ),
   'drapery/cord-length.unknown': one(
-    '{what, select, lowest {Aún no se sabe a qué altura acaba el cordón; {limit} del piso como mínimo ({source}).} free {Aún no se sabe cuánto mide el cordón suelto; {limit} como máximo ({source}).} other {Aún no se sabe cuánto mide el lazo suelto; {limit} como máximo ({source}).}}',
+    '{what, select, lowest {Aún no se sabe a qué altura acaba el cordón; {limit} del piso como mínimo ({source}).} free {Aún no se sabe cuánto mide el cordón suelto; {limit} como máximo ({source}).} low {Aún no se sabe qué lazo forma el cordón; tiene que medir menos de {limit}, o colgar todo por encima de {above} ({source}).} other {Aún no se sabe cuánto mide el lazo suelto; {limit} como máximo ({source}).}}',
     'Mídalo con las cortinas colgadas y anótelo.',
   ),
   'drapery/cord-length.fail': one(
-    '{what, select, free {El cordón suelto mide {value}; {limit} como máximo ({source}).} lowest {El cordón acaba a {value} del piso; {limit} como mínimo ({source}).} low {Un lazo de {value} cuelga bajo; tiene que medir menos de {limit} ({source}).} other {El lazo suelto mide {value} de contorno; {limit} como máximo ({source}).}}',
+    '{what, select, free {El cordón suelto mide {value}; {limit} como máximo ({source}).} lowest {El cordón acaba a {value} del piso; {limit} como mínimo ({source}).} low {Un lazo de {value} cuelga bajo; tiene que medir menos de {limit}, o colgar todo por encima de {above} ({source}).} other {El lazo suelto mide {value} de contorno; {limit} como máximo ({source}).}}',
     'Acórtelo o sujételo para siempre, o cambie cómo se mueve: acuérdelo con el taller. Así no se entrega.',
   ),
   'drapery/within-reach': one('Lo que se maneja está a {handle} del piso, entre {least} y {most} ({source}).'),

@@ -18,7 +18,7 @@ export const operationWords = {
     'Do not hand over: a loose loop can strangle a child. Get the device, or have it drawn by hand, wand or motor.',
   ),
   'drapery/cord-length': one(
-    '{what, select, free {The free cord is {value}, {limit} at most ({source}).} loop {The loose loop is {value} around, {limit} at most ({source}).} lowest {The cord ends {value} above the floor, {limit} at least ({source}).} other {No loop of {limit} or more hangs low ({source}).}}',
+    '{what, select, free {The free cord is {value}, {limit} at most ({source}).} loop {The loose loop is {value} around, {limit} at most ({source}).} lowest {The cord ends {value} above the floor, {limit} at least ({source}).} other {No loop of {limit} or more hangs as low as {above} ({source}).}}',
   ),
   'drapery/cord-length.none': one('No length of cords is published here for {country}; a loop needs its tension device.'),
   'drapery/cord-length.country': one(
@@ -26,11 +26,11 @@ export const operationWords = {
     'Follow local law and the instructions of the maker.',
   ),
   'drapery/cord-length.unknown': one(
-    '{what, select, lowest {Not known yet how high the cord ends; {limit} above the floor at least ({source}).} free {Not known yet how long the free cord is; {limit} at most ({source}).} other {Not known yet how long the loose loop is; {limit} at most ({source}).}}',
+    '{what, select, lowest {Not known yet how high the cord ends; {limit} above the floor at least ({source}).} free {Not known yet how long the free cord is; {limit} at most ({source}).} low {Not known yet how long a loop the cord forms; it has to be shorter than {limit}, or hang wholly above {above} ({source}).} other {Not known yet how long the loose loop is; {limit} at most ({source}).}}',
     'Measure it with the draperies hung, and record it.',
   ),
   'drapery/cord-length.fail': one(
-    '{what, select, free {The free cord is {value}; {limit} at most ({source}).} lowest {The cord ends {value} above the floor; {limit} at least ({source}).} low {A loop of {value} hangs low; it has to be shorter than {limit} ({source}).} other {The loose loop is {value} around; {limit} at most ({source}).}}',
+    '{what, select, free {The free cord is {value}; {limit} at most ({source}).} lowest {The cord ends {value} above the floor; {limit} at least ({source}).} low {A loop of {value} hangs low; it has to be shorter than {limit}, or hang wholly above {above} ({source}).} other {The loose loop is {value} around; {limit} at most ({source}).}}',
     'Shorten or tie it down for good, or change how it is drawn: settle it with the workroom. It is not handed over so.',
   ),
   'drapery/within-reach': one('What people work is {handle} above the floor, within {least} to {most} ({source}).'),
