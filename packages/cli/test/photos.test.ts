@@ -38,7 +38,7 @@ test('photos are taken in, refused or unreadable, each with a line of its own', 
   expect([again.code, again.out, again.err]).toEqual([
     1,
     expect.stringContaining('ya estaba'),
-    expect.stringContaining('guárdala en uno'),
+    expect.stringContaining('guárdela en uno'),
   ])
 })
 

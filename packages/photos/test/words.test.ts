@@ -13,6 +13,6 @@ test('every refusal has a sentence with the same values in both languages', () =
 test('a sentence is filled with the numbers that decided it', () => {
   expect(sayRefused(refusedFor('photo/too-big', { size: 41, most: 40 }))).toEqual({
     en: 'Unexpected size of 41 MB, expected at most 40 MB; send a smaller copy.',
-    es: 'Tamaño inesperado de 41 MB; se esperaban 40 MB como máximo; manda una copia más pequeña.',
+    es: 'Tamaño inesperado de 41 MB; se esperaban 40 MB como máximo; mande una copia más pequeña.',
   })
 })

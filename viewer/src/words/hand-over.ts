@@ -47,13 +47,13 @@ const es: Texts<typeof en> = {
   },
   name: 'Nombre',
   leftHere: 'Lo que se deja al cliente: repuestos, mandos',
-  pad: 'Firma aquí con el dedo o un lápiz',
+  pad: 'Firme aquí con el dedo o un lápiz',
   clear: 'Firmar otra vez',
   typed: 'El nombre escrito vale como firma',
   go: 'Firmado',
   lacks: 'Hacen falta un nombre y una firma, o el nombre escrito.',
-  lacksChoice: 'Elige cómo acepta el cliente.',
-  lookedAtAgain: 'Acaba de anotarse algo y la casa se revisa otra vez. Mira y luego firma.',
+  lacksChoice: 'Elija cómo acepta el cliente.',
+  lookedAtAgain: 'Acaba de anotarse algo y la casa se revisa otra vez. Mire y luego firme.',
   note: 'Lo que se firma: este pedido, todo lo anotado y sus fotos. Lo que se anote después se distingue.',
 }
 export const handOverTables: Readonly<Record<Language, Texts<typeof en>>> = { en, es }

@@ -62,7 +62,7 @@ const es: Texts<typeof en> = {
   putMark: 'Poner ahí',
   takeAway: 'Quitar',
   remove: 'Dejar fuera esta foto',
-  touchTo: '{says}. Toca, o usa las flechas y Entrar, para marcar: {kind}',
+  touchTo: '{says}. Toque, o use las flechas y Entrar, para marcar: {kind}',
   points: 'Por arreglar',
   newPoint: 'Punto nuevo',
   leavePoint: 'Quitar este punto',
