@@ -6,9 +6,10 @@ import { files, type Import, imports, importsIn, partImported, partOf, read } fr
 // Who may import whom: DEVELOPERS.md says why.
 const trade = ['length', 'drawing', 'mechanics', 'plugin', 'drapery', 'drapery/arithmetic']
 const below = { plugin: ['length', 'job', 'mechanics', 'drawing'], planner: ['length', 'job', 'mechanics', 'drawing', 'plugin'] }
-const served = [...below.planner, 'planner', 'site-log', 'report', 'photos', 'plugins/index']
+const served = [...below.planner, 'planner', 'disk', 'site-log', 'report', 'photos', 'plugins/index']
 const may: Readonly<Record<string, readonly string[]>> = {
   length: [],
+  disk: [],
   job: ['length'],
   mechanics: ['length'],
   drawing: ['length'],
@@ -16,8 +17,8 @@ const may: Readonly<Record<string, readonly string[]>> = {
   planner: below.planner,
   drapery: [...below.planner, 'drapery/arithmetic'],
   'drapery/arithmetic': ['length'],
-  'site-log': ['length', 'job'],
-  photos: [],
+  'site-log': ['length', 'job', 'disk'],
+  photos: ['disk'],
   report: [...below.planner, 'planner', 'site-log'],
   server: served,
   // To print marks and hooks it knows the trade's facts by name; rules it has none.

@@ -1,5 +1,5 @@
 import { type Job, type Place, placeInWords } from '@evenhem/job'
-import { disk, isHash, type Kept, keptIn } from '@evenhem/photos'
+import { isHash, type Kept, keptIn } from '@evenhem/photos'
 import { logOwner, type SiteRead } from '@evenhem/server'
 import { type Command, json, type Session, subjects, Trouble } from './command.ts'
 import { exitCode, type Opened, open, written } from './job.ts'
@@ -85,7 +85,7 @@ export const photos: Command = {
       session.err(written(opened, session.language, false))
       return exitCode(opened)
     }
-    const all = listed(await keptIn(folder, disk), shownIn(found))
+    const all = listed(await keptIn(folder), shownIn(found))
     if ('json' in options) session.out(asJson(all))
     else if (all.length > 0) session.out(text(all, job, session))
     else session.err(`${plain(session.voice('no-photos', { folder: subject }))}\n`)

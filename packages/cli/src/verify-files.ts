@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import { disk } from '@evenhem/photos'
+import { disk } from '@evenhem/disk'
 import { hashOfFile } from './file.ts'
 import { type SealedReport, sealedReports, sealName } from './report-seal.ts'
 import type { Fillings } from './voice.ts'

@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { basename, join } from 'node:path'
-import { type Disk, disk, makeSure, syncFolder, writeSynced } from './disk.ts'
+import { type Disk, disk, makeSure, syncFolder, writeSynced } from '@evenhem/disk'
 import { formatOf } from './format.ts'
 import { bigger, usualLimits } from './limits.ts'
 import { cleanedEnding, keptAs, type Named, namedIn, photosIn } from './places.ts'

@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { join } from 'node:path'
+import { type Disk, disk, makeSure, noneThere, syncFolder, writeSynced } from '@evenhem/disk'
 import type { Cleaned, Cleaner } from './cleaner.ts'
-import { type Disk, disk, makeSure, noneThere, syncFolder, writeSynced } from './disk.ts'
 import { type Format, formatOf } from './format.ts'
 import { bigger, type Limits, usualLimits } from './limits.ts'
 import { cleanedEnding, type Ending, type Kept, keptAs, photosIn, smallIn } from './places.ts'

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto'
 import { stat } from 'node:fs/promises'
 import { join } from 'node:path'
-import { type Disk, disk, makeSure, noneThere, syncFolder, writeSynced } from './disk.ts'
+import { type Disk, disk, makeSure, noneThere, syncFolder, writeSynced } from '@evenhem/disk'
 import type { PhotoFolder } from './folder.ts'
 import { incomingIn, isHash, photosIn, smallIn } from './places.ts'
 import { type Refused, refusedFor } from './refused.ts'

@@ -1,6 +1,5 @@
 export { type Carried, carryPhotos } from './carried.ts'
 export { type Cleaned, type Cleaner, cleaner } from './cleaner.ts'
-export { type Disk, disk, type OpenFile } from './disk.ts'
 export {
   type CopySize,
   copySizes,

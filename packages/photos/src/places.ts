@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import type { Disk } from './disk.ts'
+import { type Disk, disk } from '@evenhem/disk'
 import type { Format } from './format.ts'
 
 export const photosIn = (folder: string): string => join(folder, 'photos')
@@ -51,7 +51,7 @@ export async function namedIn(folder: string, on: Disk): Promise<readonly Named[
 }
 
 /** Every photo that a folder keeps, by name. */
-export async function keptIn(folder: string, on: Disk): Promise<readonly Kept[]> {
+export async function keptIn(folder: string, on: Disk = disk): Promise<readonly Kept[]> {
   const all = await namedIn(folder, on)
   return Promise.all(all.map(async (each) => ({ ...each, bytes: (await on.size(each.file)) ?? 0 })))
 }

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url'
 import { crc32 } from 'node:zlib'
 import sharp from 'sharp'
 import { afterAll, expect, onTestFinished, test } from 'vitest'
-import { type Cleaner, cleaner, disk, type FolderOptions, keptIn, photoFolder, type Taken } from '../src/index.ts'
+import { type Cleaner, cleaner, type FolderOptions, keptIn, photoFolder, type Taken } from '../src/index.ts'
 import { cornersOf, drawn, hashOf, jpeg, upright } from './drawn.ts'
 
 const reader = cleaner()
@@ -31,7 +31,7 @@ test.each([
   expect(await takeIn(bytes)).toEqual({ is: 'taken', hash, bytes: bytes.length, isNew: true })
   expect(await readFile(join(photos, `${hash}.${ending}`))).toEqual(bytes)
   expect(await takeIn(bytes)).toMatchObject({ is: 'taken', isNew: false })
-  expect(await keptIn(path, disk)).toMatchObject([{ hash, ending, bytes: bytes.length }])
+  expect(await keptIn(path)).toMatchObject([{ hash, ending, bytes: bytes.length }])
   for (const size of [1600, 320] as const) expect(await cornersOf((await copy(hash, size)) as Uint8Array)).toEqual(upright)
 })
 

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import { basename } from 'node:path'
+import { disk } from '@evenhem/disk'
 import { isDevice, type LogFile, readLogFile } from '@evenhem/site-log'
-import { disk, largestFile, logFolder, logPath } from '@evenhem/site-log/folder'
+import { largestFile, logFolder, logPath } from '@evenhem/site-log/folder'
 import { readKept } from './looks.ts'
 
 /** What every device wrote in the log of a job's folder, a file read again only when it changed. Throws what the file system throws. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { open, stat } from 'node:fs/promises'
 import { join } from 'node:path'
-import { disk, keptIn } from '@evenhem/photos'
+import { keptIn } from '@evenhem/photos'
 import { type PhotoCopy, type Photos, type PictureSize, sizeOfJpeg } from '@evenhem/report'
 
 /** A photo that a folder keeps, with the large copy of it that a report shows. */
@@ -37,7 +37,7 @@ async function copyOf(folder: string, hash: string): Promise<ReportCopy> {
 /** The copies of all photos that a job's folder keeps, one after the other; one that is not made yet has neither bytes nor size. */
 export async function reportCopies(folder: string): Promise<ReportCopies> {
   const copies = new Map<string, ReportCopy>()
-  for (const { hash } of await keptIn(folder, disk)) copies.set(hash, await copyOf(folder, hash))
+  for (const { hash } of await keptIn(folder)) copies.set(hash, await copyOf(folder, hash))
   return copies
 }
 

@@ -1,5 +1,6 @@
 import { writeSync } from 'node:fs'
-import { type Disk, disk, logWriter, mergeFolders } from '../src/folder/index.ts'
+import { type Disk, disk } from '@evenhem/disk'
+import { logWriter, mergeFolders } from '../src/folder/index.ts'
 import { batchesOf } from './crashes.ts'
 
 // One process of the tests in processes.ts: adds or merges, says what was confirmed, and kills itself at the call it was told.
@@ -34,9 +35,9 @@ function mortal(dies: number): Disk {
     makeFolder: (folder) => call(() => disk.makeFolder(folder)),
     rename: (from, to) => call(() => disk.rename(from, to)),
     remove: (file) => call(() => disk.remove(file)),
-    open: (file, flags) =>
+    open: (file, flags, mode) =>
       call(async () => {
-        const { write, sync, close } = await disk.open(file, flags)
+        const { write, sync, close } = await disk.open(file, flags, mode)
         return {
           write: (bytes) =>
             call(

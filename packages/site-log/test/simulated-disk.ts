@@ -1,4 +1,5 @@
-import type { Disk, Held, Lock, OpenFile } from '../src/folder/index.ts'
+import type { Disk, OpenFile } from '@evenhem/disk'
+import type { Held, Lock } from '../src/folder/index.ts'
 
 // A disk in memory that may fail or lose its power at any call. What is written lies in a cache until its file is synced, names lie there until
 // their folder is; when the power goes, anything of that may be on the disk or not. A sync that failed leaves what it was for in the cache, as

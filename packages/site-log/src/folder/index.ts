@@ -1,4 +1,3 @@
-export { type Disk, disk, type OpenFile } from './disk.ts'
 export { type Held, type Lock, lockFile } from './lock.ts'
 export { type Merged, mergeFolders } from './merging.ts'
 export { type LogWrong, largestFile, logFolder, logPath, readSiteLog, type SiteLog } from './reading.ts'

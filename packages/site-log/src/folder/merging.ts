@@ -1,8 +1,8 @@
+import { type Disk, disk, replaceFile } from '@evenhem/disk'
 import type { LogFile } from '../log-file.ts'
 import { missingIn, Refusal, withLines } from '../merge.ts'
-import { type Disk, disk, replaceFile } from './disk.ts'
 import { type Held, type Lock, lockFile } from './lock.ts'
-import { type LogWrong, largestFile, logFolder, logPath, readSiteLog, type SiteLog, tooBig } from './reading.ts'
+import { type LogWrong, largestFile, logPath, readSiteLog, type SiteLog, tooBig } from './reading.ts'
 import { makeLogFolder } from './writing.ts'
 
 /** What came into a folder from another one, by device. */
@@ -34,7 +34,7 @@ export async function mergeFolders(ours: string, theirs: string, on: Disk = disk
     const grown = files.map((file) => grownBy(mine, file))
     // A file that lacks nothing is written too: whoever merged before may have been killed before it was on the disk.
     for (const [i, { device, bytes }] of grown.entries())
-      await replaceFile(on, logPath(ours, device), logFolder(ours), bytes, () => held[i]?.sure())
+      await replaceFile(on, logPath(ours, device), bytes, () => held[i]?.sure())
     return {
       added: grown.filter(({ lines }) => lines > 0).map(({ device, lines }) => ({ device, lines })),
       wrong: both(mine, other),

@@ -1,7 +1,7 @@
 import { join } from 'node:path'
+import { type Disk, disk } from '@evenhem/disk'
 import { isDevice, type Wrong, wrong } from '../event.ts'
 import { type LogFile, readLogFile } from '../log-file.ts'
-import { type Disk, disk } from './disk.ts'
 
 const ending = '.jsonl'
 /** The most bytes of one device's file that are read: some hundred thousand events. */

@@ -1,8 +1,8 @@
+import { type Disk, disk, makeSure, replaceFile, syncFolder, writeSynced } from '@evenhem/disk'
 import { hashOf } from '../chain.ts'
 import { isWrong, readEvent, type Wrong, wrong } from '../event.ts'
 import { bytesOf, type Last, type Line, lastOf, readLogFile } from '../log-file.ts'
 import { withLines } from '../merge.ts'
-import { type Disk, disk, replaceFile, syncFolder, writeAll } from './disk.ts'
 import { type Held, type Lock, lockFile } from './lock.ts'
 import { largestFile, logFolder, logPath, tooBig } from './reading.ts'
 
@@ -75,8 +75,7 @@ export function logWriter(job: string, on: Disk = disk, locked: Lock = lockFile)
 
   /** The quick way. The folder is synced too: another process may have put its file in the place of ours. */
   async function append(device: string, lines: readonly Line[], bytes: Uint8Array, before: Known): Promise<Added> {
-    const handle = await on.open(logPath(job, device), 'a')
-    await writeAll(handle, bytes).finally(handle.close)
+    await writeSynced(on, logPath(job, device), 'a', bytes)
     await syncFolder(on, logFolder(job))
     return kept(device, { size: before.size + bytes.length, last: lines.at(-1) ?? before.last }, lines.length)
   }
@@ -93,7 +92,7 @@ export function logWriter(job: string, on: Disk = disk, locked: Lock = lockFile)
     if (odd) return { is: 'refused', last: ending(last), wrong: odd } as const
     if (isKnown && more.length === 0) return { is: 'kept', last: ending(last), added: 0 } as const
     const bytes = withLines(there.rows, more)
-    await replaceFile(on, file, logFolder(job), bytes, held.sure)
+    await replaceFile(on, file, bytes, held.sure)
     return kept(device, { size: bytes.length, last: highest([...there.lines, ...more]) as Line }, more.length)
   }
 
@@ -141,7 +140,4 @@ function unlike(has: ReadonlyMap<number, Line>, more: readonly Line[]): Wrong | 
 }
 
 /** Makes the folder of a job's log, where it is not there yet, and is sure that its name is on the disk. */
-export async function makeLogFolder(job: string, on: Disk): Promise<void> {
-  await on.makeFolder(logFolder(job))
-  await syncFolder(on, job)
-}
+export const makeLogFolder = (job: string, on: Disk): Promise<void> => makeSure(on, job, logFolder(job))

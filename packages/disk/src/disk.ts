@@ -1,4 +1,5 @@
 import { mkdir, open, readdir, readFile, realpath, rename, stat, unlink } from 'node:fs/promises'
+import { dirname } from 'node:path'
 
 /** What is asked of the file system: all of it, so that tests can stand in its place and fail at any call. */
 export interface Disk {
@@ -8,7 +9,8 @@ export interface Disk {
   readonly real: (path: string) => Promise<string>
   readonly read: (file: string) => Promise<Uint8Array>
   readonly makeFolder: (folder: string) => Promise<void>
-  readonly open: (file: string, flags: 'a' | 'wx' | 'r') => Promise<OpenFile>
+  /** `mode`: who may do what with a new file; left out, what is usual. */
+  readonly open: (file: string, flags: 'a' | 'wx' | 'r', mode?: number) => Promise<OpenFile>
   readonly rename: (from: string, to: string) => Promise<void>
   readonly remove: (file: string) => Promise<void>
 }
@@ -19,7 +21,8 @@ export interface OpenFile {
   readonly close: () => Promise<void>
 }
 
-const noneThere = (error: NodeJS.ErrnoException): undefined => {
+/** For what may be gone already: undefined then; every other error is thrown. */
+export const noneThere = (error: NodeJS.ErrnoException): undefined => {
   if (error.code !== 'ENOENT') throw error
   return undefined
 }
@@ -31,8 +34,8 @@ export const disk: Disk = {
   real: realpath,
   read: (file) => readFile(file),
   makeFolder: (folder) => mkdir(folder).catch((error) => (error.code === 'EEXIST' ? undefined : Promise.reject(error))),
-  open: async (file, flags) => {
-    const handle = await open(file, flags)
+  open: async (file, flags, mode) => {
+    const handle = await open(file, flags, mode)
     return {
       write: (bytes) => handle.write(bytes).then(({ bytesWritten }) => bytesWritten),
       sync: () => handle.sync(),
@@ -49,27 +52,39 @@ export async function syncFolder({ open: opened }: Disk, folder: string): Promis
   await handle.sync().finally(handle.close)
 }
 
-/** Writes all of the bytes and waits until they are on the disk. Throws what the system throws; then nobody knows how much is there. */
-export async function writeAll(handle: OpenFile, bytes: Uint8Array): Promise<void> {
-  let rest = bytes
-  while (rest.length > 0) {
-    const written = await handle.write(rest)
-    if (written === 0) throw Object.assign(new Error('nothing was written'), { code: 'EIO' })
-    rest = rest.subarray(written)
-  }
-  await handle.sync()
+/** Makes a folder where there is none, and is sure that its name is on the disk. */
+export async function makeSure(on: Disk, parent: string, folder: string): Promise<void> {
+  await on.makeFolder(folder)
+  await syncFolder(on, parent)
 }
 
 /**
- * Puts a file in the place of another: whoever looks sees the old one or the new one, whole. `still` is asked before the new one takes its place and
- * throws when it may not any more.
+ * Writes all of the bytes into a new file or behind what one has, and waits until they are on the disk. Throws what the system throws; then nobody knows
+ * how much is there.
  */
-export async function replaceFile(on: Disk, file: string, folder: string, bytes: Uint8Array, still: () => void): Promise<void> {
+export async function writeSynced(on: Disk, file: string, flags: 'a' | 'wx', bytes: Uint8Array, mode?: number): Promise<void> {
+  const handle = await on.open(file, flags, mode)
+  try {
+    for (let rest = bytes; rest.length > 0; ) {
+      const written = await handle.write(rest)
+      if (written === 0) throw Object.assign(new Error('nothing was written'), { code: 'EIO' })
+      rest = rest.subarray(written)
+    }
+    await handle.sync()
+  } finally {
+    await handle.close()
+  }
+}
+
+/**
+ * Puts a file in the place of another: whoever looks sees the old one or the new one, whole. Nobody else may write it meanwhile: `still` is asked before
+ * the new one takes its place and throws when that is not so any more.
+ */
+export async function replaceFile(on: Disk, file: string, bytes: Uint8Array, still: () => void, mode?: number): Promise<void> {
   const beside = `${file}.new`
   await on.remove(beside).catch(noneThere)
   try {
-    const handle = await on.open(beside, 'wx')
-    await writeAll(handle, bytes).finally(handle.close)
+    await writeSynced(on, beside, 'wx', bytes, mode)
     still()
     await on.rename(beside, file)
   } catch (error) {
@@ -77,5 +92,5 @@ export async function replaceFile(on: Disk, file: string, folder: string, bytes:
     await on.remove(beside).catch(() => undefined)
     throw error
   }
-  await syncFolder(on, folder)
+  await syncFolder(on, dirname(file))
 }

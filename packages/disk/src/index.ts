@@ -1,0 +1,1 @@
+export { type Disk, disk, makeSure, noneThere, type OpenFile, replaceFile, syncFolder, writeSynced } from './disk.ts'
