@@ -1,15 +1,16 @@
 // Prints how fast Evenhem is, as ratios to what the same machine does in the same run. Speed is never a test.
-// All parts, or the ones that are named: `npm run bench -- read plan log photos server viewer`.
+// All parts, or the ones that are named: `npm run bench -- read plan rods log photos server viewer`.
 import { cpus, loadavg } from 'node:os'
 import { log } from './log.ts'
 import { photos } from './photos.ts'
 import { plan } from './plan.ts'
 import { read } from './read.ts'
+import { rods } from './rods.ts'
 import { server } from './server.ts'
 import { viewer } from './viewer.ts'
 
 const parts: ReadonlyMap<string, () => void | Promise<void>> = new Map(
-  Object.entries({ read, plan, log, photos, server, viewer }),
+  Object.entries({ read, plan, rods, log, photos, server, viewer }),
 )
 const named = process.argv.slice(2)
 const strange = named.filter((name) => !parts.has(name))

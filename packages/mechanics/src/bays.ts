@@ -1,4 +1,4 @@
-import { cuts, filled, type Loads, type Piece, turned } from './pieces.ts'
+import { cuts, filled, type Loads, type Piece, type Stretch, turned } from './pieces.ts'
 
 /** A support that a rod lies on, `down` m lower than the line that the others are on. */
 export interface Support {
@@ -17,28 +17,27 @@ export interface Beam {
   readonly splices?: readonly number[]
 }
 /** The rod between two neighbouring supports. */
-export interface Bay {
-  readonly from: number
-  readonly to: number
+export interface Bay extends Stretch {
   readonly splices: readonly number[]
 }
 /** The slopes at the ends of a bay for a moment of 1 at its left end, at the other end, and at its right end. */
-interface Flexibility {
+export interface Flexibility {
   readonly left: number
   readonly both: number
   readonly right: number
 }
-const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)
-
 export const stiffnessAt = ({ stiffness }: Beam, x: number): number =>
   (stiffness.findLast(({ from }) => from <= x) ?? stiffness[0])?.ei ?? 0
-export const cutBetween = (beam: Beam, from: number, to: number, loads: Loads) =>
-  cuts(from, to, (x) => stiffnessAt(beam, x), loads, [...beam.stiffness.map((each) => each.from), ...(beam.splices ?? [])])
-export const baysOf = ({ supports, splices = [] }: Beam): readonly Bay[] =>
-  supports.slice(1).map(({ at: to }, i) => {
-    const from = supports[i]?.at as number
+export function stretchOf({ stiffness, splices = [] }: Beam, from: number, to: number): Stretch {
+  const changes = [...stiffness.map((each) => each.from), ...splices]
+  return { from, to, changes: changes.filter((x) => x > from && x < to) }
+}
+export const cutOf = (beam: Beam, stretch: Stretch, loads: Loads) => cuts(stretch, (x) => stiffnessAt(beam, x), loads)
+export const baysOf = (beam: Beam): readonly Bay[] =>
+  beam.supports.slice(1).map(({ at: to }, i) => {
+    const from = beam.supports[i]?.at as number
     // A splice right over a support is in the bay on its left.
-    return { from, to, splices: splices.filter((x) => x > from && x <= to) }
+    return { ...stretchOf(beam, from, to), splices: (beam.splices ?? []).filter((x) => x > from && x <= to) }
   })
 /** The splices with their bay and how much of it lies before them, in the order of the unknowns. */
 export const splicesOf = (bays: readonly Bay[]) =>
@@ -46,12 +45,16 @@ export const splicesOf = (bays: readonly Bay[]) =>
 
 /** The slopes at the ends of pieces that lie between two supports, as their moments alone turn them: at the left down, at the right up. */
 export function endSlopes(own: readonly Piece[], { from, to }: Bay): readonly [left: number, right: number] {
-  const parts = own.map((piece) => turned(piece, from))
-  const [whole, first] = [total(parts.map(([each]) => each)), total(parts.map(([, each]) => each))]
+  let [whole, first] = [0, 0]
+  for (const piece of own) {
+    const [turn, shift] = turned(piece, from)
+    whole += turn
+    first += shift
+  }
   return [whole - first / (to - from), first / (to - from)]
 }
-function flexibility(beam: Beam, bay: Bay): Flexibility {
-  const own = cutBetween(beam, bay.from, bay.to, { spread: [], points: [] })
+export function flexibility(beam: Beam, bay: Bay): Flexibility {
+  const own = cutOf(beam, bay, { spread: [], points: [] })
   const each = 1 / (bay.to - bay.from)
   const [left] = endSlopes(filled(own, 1, -each), bay)
   const [both, right] = endSlopes(filled(own, 0, each), bay)
@@ -62,10 +65,12 @@ function flexibility(beam: Beam, bay: Bay): Flexibility {
  * The left sides of the equations, each of size 1. Unknown are the moments over the inner supports and the turns in the splices times `scale`, an E·I over a
  * length. A row for each inner support, where the slopes agree, then one for each splice, where the moment vanishes.
  */
-export function leftSides(beam: Beam, bays: readonly Bay[], scale: number): readonly (readonly number[])[] {
-  const inner = bays.slice(1)
-  const splices = splicesOf(bays)
-  const flexible = bays.map((bay) => flexibility(beam, bay))
+export function leftSides(
+  flexible: readonly Flexibility[],
+  splices: ReturnType<typeof splicesOf>,
+  scale: number,
+): readonly (readonly number[])[] {
+  const inner = flexible.slice(1)
   const over = (i: number, j: number): number => {
     const [left, right] = [flexible[i], flexible[i + 1]]
     if (!left || !right) return 0

@@ -1,6 +1,29 @@
-import { type Bay, type Beam, baysOf, cutBetween, endSlopes, leftSides, splicesOf, stiffnessAt } from './bays.ts'
+import {
+  type Bay,
+  type Beam,
+  baysOf,
+  cutOf,
+  endSlopes,
+  type Flexibility,
+  flexibility,
+  leftSides,
+  splicesOf,
+  stiffnessAt,
+  stretchOf,
+} from './bays.ts'
 import { type Solver, solverOf } from './equations.ts'
-import { carried, downIn, filled, type Loads, momentIn, type Piece, slopeIn } from './pieces.ts'
+import {
+  carried,
+  downIn,
+  fall,
+  filled,
+  hangingMoment,
+  type Loads,
+  momentIn,
+  type Piece,
+  type Stretch,
+  slopeIn,
+} from './pieces.ts'
 
 export type { Beam, Support } from './bays.ts'
 export type { Loads, Piece, Point, Spread } from './pieces.ts'
@@ -18,6 +41,10 @@ export interface Bent {
 interface Ready {
   readonly beam: Beam
   readonly bays: readonly Bay[]
+  readonly flexible: readonly Flexibility[]
+  readonly splices: ReturnType<typeof splicesOf>
+  /** The rod beyond the outer supports. */
+  readonly beyond: { readonly left: Stretch; readonly right: Stretch }
   readonly scale: number
   readonly solve: Solver
 }
@@ -33,13 +60,15 @@ export function beamOf(beam: Beam): ((loads: Loads) => Bent) | undefined {
   if (supports.length < 2 || splices.some((x) => x <= first || x >= last)) return undefined
   const bays = baysOf(beam)
   const scale = stiffnessAt(beam, (first + last) / 2) / (last - first)
-  const solve = solverOf(leftSides(beam, bays, scale))
-  return solve && ((loads) => bent({ beam, bays, scale, solve }, loads))
+  const [flexible, joints] = [bays.map((bay) => flexibility(beam, bay)), splicesOf(bays)]
+  const solve = solverOf(leftSides(flexible, joints, scale))
+  const beyond = { left: stretchOf(beam, beam.from, first), right: stretchOf(beam, last, beam.to) }
+  return solve && ((loads) => bent({ beam, bays, flexible, splices: joints, beyond, scale, solve }, loads))
 }
 
 function bent(ready: Ready, loads: Loads): Bent {
-  const { beam, bays } = ready
-  const ends = { left: leftEnd(beam, loads), right: rightEnd(beam, loads) }
+  const { beam, bays, beyond } = ready
+  const ends = { left: leftEnd(beam, beyond.left, loads), right: rightEnd(beam, beyond.right, loads) }
   const free = bays.map((bay) => freeBay(beam, bay, loads))
   const { moments, turns } = unknowns(ready, free, ends.left.moment, ends.right.moment)
   const inside = bays.map((bay, i) => baySet(beam, bay, free[i] as Free, [moments[i] ?? 0, moments[i + 1] ?? 0], turns, i))
@@ -50,7 +79,7 @@ function bent(ready: Ready, loads: Loads): Bent {
     const onIt = loads.points.reduce((sum, point) => (point.at === at ? sum + point.force : sum), 0)
     return shearAfter(all[i + 1]) - shearBefore(all[i]) + onIt
   })
-  return { reactions, moments, pieces: all.flat() }
+  return { reactions, moments, pieces: left.concat(...inside, right) }
 }
 const shearAfter = (own: readonly Piece[] | undefined): number => own?.[0]?.shear ?? 0
 const shearBefore = (own: readonly Piece[] | undefined): number => {
@@ -64,19 +93,17 @@ interface End {
   readonly moment: number
 }
 /** The rod beyond the left support, from its tip. */
-function leftEnd(beam: Beam, loads: Loads): End {
-  const to = beam.supports[0]?.at ?? beam.from
-  if (to <= beam.from) return { pieces: [], moment: 0 }
-  const own = cutBetween(beam, beam.from, to, loads)
+function leftEnd(beam: Beam, stretch: Stretch, loads: Loads): End {
+  if (stretch.to <= stretch.from) return { pieces: [], moment: 0 }
+  const own = cutOf(beam, stretch, loads)
   const pieces = filled(own, 0, -(own[0]?.point ?? 0))
   return { pieces, moment: endMoment(pieces) }
 }
 /** The rod beyond the right support, whose tip is free. */
-function rightEnd(beam: Beam, { spread, points }: Loads): End {
-  const from = beam.supports.at(-1)?.at ?? beam.to
-  if (from >= beam.to) return { pieces: [], moment: 0 }
-  const own = cutBetween(beam, from, beam.to, { spread, points })
-  const tip = points.reduce((sum, { at, force }) => (at === beam.to ? sum + force : sum), 0)
+function rightEnd(beam: Beam, stretch: Stretch, loads: Loads): End {
+  if (stretch.from >= stretch.to) return { pieces: [], moment: 0 }
+  const own = cutOf(beam, stretch, loads)
+  const tip = loads.points.reduce((sum, { at, force }) => (at === beam.to ? sum + force : sum), 0)
   const shear = own.reduce((sum, { load, long, point }, i) => sum + load * long + (i > 0 ? point : 0), tip)
   const moment = -endMoment(filled(own, 0, shear))
   return { pieces: filled(own, moment, shear), moment }
@@ -88,23 +115,22 @@ const endMoment = (own: readonly Piece[]): number => {
 
 /** A bay on its own, its ends free to turn. */
 interface Free {
-  readonly cut: ReturnType<typeof cutBetween>
+  readonly cut: ReturnType<typeof cutOf>
   readonly shear: number
   readonly pieces: readonly Piece[]
   readonly slopes: readonly [left: number, right: number]
 }
 function freeBay(beam: Beam, bay: Bay, loads: Loads): Free {
-  const cut = cutBetween(beam, bay.from, bay.to, loads)
-  const shear = -endMoment(filled(cut, 0, 0)) / (bay.to - bay.from)
+  const cut = cutOf(beam, bay, loads)
+  const shear = -hangingMoment(cut) / (bay.to - bay.from)
   const pieces = filled(cut, 0, shear)
   return { cut, shear, pieces, slopes: endSlopes(pieces, bay) }
 }
 /** The moments over all supports, and the slope that each splice adds. */
-function unknowns({ beam, bays, scale, solve }: Ready, free: readonly Free[], left: number, right: number) {
-  const splices = splicesOf(bays)
+function unknowns({ beam, bays, flexible, splices, scale, solve }: Ready, free: readonly Free[], left: number, right: number) {
   const known = bays.map(({ from, to }, i): readonly [number, number] => {
     const settled = ((beam.supports[i + 1]?.down ?? 0) - (beam.supports[i]?.down ?? 0)) / (to - from)
-    const ends = endsOnly(beam, bays[i] as Bay, i === 0 ? left : 0, i === bays.length - 1 ? right : 0)
+    const ends = endsOnly(flexible[i] as Flexibility, i === 0 ? left : 0, i === bays.length - 1 ? right : 0)
     const own = free[i]?.slopes ?? [0, 0]
     return [own[0] + ends[0] + settled, own[1] + ends[1] - settled]
   })
@@ -119,11 +145,10 @@ function unknowns({ beam, bays, scale, solve }: Ready, free: readonly Free[], le
   return { moments: [left, ...found.slice(0, inner), right], turns }
 }
 /** The slopes of a bay's ends under the moments at the ends of the rod, where it has such an end. */
-function endsOnly(beam: Beam, bay: Bay, left: number, right: number): readonly [number, number] {
-  if (left === 0 && right === 0) return [0, 0]
-  const own = cutBetween(beam, bay.from, bay.to, { spread: [], points: [] })
-  return endSlopes(filled(own, left, (right - left) / (bay.to - bay.from)), bay)
-}
+const endsOnly = (flexible: Flexibility, left: number, right: number): readonly [number, number] => [
+  left * flexible.left + right * flexible.both,
+  left * flexible.both + right * flexible.right,
+]
 const momentAt = (own: readonly Piece[], x: number): number => {
   const piece = own.findLast(({ at }) => at < x)
   return piece ? momentIn(piece, x - piece.at) : 0
@@ -140,12 +165,9 @@ function baySet(
 ): readonly Piece[] {
   const own = filled(cut, left, shear + (right - left) / (to - from))
   const [start, end] = [beam.supports[i]?.down ?? 0, beam.supports[i + 1]?.down ?? 0]
-  const turn = (at: number) => turns.get(at) ?? 0
-  const level = carried(own, 0, start, turn).at(-1)
-  const slope = level ? (end - downIn(level, level.long)) / (to - from) : 0
-  return carried(own, slope, start, turn)
+  return carried(own, (end - start - fall(own, turns)) / (to - from), start, turns)
 }
-const none = () => 0
+const none: ReadonlyMap<number, number> = new Map()
 /** The left overhang goes on as the first bay begins. */
 function hungLeft(own: readonly Piece[], next: Piece | undefined): readonly Piece[] {
   const level = carried(own, 0, 0, none).at(-1)

@@ -1,16 +1,20 @@
 import type { Bent } from './beam.ts'
 import { downIn, momentIn, type Piece, slopeIn } from './pieces.ts'
 
-/** How far down a place of the rod has come, m; beyond its ends as at the nearer one. */
-export const downAt = ({ pieces }: Bent, x: number): number => {
-  const piece = pieces.findLast(({ at }) => at <= x) ?? pieces[0]
-  return piece ? downIn(piece, Math.min(Math.max(x - piece.at, 0), piece.long)) : 0
+/** How far down places of the rod have come, m, given from left to right; beyond its ends as at the nearer one. */
+export function downsAt({ pieces }: Bent, places: readonly number[]): readonly number[] {
+  let i = 0
+  return places.map((x) => {
+    while ((pieces[i + 1]?.at ?? Number.POSITIVE_INFINITY) <= x) i += 1
+    return withinOf(downIn, pieces[i], x)
+  })
 }
+export const downAt = (bent: Bent, x: number): number => downsAt(bent, [x])[0] ?? 0
 /** The moment at a place of the rod, N·m; sagging is positive. */
-export const momentAt = ({ pieces }: Bent, x: number): number => {
-  const piece = pieces.findLast(({ at }) => at <= x) ?? pieces[0]
-  return piece ? momentIn(piece, Math.min(Math.max(x - piece.at, 0), piece.long)) : 0
-}
+export const momentAt = ({ pieces }: Bent, x: number): number =>
+  withinOf(momentIn, pieces.findLast(({ at }) => at <= x) ?? pieces[0], x)
+const withinOf = (of: (piece: Piece, s: number) => number, piece: Piece | undefined, x: number): number =>
+  piece ? of(piece, Math.min(Math.max(x - piece.at, 0), piece.long)) : 0
 
 /** A place of the rod and what is there: m down, or N·m. */
 export interface Extreme {

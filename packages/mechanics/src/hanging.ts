@@ -1,5 +1,5 @@
 import { type Beam, type Bent, beamOf } from './beam.ts'
-import { downAt, type Extreme, largestMoment, sagBetween } from './bent.ts'
+import { downsAt, type Extreme, largestMoment, sagBetween } from './bent.ts'
 import type { Loads, Spread } from './pieces.ts'
 
 /** A panel on a rod: where its outer edge hangs, where its leading edge is when it is drawn and when it is stacked, m, and what it weighs with what it hangs on, N. A panel that stays is stacked where it is drawn. */
@@ -50,42 +50,70 @@ const sharesOf = ({ drawn, stacked }: Hanging, steps: number): readonly number[]
 export function hung(beam: Beam, own: Loads, panels: readonly Hanging[], steps = 16): Hung | undefined {
   const under = beamOf(beam)
   if (!under) return undefined
-  // What supports out of line do to the rod is in its own part only.
-  const level = beamOf({ ...beam, supports: beam.supports.map(({ at }) => ({ at })) }) as typeof under
-  const base = under(own)
+  const looked = bays(beam).map(placesIn)
+  const lookAt = (bent: Bent, share = 1): Tried => ({ share, bent, downs: looked.map((places) => downsAt(bent, places)) })
+  const base = lookAt(under(own))
+  const level = levelOf(beam, under)
   const each = panels.map((panel) =>
-    sharesOf(panel, steps).map((share) => ({ share, bent: level({ spread: [spreadOf(panel, share)], points: [] }) })),
+    sharesOf(panel, steps).map((share) => lookAt(level({ spread: [spreadOf(panel, share)], points: [] }), share)),
   )
-  const bent = (drawn: Drawn) =>
-    under({ spread: [...own.spread, ...panels.map((panel, i) => spreadOf(panel, drawn[i] ?? 1))], points: own.points })
+  const bent = remembered((drawn) =>
+    under({ spread: [...own.spread, ...panels.map((panel, i) => spreadOf(panel, drawn[i] ?? 1))], points: own.points }),
+  )
   const carried = beam.supports.map((_, i) => carriedBy(i, base, each))
-  const sags = bays(beam).map(([from, to]) => worstSag(from, to, base, each, bent))
-  const moment = Math.max(
-    ...sags.map(({ when }) => largestMoment(bent(when)).value),
-    ...carried.map(({ mostWhen }) => largestMoment(bent(mostWhen)).value),
-  )
+  const sags = bays(beam).map((bay, i) => worstSag(bay, i, base, each, bent))
+  const worst = new Set([...sags.map(({ when }) => bent(when)), ...carried.map(({ mostWhen }) => bent(mostWhen))])
+  const moment = Math.max(...[...worst].map((one) => largestMoment(one).value))
   return { carried, sags, moment, bent }
 }
-type Tried = readonly (readonly { readonly share: number; readonly bent: Bent }[])[]
-
-function carriedBy(i: number, base: Bent, each: Tried): Carried {
-  const of = (bent: Bent) => bent.reactions[i] ?? 0
-  const best = each.map((tried) => tried.reduce((one, other) => (of(other.bent) > of(one.bent) ? other : one)))
-  const least = each.map((tried) => Math.min(...tried.map(({ bent }) => of(bent))))
-  const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, of(base))
-  return { most: sum(best.map(({ bent }) => of(bent))), least: sum(least), mostWhen: best.map(({ share }) => share) }
+/** The same rod over supports in line: what those out of line do to it is in its own part only. */
+const levelOf = <T>(beam: Beam, under: T) =>
+  beam.supports.some(({ down }) => down) ? (beamOf({ ...beam, supports: beam.supports.map(({ at }) => ({ at })) }) as T) : under
+/** Each way to draw is worked out once: the worst of many places is often the same one. */
+function remembered(bent: (drawn: Drawn) => Bent): (drawn: Drawn) => Bent {
+  const known = new Map<string, Bent>()
+  return (drawn) => {
+    const name = drawn.join()
+    const found = known.get(name) ?? bent(drawn)
+    known.set(name, found)
+    return found
+  }
 }
-const bays = ({ supports }: Beam): readonly (readonly [number, number])[] =>
-  supports.slice(1).map(({ at }, i) => [supports[i]?.at as number, at] as const)
+/** The rod with one panel at one place: how it hangs, and how far down it is at the places that are looked at in each bay. */
+interface Tried {
+  readonly share: number
+  readonly bent: Bent
+  readonly downs: readonly (readonly number[])[]
+}
+type Each = readonly (readonly Tried[])[]
+
+function carriedBy(i: number, base: Tried, each: Each): Carried {
+  const of = ({ bent }: Tried) => bent.reactions[i] ?? 0
+  const best = each.map((tried) => largest(tried, of))
+  const least = each.map((tried) => Math.min(...tried.map(of)))
+  const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, of(base))
+  return { most: sum(best.map(({ value }) => value)), least: sum(least), mostWhen: best.map(({ of }) => of.share) }
+}
+type Ends = readonly [from: number, to: number]
+const bays = ({ supports }: Beam): readonly Ends[] => supports.slice(1).map(({ at }, i) => [supports[i]?.at as number, at])
+const placesIn = ([from, to]: Ends): readonly number[] =>
+  Array.from({ length: 11 }, (_, i) => from + ((i + 1) * (to - from)) / 12)
 
 /** Looks at places of a bay, takes for each the worst of every panel, and works the worst of these out exactly. */
-function worstSag(from: number, to: number, base: Bent, each: Tried, bent: (drawn: Drawn) => Bent): Sag {
-  const places = Array.from({ length: 11 }, (_, i) => from + ((i + 1) * (to - from)) / 12)
-  const tried = places.map((x) => {
-    const best = each.map((own) => own.reduce((one, other) => (downAt(other.bent, x) > downAt(one.bent, x) ? other : one)))
-    const value = best.reduce((sum, own) => sum + downAt(own.bent, x), downAt(base, x))
-    return { value, when: best.map(({ share }) => share) }
+function worstSag([from, to]: Ends, bay: number, base: Tried, each: Each, bent: (drawn: Drawn) => Bent): Sag {
+  const tried = base.downs[bay]?.map((own, n) => {
+    const best = each.map((all) => largest(all, ({ downs }) => downs[bay]?.[n] ?? 0))
+    return { value: best.reduce((sum, one) => sum + one.value, own), when: best.map(({ of }) => of.share) }
   })
-  const { when } = tried.reduce((one, other) => (other.value > one.value ? other : one))
+  const { when } = largest(tried ?? [], ({ value }) => value).of
   return { ...sagBetween(bent(when), from, to), from, to, when }
+}
+/** The first of those whose value is largest. */
+function largest<T>(all: readonly T[], value: (one: T) => number): { readonly of: T; readonly value: number } {
+  let [best, most] = [all[0] as T, Number.NEGATIVE_INFINITY]
+  for (const each of all) {
+    const is = value(each)
+    if (is > most) [best, most] = [each, is]
+  }
+  return { of: best, value: most }
 }

@@ -32,24 +32,37 @@ export interface Piece {
 }
 type Cut = Pick<Piece, 'at' | 'long' | 'stiffness' | 'load'> & { readonly point: number }
 
-/** Cuts the rod between two places wherever stiffness or load changes or something else stands. */
-export function cuts(
-  from: number,
-  to: number,
-  stiffnessAt: (x: number) => number,
-  { spread, points }: Loads,
-  also: readonly number[],
-): readonly Cut[] {
-  const breaks = [...also, ...spread.flatMap((each) => [each.from, each.to]), ...points.map(({ at }) => at)]
-  const inside = breaks.filter((x) => x > from && x < to).sort((a, b) => a - b)
-  const places = [from, ...inside.filter((x, i) => x !== inside[i - 1]), to]
-  return places.slice(0, -1).map((at, i) => {
-    const long = (places[i + 1] as number) - at
-    const middle = at + long / 2
-    const load = spread.reduce((sum, each) => (each.from < middle && middle < each.to ? sum + each.each : sum), 0)
-    const point = points.reduce((sum, each) => (each.at === at ? sum + each.force : sum), 0)
-    return { at, long, stiffness: stiffnessAt(middle), load, point }
-  })
+/** A part of the rod, and where inside it the stiffness changes or a splice is. */
+export interface Stretch {
+  readonly from: number
+  readonly to: number
+  readonly changes: readonly number[]
+}
+
+/** Cuts a part of the rod wherever stiffness or load changes or something else stands. */
+export function cuts(stretch: Stretch, stiffnessAt: (x: number) => number, loads: Loads): readonly Cut[] {
+  const own: Cut[] = []
+  let at = stretch.from
+  for (const next of endsOf(stretch, loads)) {
+    // Of ends that are the same one counts.
+    if (next !== at) own.push(cutOver(at, next, stiffnessAt, loads))
+    at = next
+  }
+  return own
+}
+/** The right ends of its cuts. */
+function endsOf({ from, to, changes }: Stretch, { spread, points }: Loads): readonly number[] {
+  const inside = [...changes]
+  for (const each of spread) inside.push(each.from, each.to)
+  for (const { at } of points) inside.push(at)
+  return [...inside.filter((x) => x > from && x < to).sort((a, b) => a - b), to]
+}
+function cutOver(at: number, to: number, stiffnessAt: (x: number) => number, { spread, points }: Loads): Cut {
+  const middle = (at + to) / 2
+  let [load, point] = [0, 0]
+  for (const each of spread) if (each.from < middle && middle < each.to) load += each.each
+  for (const each of points) if (each.at === at) point += each.force
+  return { at, long: to - at, stiffness: stiffnessAt(middle), load, point }
 }
 
 /** Moments and shears from left to right, from those right at the left end. A point that stands at a support is on the support: it bends nothing here. */
@@ -69,11 +82,37 @@ export const slopeIn = ({ stiffness, slope, moment, shear, load }: Piece, s: num
 export const downIn = ({ stiffness, slope, down, moment, shear, load }: Piece, s: number): number =>
   down + s * (slope - (s * (moment / 2 + s * (shear / 6 - (load * s) / 24))) / stiffness)
 
+/** The moment at the right end of what has neither moment nor shear at its left end. */
+export function hangingMoment(own: readonly Cut[]): number {
+  let [m, v] = [0, 0]
+  for (const [i, { long, load, point }] of own.entries()) {
+    if (i > 0) v -= point
+    m += long * (v - (load * long) / 2)
+    v -= load * long
+  }
+  return m
+}
+/** How far down the right end of some pieces comes, when their left end is level and at 0. */
+export function fall(own: readonly Piece[], turns: ReadonlyMap<number, number>): number {
+  let [turn, place] = [0, 0]
+  for (const [i, piece] of own.entries()) {
+    if (i > 0) turn += turns.get(piece.at) ?? 0
+    place += turn * piece.long + downIn(piece, piece.long)
+    turn += slopeIn(piece, piece.long)
+  }
+  return place
+}
+
 /** The same pieces with slope and place carried on from the left end; `turns` adds a slope where a splice lets the rod turn. */
-export function carried(own: readonly Piece[], slope: number, down: number, turns: (at: number) => number): readonly Piece[] {
+export function carried(
+  own: readonly Piece[],
+  slope: number,
+  down: number,
+  turns: ReadonlyMap<number, number>,
+): readonly Piece[] {
   let [turn, place] = [slope, down]
   return own.map((piece, i) => {
-    const here = { ...piece, slope: turn + (i > 0 ? turns(piece.at) : 0), down: place }
+    const here = { ...piece, slope: turn + (i > 0 ? (turns.get(piece.at) ?? 0) : 0), down: place }
     ;[turn, place] = [slopeIn(here, piece.long), downIn(here, piece.long)]
     return here
   })
