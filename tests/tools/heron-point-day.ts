@@ -142,8 +142,11 @@ export const heronPointDay: Day = {
     },
     // A reading is withdrawn: it was taken beside another window.
     [at('bedroom', 'w3')]: { also: { 'drapery/measure-window': [{ at: '/floor/left/y' }] } },
-    // A level line from the left bracket's hole, 139 above a level floor.
-    [at('stair-hall', 'w1')]: { reads: { [`${over}/found/brackets/middle/floorToLevel`]: ['139 in'] } },
+    // A level line from the left bracket's hole, 139 above a level floor. The screws that came hold too little for two panels of 24 kg.
+    [at('stair-hall', 'w1')]: {
+      reads: { [`${over}/found/brackets/middle/floorToLevel`]: ['139 in'] },
+      answers: { 'drapery/holds': [{ reason: 'No. 12 × 3 screws from the van, into the studs; the workroom agreed' }] },
+    },
     // The order itself does not fit beside the pier.
     [at('stair-hall', 'w2')]: {
       answers: { 'drapery/wall-fits': [{ reason: 'The household wants it without the right finial; agreed at the door' }] },

@@ -1,5 +1,5 @@
 import type { JobHead } from '@evenhem/job'
-import { inch, type Known, type Length } from '@evenhem/length'
+import { inch, type Known, type Length, number } from '@evenhem/length'
 
 /** A default of the trade: what holds where the workroom says nothing. */
 export interface Default {
@@ -122,6 +122,12 @@ export function ruleOf(
   return own === undefined
     ? { value: defaults[name].value, from: `trade:${name}` }
     : { value: own, from: `/job/workroom/rules/${name}` }
+}
+
+/** The part of the way between two brackets that a rod may sag: the workroom's, else one in 240, a choice of ours; no published limit for rods was found. */
+export const sagOf = (job: OfWorkroom): Known<number> => {
+  const own = job.workroom?.rules?.sagOf
+  return own === undefined ? number(240) : { value: own, from: '/job/workroom/rules/sagOf' }
 }
 
 type OfWorkroom = Pick<JobHead, 'workroom'>

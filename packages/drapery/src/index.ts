@@ -16,6 +16,7 @@ import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { hanging } from './rules/hanging.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
+import { fastenersRule, heldRule } from './rules/held.ts'
 import { hemEven, lookAgain } from './rules/hem-even.ts'
 import { came, surplusRule } from './rules/inventory.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
@@ -24,7 +25,9 @@ import { marking } from './rules/marking.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { openingRead } from './rules/openings.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
+import { panelLoadsRule } from './rules/panel-loads.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
+import { rodLoadsRule, rodsHereRule } from './rules/rod-loads.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
 import { clearGlass, glassRule, stackRule } from './rules/stack.ts'
 import {
@@ -151,6 +154,11 @@ export const drapery: Plugin = {
     wallSection,
     hardwareSection,
     panelsSection,
+    fastenersRule,
+    panelLoadsRule,
+    rodLoadsRule,
+    rodsHereRule,
+    heldRule,
   ],
   words,
 }

@@ -6,6 +6,7 @@ export const lists: readonly string[] = [
   "/fabrics",
   "/fabrics/*/fibres",
   "/hardware",
+  "/fasteners",
   "/rooms",
   "/rooms/*/mayDiffer",
   "/rooms/*/windows",
@@ -21,5 +22,6 @@ export const lists: readonly string[] = [
   "/rooms/*/windows/*/treatments/*/rod/splices",
   "/rooms/*/windows/*/treatments/*/rod/supports",
   "/rooms/*/windows/*/treatments/*/panels",
-  "/rooms/*/windows/*/treatments/*/panels/*/seams"
+  "/rooms/*/windows/*/treatments/*/panels/*/seams",
+  "/rooms/*/windows/*/treatments/*/fasteners"
 ]

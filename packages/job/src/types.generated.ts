@@ -31,6 +31,8 @@ export interface Job {
   readonly fabrics?: readonly Fabric[]
   /** The hardware of this job: rods, tracks and what belongs to them. */
   readonly hardware?: readonly Hardware[]
+  /** What brackets are fixed with on this job. The first one that fits the wall is reckoned with. */
+  readonly fasteners?: readonly Fastener[]
   /** The rooms, in walking order. */
   readonly rooms: readonly Room[]
   /** Readings already taken, by the place that they are a reading of. A reading takes the place of what was ordered; the order stays as it is. */
@@ -151,6 +153,8 @@ export interface Rules {
   readonly roomHeights?: Length
   /** How far from the middle of a support a splice may be. Default 2 in. */
   readonly splicePlace?: Length
+  /** The largest sag of a rod between two brackets, as a part of the way between them: 240 is one part in 240. No published limit for rods is known. Default 240, a choice of ours. */
+  readonly sagOf?: number
   /** Work above this height takes two people or a tower. Default 10 ft. */
   readonly ladderHeight?: Length
   /** The shallowest pin setting. Default 1/4 in. */
@@ -411,6 +415,44 @@ export interface Hardware {
   readonly catalogue?: Catalogue
 }
 
+/** What a bracket is fixed with, into one sort of wall. */
+export interface Fastener {
+  /** The short name by which treatments use it. */
+  readonly id: Id
+  /** What people call it, as it stands on its box. */
+  readonly name: string
+  /** What it holds in: a stud or block of wood, a metal stud, the board itself with nothing behind it, masonry or concrete. */
+  readonly into: 'wood' | 'metal' | 'hollow' | 'masonry' | 'concrete'
+  /** A wood screw or lag screw holds in wood by published equations; anything else, and anything in another wall, only by its own listing. */
+  readonly as: 'wood screw' | 'lag screw' | 'listed'
+  /** The number of a wood screw, such as 8. */
+  readonly number?: number
+  /** Its diameter over the thread, where it has no number. */
+  readonly diameter?: Length
+  /** How long it is, without a raised head. */
+  readonly length?: Length
+  /** How much of its length is threaded. Left out: two thirds. */
+  readonly thread?: Length
+  /** What its maker or a test report lists for this wall. */
+  readonly listing?: Listing
+}
+
+/** What its maker or a test report lists for this wall. */
+export interface Listing {
+  /** Whether the loads may be put on it, or broke it in a test. */
+  readonly is: 'allowable' | 'ultimate'
+  /** Straight out of the wall, such as `180 N` or `40 lbf`. */
+  readonly pull?: string
+  /** Along the wall. */
+  readonly shear?: string
+  /** What an ultimate load is divided by; the listing or the code says it. Without it an ultimate load is not used. */
+  readonly margin?: number
+  /** The board that it is listed for, when it holds in a board. */
+  readonly board?: Length
+  /** Where that stands: the sheet or report and its date. */
+  readonly from: string
+}
+
 /** A room. */
 export interface Room {
   /** A short name, unique among the rooms. */
@@ -503,6 +545,20 @@ export interface BuildUp {
   readonly board?: Length
   /** What is behind it where the brackets go. */
   readonly behind?: 'wood' | 'metal' | 'hollow' | 'masonry' | 'concrete' | 'unknown'
+  /** The species group of studs and blocks, as it is stamped on them. Left out: one of the lightest is reckoned. */
+  readonly wood?:
+    | 'Douglas Fir-Larch'
+    | 'Southern Pine'
+    | 'Spruce-Pine-Fir'
+    | 'Spruce-Pine-Fir (South)'
+    | 'Hem-Fir'
+    | 'Western Cedars'
+    | 'Red Oak'
+    | 'White Oak'
+    | 'Eastern White Pine'
+    | 'Yellow Poplar'
+    | 'Ponderosa Pine'
+    | 'Redwood'
   /** What is on the surface. */
   readonly finish?: 'paint' | 'paper' | 'tile' | 'panelling' | 'bare'
 }
@@ -723,6 +779,8 @@ export interface Treatment {
   readonly panels: readonly Panel[]
   /** The treatment whose double brackets carry this rod too. Left out: it has brackets of its own. */
   readonly bracketsOf?: Id
+  /** The entries under `fasteners` that its brackets are fixed with. Left out: all of them. */
+  readonly fasteners?: readonly Id[]
   /** How much of the glass is meant to be clear when the drapery is open. */
   readonly clearGlass?: Length
   /** How it is drawn. */
@@ -767,10 +825,20 @@ export interface RodOrder {
   readonly headingAbove?: Length
   /** How long the rod was cut, without finials. */
   readonly cut?: Length
+  /** Of a rod that is pushed together: where its thinner tube is alone. */
+  readonly thin?: ThinPart
   /** Where the pieces of the rod meet. */
   readonly splices?: readonly Splice[]
   /** The supports between the end brackets. Left out: none. */
   readonly supports?: readonly Support[]
+}
+
+/** Of a rod that is pushed together: where its thinner tube is alone. */
+export interface ThinPart {
+  /** From the left end of the rod to where the thicker tube ends. */
+  readonly from: Length
+  /** From the left end of the rod to where a thicker tube begins again; the whole length where none does. */
+  readonly to: Length
 }
 
 /** A place where two pieces of the rod meet. */
@@ -899,6 +967,10 @@ export interface TreatmentFound {
   readonly brackets?: {
     readonly [k: string]: FoundBracket
   }
+  /** Supports that were added on site, by a name. */
+  readonly supports?: {
+    readonly [k: string]: AddedSupport
+  }
   /** Steps of this treatment that are done, by plugin and step. */
   readonly done?: {
     /** The steps of one plugin, each done or not. */
@@ -966,6 +1038,8 @@ export interface FoundBracket {
   readonly hole?: Length
   /** Whether it is fixed for good. From then on no reading moves its mark. */
   readonly fixed?: boolean
+  /** What the drill met behind the surface. */
+  readonly behind?: 'wood' | 'metal' | 'hollow' | 'masonry' | 'concrete'
   /** From the floor right below up to its top hole, as the tape says. */
   readonly floorToHole?: Length
   /** From the floor right below up to the top of the frame, read at this bracket. */
@@ -976,6 +1050,12 @@ export interface FoundBracket {
   readonly floorToLevel?: Length
   /** What the rod follows on its way from the first bracket to this one, as somebody chose it. */
   readonly follows?: 'level' | 'head' | 'ceiling' | 'floor' | 'between'
+}
+
+/** A support that was added. */
+export interface AddedSupport {
+  /** Its middle, along the wall from the left edge of the casing. */
+  readonly x?: Length
 }
 
 /** What was proven and shown at the hand-over. */

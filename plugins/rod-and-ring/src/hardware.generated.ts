@@ -43,10 +43,56 @@ export interface Rod {
   /** How thick it is. */
   readonly diameter: Length
   /** What it is made of. */
-  readonly material?: 'wood' | 'steel' | 'aluminium' | 'brass' | 'iron'
+  readonly material?: 'wood' | 'steel' | 'aluminium' | 'brass' | 'iron' | 'stainless' | 'acrylic'
   /** The largest distance between two brackets that its maker allows. */
   readonly span?: Length
   /** How thick its wall is, when it is a tube. */
+  readonly wall?: Length
+  /** Its section, where it is no round rod or tube. */
+  readonly section?: Section
+  /** What wood it is. Left out: the softest and the heaviest are reckoned. */
+  readonly species?:
+    | 'Oak, northern red'
+    | 'Oak, white'
+    | 'Maple, sugar'
+    | 'Maple, red'
+    | 'Walnut, black'
+    | 'Cherry, black'
+    | 'Ash, white'
+    | 'Beech, American'
+    | 'Birch, yellow'
+    | 'Yellow-poplar'
+    | 'Basswood, American'
+    | 'Alder, red'
+    | 'Douglas-fir, coast'
+    | 'Pine, loblolly'
+    | 'Pine, longleaf'
+    | 'Pine, eastern white'
+    | 'Pine, ponderosa'
+    | 'Pine, sugar'
+    | 'Pine, western white'
+    | 'Spruce, Sitka'
+    | 'Spruce, white'
+    | 'Spruce, Engelmann'
+    | 'Hemlock, western'
+    | 'Cedar, western redcedar'
+  /** Of a rod that is pushed together: the thinner tube. */
+  readonly inner?: Section
+  /** Whether a splice can turn or is as stiff as the rod. Default turns. */
+  readonly splice?: 'turns' | 'stiff'
+  /** What it weighs by its length, such as `450 g/m`. Left out: what its section and material come to. */
+  readonly weight?: string
+}
+
+/** The section of a rod that is the same all around its length: solid or a tube. A rod with a slot is none of these. */
+export interface Section {
+  /** Its outline. */
+  readonly shape: 'round' | 'square' | 'rectangle'
+  /** How high it is, seen from the room; of a round one its diameter. */
+  readonly height: Length
+  /** How deep a rectangle is, from the wall outward. */
+  readonly width?: Length
+  /** How thick its wall is, when it is a tube. Left out: it is solid. */
   readonly wall?: Length
 }
 
@@ -64,6 +110,8 @@ export interface Ring {
   readonly eyeOpening?: Length
   /** Whether it is closed all round or open at the top, so that it passes a support. Default closed. */
   readonly passes?: 'closed' | 'passing'
+  /** What one ring weighs, such as `45 g`. */
+  readonly weight?: string
 }
 
 /** The end brackets. */
@@ -78,6 +126,12 @@ export interface Bracket {
   readonly holes?: readonly PlateHole[]
   /** The screw that its maker asks for. */
   readonly screw?: string
+  /** How thick the plate is, through which the screw goes before it reaches the wall. Left out: 1/8 in is reckoned. */
+  readonly thickness?: Length
+  /** What its maker lets one of them carry, such as `9 kg` or `20 lb`. */
+  readonly rated?: string
+  /** Whether it holds the rod down too, by a screw or a clip. Left out: an open saddle, out of which the rod can lift. */
+  readonly holdsDown?: boolean
   /** From the wall to the middle of the rod, where the hooks bear. */
   readonly projection?: Length
   /** Of a double bracket: where it carries a second rod, behind its own. */
@@ -112,6 +166,12 @@ export interface RodSupport {
   readonly holes?: readonly PlateHole[]
   /** The screw that its maker asks for. */
   readonly screw?: string
+  /** How thick the plate is, through which the screw goes before it reaches the wall. Left out: 1/8 in is reckoned. */
+  readonly thickness?: Length
+  /** What its maker lets one of them carry, such as `9 kg` or `20 lb`. */
+  readonly rated?: string
+  /** Whether it holds the rod down too, by a screw or a clip. Left out: an open saddle, out of which the rod can lift. */
+  readonly holdsDown?: boolean
 }
 
 /** The finials. */
@@ -120,6 +180,8 @@ export interface Finial {
   readonly length?: Length
   /** Half of its greatest thickness. */
   readonly radius?: Length
+  /** What one finial weighs, such as `300 g`. */
+  readonly weight?: string
 }
 
 export const hardwareSchema = {
@@ -161,7 +223,9 @@ export const hardwareSchema = {
             "steel",
             "aluminium",
             "brass",
-            "iron"
+            "iron",
+            "stainless",
+            "acrylic"
           ],
           "description": "What it is made of."
         },
@@ -180,6 +244,55 @@ export const hardwareSchema = {
             "most": "2 in"
           },
           "description": "How thick its wall is, when it is a tube."
+        },
+        "section": {
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/section",
+          "description": "Its section, where it is no round rod or tube."
+        },
+        "species": {
+          "enum": [
+            "Oak, northern red",
+            "Oak, white",
+            "Maple, sugar",
+            "Maple, red",
+            "Walnut, black",
+            "Cherry, black",
+            "Ash, white",
+            "Beech, American",
+            "Birch, yellow",
+            "Yellow-poplar",
+            "Basswood, American",
+            "Alder, red",
+            "Douglas-fir, coast",
+            "Pine, loblolly",
+            "Pine, longleaf",
+            "Pine, eastern white",
+            "Pine, ponderosa",
+            "Pine, sugar",
+            "Pine, western white",
+            "Spruce, Sitka",
+            "Spruce, white",
+            "Spruce, Engelmann",
+            "Hemlock, western",
+            "Cedar, western redcedar"
+          ],
+          "description": "What wood it is. Left out: the softest and the heaviest are reckoned."
+        },
+        "inner": {
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/section",
+          "description": "Of a rod that is pushed together: the thinner tube."
+        },
+        "splice": {
+          "enum": [
+            "turns",
+            "stiff"
+          ],
+          "description": "Whether a splice can turn or is as stiff as the rod. Default turns."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(g/m|kg/m|oz/yd)$",
+          "description": "What it weighs by its length, such as `450 g/m`. Left out: what its section and material come to."
         }
       },
       "unevaluatedProperties": false
@@ -235,6 +348,11 @@ export const hardwareSchema = {
             "passing"
           ],
           "description": "Whether it is closed all round or open at the top, so that it passes a support. Default closed."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What one ring weighs, such as `45 g`."
         }
       },
       "unevaluatedProperties": false
@@ -287,6 +405,11 @@ export const hardwareSchema = {
             "most": "12 in"
           },
           "description": "Half of its greatest thickness."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What one finial weighs, such as `300 g`."
         }
       },
       "unevaluatedProperties": false

@@ -1,5 +1,6 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
+import { body } from './body.ts'
 import { goesIn, pinRange, reachOfPins, supportsPass, wanted } from './fit.ts'
 import { bearing, bracketHoles, marks, plateSizes, supportTops, tops } from './heights.ts'
 import { rod } from './kind.ts'
@@ -24,6 +25,7 @@ export const rodAndRing: Plugin = {
     tops,
     supportTops,
     alongWall,
+    body,
     marks,
     bracketHoles,
     plateSizes,

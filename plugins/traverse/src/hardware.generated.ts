@@ -56,6 +56,24 @@ export interface TraverseSection {
   readonly least?: Length
   /** How long it can be set, when its length can be set. */
   readonly most?: Length
+  /** Its section, where it is solid or a closed tube. Left out: how far it sags is not reckoned. */
+  readonly section?: Section
+  /** Whether a splice can turn or is as stiff as the rod. Default turns. */
+  readonly splice?: 'turns' | 'stiff'
+  /** What it weighs by its length, such as `450 g/m`. Left out: what its section and material come to. */
+  readonly weight?: string
+}
+
+/** The section of a rod that is the same all around its length: solid or a tube. A rod with a slot is none of these. */
+export interface Section {
+  /** Its outline. */
+  readonly shape: 'round' | 'square' | 'rectangle'
+  /** How high it is, seen from the room; of a round one its diameter. */
+  readonly height: Length
+  /** How deep a rectangle is, from the wall outward. */
+  readonly width?: Length
+  /** How thick its wall is, when it is a tube. Left out: it is solid. */
+  readonly wall?: Length
 }
 
 /** The carriers. */
@@ -70,6 +88,8 @@ export interface Carrier {
   readonly opening?: Length
   /** Whether carriers that are not needed can be taken out at the end of the rod. */
   readonly comesOut?: boolean
+  /** What one carrier weighs, such as `5 g`. */
+  readonly weight?: string
 }
 
 /** The carriers at the leading edges, which the draw moves. */
@@ -96,6 +116,12 @@ export interface EndBracket {
   readonly holes?: readonly PlateHole[]
   /** The screw that its maker asks for. */
   readonly screw?: string
+  /** How thick the plate is, through which the screw goes before it reaches the wall. Left out: 1/8 in is reckoned. */
+  readonly thickness?: Length
+  /** What its maker lets one of them carry, such as `9 kg` or `20 lb`. */
+  readonly rated?: string
+  /** Whether it holds the rod down too, by a screw or a clip. Left out: an open saddle, out of which the rod can lift. */
+  readonly holdsDown?: boolean
   /** From the wall to where the hooks bear in the carriers. */
   readonly projection?: Length
   /** From the end of the rod inward to the middle of the bracket; outward is negative. */
@@ -134,6 +160,12 @@ export interface TraverseSupport {
   readonly holes?: readonly PlateHole[]
   /** The screw that its maker asks for. */
   readonly screw?: string
+  /** How thick the plate is, through which the screw goes before it reaches the wall. Left out: 1/8 in is reckoned. */
+  readonly thickness?: Length
+  /** What its maker lets one of them carry, such as `9 kg` or `20 lb`. */
+  readonly rated?: string
+  /** Whether it holds the rod down too, by a screw or a clip. Left out: an open saddle, out of which the rod can lift. */
+  readonly holdsDown?: boolean
   /** What cannot pass it. What stops carriers stops master carriers too. Default nothing. */
   readonly blocks?: 'nothing' | 'carriers' | 'masters'
 }
@@ -146,6 +178,8 @@ export interface CeilingBracket {
   readonly holes?: readonly CeilingHole[]
   /** The screw that its maker asks for. */
   readonly screw?: string
+  /** What its maker lets one ceiling bracket carry, such as `9 kg` or `20 lb`. */
+  readonly rated?: string
 }
 
 /** A hole of a ceiling bracket. */
@@ -162,6 +196,8 @@ export interface TraverseFinial {
   readonly length?: Length
   /** Half of its greatest thickness. */
   readonly radius?: Length
+  /** What one finial weighs, such as `300 g`. */
+  readonly weight?: string
 }
 
 export const hardwareSchema = {
@@ -244,6 +280,22 @@ export const hardwareSchema = {
             "most": "60 ft"
           },
           "description": "How long it can be set, when its length can be set."
+        },
+        "section": {
+          "$ref": "https://evenhem.example/job/1/job.schema.json#/$defs/section",
+          "description": "Its section, where it is solid or a closed tube. Left out: how far it sags is not reckoned."
+        },
+        "splice": {
+          "enum": [
+            "turns",
+            "stiff"
+          ],
+          "description": "Whether a splice can turn or is as stiff as the rod. Default turns."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(g/m|kg/m|oz/yd)$",
+          "description": "What it weighs by its length, such as `450 g/m`. Left out: what its section and material come to."
         }
       },
       "unevaluatedProperties": false
@@ -290,6 +342,11 @@ export const hardwareSchema = {
         "comesOut": {
           "type": "boolean",
           "description": "Whether carriers that are not needed can be taken out at the end of the rod."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What one carrier weighs, such as `5 g`."
         }
       },
       "unevaluatedProperties": false
@@ -435,6 +492,11 @@ export const hardwareSchema = {
           "type": "string",
           "minLength": 1,
           "description": "The screw that its maker asks for."
+        },
+        "rated": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What its maker lets one ceiling bracket carry, such as `9 kg` or `20 lb`."
         }
       },
       "unevaluatedProperties": false
@@ -459,6 +521,11 @@ export const hardwareSchema = {
             "most": "12 in"
           },
           "description": "Half of its greatest thickness."
+        },
+        "weight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What one finial weighs, such as `300 g`."
         }
       },
       "unevaluatedProperties": false

@@ -1,5 +1,6 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
+import { body } from './body.ts'
 import { foldRoom, goesIn, isLongEnough, pins, reachOfPins, suits, supportsPass } from './fit.ts'
 import { bearing, fromCeiling, marks, overhead, plateSizes, tops, topsOfPlates, wallHoles } from './heights.ts'
 import { carrierCount, held, map } from './hooks.ts'
@@ -25,6 +26,7 @@ export const traverse: Plugin = {
     tops,
     topsOfPlates,
     alongWall,
+    body,
     marks,
     wallHoles,
     plateSizes,

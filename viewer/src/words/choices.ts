@@ -129,6 +129,19 @@ export const spanish: Readonly<Record<string, string>> = {
   wood: 'madera',
   words: 'palabras',
   workroom: 'taller',
+  // Species groups as they are stamped on framing.
+  'Douglas Fir-Larch': 'abeto de Douglas o alerce (Douglas Fir-Larch)',
+  'Southern Pine': 'pino del sur (Southern Pine)',
+  'Spruce-Pine-Fir': 'pícea, pino o abeto (Spruce-Pine-Fir)',
+  'Spruce-Pine-Fir (South)': 'pícea, pino o abeto del sur (Spruce-Pine-Fir South)',
+  'Hem-Fir': 'tsuga o abeto (Hem-Fir)',
+  'Western Cedars': 'cedros del oeste (Western Cedars)',
+  'Red Oak': 'roble rojo (Red Oak)',
+  'White Oak': 'roble blanco (White Oak)',
+  'Eastern White Pine': 'pino blanco (Eastern White Pine)',
+  'Yellow Poplar': 'tulípero (Yellow Poplar)',
+  'Ponderosa Pine': 'pino ponderosa (Ponderosa Pine)',
+  Redwood: 'secuoya (Redwood)',
 }
 
 /** A choice in the reader's words; one that has none goes by its own name. */

@@ -50,16 +50,17 @@ export function standsOut(
 export const projectionFrom = (at: Place, own: Known<Length>, what: string, by: Known<Length>): LengthReckoning =>
   sum(`${at}#projection`, 'drapery/projection', plus('drapery/bracket-projection', own), plus(what, by))
 
-/** The supports of a treatment, from left to right: each stands where the order puts it. */
+/** The supports of a treatment, from left to right: each stands where the order puts it, those that were added on site where somebody chose. */
 export const supportsOf = (it: Treatment, at: Place): readonly Support[] =>
-  (it.rod?.supports ?? [])
-    .map(({ id, x }) => ({
+  [
+    ...(it.rod?.supports ?? []).map(({ id, x }) => ({ id, value: x, from: below(at, 'rod', 'supports', id, 'x') })),
+    ...Object.entries(it.found?.supports ?? {}).flatMap(([id, { x }]) =>
+      x === undefined ? [] : [{ id, value: x, from: below(at, 'found', 'supports', id, 'x') }],
+    ),
+  ]
+    .map(({ id, value, from }) => ({
       id,
-      x: given(
-        `${at}#support-${id}`,
-        'drapery/support',
-        plus('drapery/support', { value: x, from: below(at, 'rod', 'supports', id, 'x') }),
-      ),
+      x: given(`${at}#support-${id}`, 'drapery/support', plus('drapery/support', { value, from })),
     }))
     .sort((a, b) => a.x.value - b.x.value)
 

@@ -7,6 +7,8 @@ import { checkWords } from './checks.ts'
 import { checkWordsEs } from './checks-es.ts'
 import { layerWords } from './layers.ts'
 import { layerWordsEs } from './layers-es.ts'
+import { loadWords } from './loads.ts'
+import { loadWordsEs } from './loads-es.ts'
 import { nameWords } from './names.ts'
 import { nameWordsEs } from './names-es.ts'
 import { operationWords } from './operation.ts'
@@ -37,6 +39,7 @@ const en = {
   ...transferWords,
   ...takeoffWords,
   ...trueUpWords,
+  ...loadWords,
 }
 const es: Readonly<Record<keyof typeof en, Words[string]>> = {
   ...nameWordsEs,
@@ -51,6 +54,7 @@ const es: Readonly<Record<keyof typeof en, Words[string]>> = {
   ...transferWordsEs,
   ...takeoffWordsEs,
   ...trueUpWordsEs,
+  ...loadWordsEs,
 }
 
 export const words: Readonly<Record<string, Words>> = { en: { ...en, ...hookWords }, es: { ...es, ...hookWordsEs } }

@@ -81,6 +81,13 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "x-evenhem-kind": true
       }
     },
+    "fasteners": {
+      "type": "array",
+      "description": "What brackets are fixed with on this job. The first one that fits the wall is reckoned with.",
+      "items": {
+        "$ref": "#/$defs/fastener"
+      }
+    },
     "rooms": {
       "type": "array",
       "description": "The rooms, in walking order.",
@@ -679,6 +686,12 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           },
           "description": "How far from the middle of a support a splice may be. Default 2 in."
         },
+        "sagOf": {
+          "type": "integer",
+          "minimum": 50,
+          "maximum": 2000,
+          "description": "The largest sag of a rod between two brackets, as a part of the way between them: 240 is one part in 240. No published limit for rods is known. Default 240, a choice of ours."
+        },
         "ladderHeight": {
           "$ref": "length.schema.json",
           "x-evenhem-plausible": {
@@ -1240,6 +1253,23 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           "type": "string",
           "minLength": 1,
           "description": "The screw that its maker asks for."
+        },
+        "thickness": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/64 in",
+            "most": "2 in"
+          },
+          "description": "How thick the plate is, through which the screw goes before it reaches the wall. Left out: 1/8 in is reckoned."
+        },
+        "rated": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What its maker lets one of them carry, such as `9 kg` or `20 lb`."
+        },
+        "holdsDown": {
+          "type": "boolean",
+          "description": "Whether it holds the rod down too, by a screw or a clip. Left out: an open saddle, out of which the rod can lift."
         }
       }
     },
@@ -1267,6 +1297,169 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
             "most": "24 in"
           },
           "description": "From the wall to where the hooks on the second rod bear."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "section": {
+      "type": "object",
+      "title": "Section",
+      "description": "The section of a rod that is the same all around its length: solid or a tube. A rod with a slot is none of these.",
+      "required": [
+        "shape",
+        "height"
+      ],
+      "properties": {
+        "shape": {
+          "enum": [
+            "round",
+            "square",
+            "rectangle"
+          ],
+          "description": "Its outline."
+        },
+        "height": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/8 in",
+            "most": "8 in"
+          },
+          "description": "How high it is, seen from the room; of a round one its diameter."
+        },
+        "width": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/8 in",
+            "most": "8 in"
+          },
+          "description": "How deep a rectangle is, from the wall outward."
+        },
+        "wall": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/64 in",
+            "most": "2 in"
+          },
+          "description": "How thick its wall is, when it is a tube. Left out: it is solid."
+        }
+      },
+      "unevaluatedProperties": false
+    },
+    "fastener": {
+      "type": "object",
+      "title": "Fastener",
+      "description": "What a bracket is fixed with, into one sort of wall.",
+      "required": [
+        "id",
+        "name",
+        "into",
+        "as"
+      ],
+      "properties": {
+        "id": {
+          "$ref": "#/$defs/id",
+          "description": "The short name by which treatments use it."
+        },
+        "name": {
+          "type": "string",
+          "minLength": 1,
+          "description": "What people call it, as it stands on its box."
+        },
+        "into": {
+          "enum": [
+            "wood",
+            "metal",
+            "hollow",
+            "masonry",
+            "concrete"
+          ],
+          "description": "What it holds in: a stud or block of wood, a metal stud, the board itself with nothing behind it, masonry or concrete."
+        },
+        "as": {
+          "enum": [
+            "wood screw",
+            "lag screw",
+            "listed"
+          ],
+          "description": "A wood screw or lag screw holds in wood by published equations; anything else, and anything in another wall, only by its own listing."
+        },
+        "number": {
+          "type": "integer",
+          "minimum": 4,
+          "maximum": 24,
+          "description": "The number of a wood screw, such as 8."
+        },
+        "diameter": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/16 in",
+            "most": "1 in"
+          },
+          "description": "Its diameter over the thread, where it has no number."
+        },
+        "length": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/4 in",
+            "most": "12 in"
+          },
+          "description": "How long it is, without a raised head."
+        },
+        "thread": {
+          "$ref": "length.schema.json",
+          "x-evenhem-plausible": {
+            "least": "1/8 in",
+            "most": "12 in"
+          },
+          "description": "How much of its length is threaded. Left out: two thirds."
+        },
+        "listing": {
+          "type": "object",
+          "title": "Listing",
+          "description": "What its maker or a test report lists for this wall.",
+          "required": [
+            "is",
+            "from"
+          ],
+          "properties": {
+            "is": {
+              "enum": [
+                "allowable",
+                "ultimate"
+              ],
+              "description": "Whether the loads may be put on it, or broke it in a test."
+            },
+            "pull": {
+              "type": "string",
+              "pattern": "^[0-9]+(\\.[0-9]+)? ?(N|kN|lbf|kgf)$",
+              "description": "Straight out of the wall, such as `180 N` or `40 lbf`."
+            },
+            "shear": {
+              "type": "string",
+              "pattern": "^[0-9]+(\\.[0-9]+)? ?(N|kN|lbf|kgf)$",
+              "description": "Along the wall."
+            },
+            "margin": {
+              "type": "number",
+              "minimum": 1,
+              "maximum": 20,
+              "description": "What an ultimate load is divided by; the listing or the code says it. Without it an ultimate load is not used."
+            },
+            "board": {
+              "$ref": "length.schema.json",
+              "x-evenhem-plausible": {
+                "least": "1/8 in",
+                "most": "4 in"
+              },
+              "description": "The board that it is listed for, when it holds in a board."
+            },
+            "from": {
+              "type": "string",
+              "minLength": 1,
+              "description": "Where that stands: the sheet or report and its date."
+            }
+          },
+          "unevaluatedProperties": false
         }
       },
       "unevaluatedProperties": false
@@ -1675,6 +1868,23 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                 "unknown"
               ],
               "description": "What is behind it where the brackets go."
+            },
+            "wood": {
+              "enum": [
+                "Douglas Fir-Larch",
+                "Southern Pine",
+                "Spruce-Pine-Fir",
+                "Spruce-Pine-Fir (South)",
+                "Hem-Fir",
+                "Western Cedars",
+                "Red Oak",
+                "White Oak",
+                "Eastern White Pine",
+                "Yellow Poplar",
+                "Ponderosa Pine",
+                "Redwood"
+              ],
+              "description": "The species group of studs and blocks, as it is stamped on them. Left out: one of the lightest is reckoned."
             },
             "finish": {
               "enum": [
@@ -2219,6 +2429,34 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
               },
               "description": "How long the rod was cut, without finials."
             },
+            "thin": {
+              "type": "object",
+              "title": "ThinPart",
+              "description": "Of a rod that is pushed together: where its thinner tube is alone.",
+              "required": [
+                "from",
+                "to"
+              ],
+              "properties": {
+                "from": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "0 in",
+                    "most": "60 ft"
+                  },
+                  "description": "From the left end of the rod to where the thicker tube ends."
+                },
+                "to": {
+                  "$ref": "length.schema.json",
+                  "x-evenhem-plausible": {
+                    "least": "1 in",
+                    "most": "60 ft"
+                  },
+                  "description": "From the left end of the rod to where a thicker tube begins again; the whole length where none does."
+                }
+              },
+              "unevaluatedProperties": false
+            },
             "splices": {
               "type": "array",
               "description": "Where the pieces of the rod meet.",
@@ -2330,6 +2568,16 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
         "bracketsOf": {
           "$ref": "#/$defs/id",
           "description": "The treatment whose double brackets carry this rod too. Left out: it has brackets of its own."
+        },
+        "fasteners": {
+          "type": "array",
+          "minItems": 1,
+          "uniqueItems": true,
+          "description": "The entries under `fasteners` that its brackets are fixed with. Left out: all of them.",
+          "items": {
+            "$ref": "#/$defs/id",
+            "x-evenhem-names": "fasteners"
+          }
         },
         "clearGlass": {
           "$ref": "length.schema.json",
@@ -2472,6 +2720,16 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                     "type": "boolean",
                     "description": "Whether it is fixed for good. From then on no reading moves its mark."
                   },
+                  "behind": {
+                    "enum": [
+                      "wood",
+                      "metal",
+                      "hollow",
+                      "masonry",
+                      "concrete"
+                    ],
+                    "description": "What the drill met behind the surface."
+                  },
                   "floorToHole": {
                     "$ref": "length.schema.json",
                     "x-evenhem-plausible": {
@@ -2513,6 +2771,26 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                       "between"
                     ],
                     "description": "What the rod follows on its way from the first bracket to this one, as somebody chose it."
+                  }
+                },
+                "unevaluatedProperties": false
+              }
+            },
+            "supports": {
+              "type": "object",
+              "description": "Supports that were added on site, by a name.",
+              "additionalProperties": {
+                "type": "object",
+                "title": "AddedSupport",
+                "description": "A support that was added.",
+                "properties": {
+                  "x": {
+                    "$ref": "length.schema.json",
+                    "x-evenhem-plausible": {
+                      "least": "-20 ft",
+                      "most": "60 ft"
+                    },
+                    "description": "Its middle, along the wall from the left edge of the casing."
                   }
                 },
                 "unevaluatedProperties": false

@@ -1,0 +1,103 @@
+import { below, type Place, type Treatment } from '@evenhem/job'
+import { type Length, type LengthReckoning, metre, type Reckoning } from '@evenhem/length'
+import { type Beam, type Drawn, type Hanging, type Hung, hung, type Loads } from '@evenhem/mechanics'
+import { spliceAt } from '../arithmetic/index.ts'
+import type { Coverage, HookMap, HungLine, Reach, Rod, RodBody } from '../facts/index.ts'
+import { supportsOf } from '../hardware/index.ts'
+
+/** Standard acceleration of free fall, m/s² (NIST SP 811, 2008, Appendix B.8; exact). */
+export const gravity = 9.80665
+export const metres = (length: number): number => length / metre
+export const nanometres = (x: number): Length => Math.round(x * metre) as Length
+
+/** What a rod is under. */
+export interface Under {
+  readonly rod: Rod
+  readonly coverage: Coverage
+  readonly hookMap: HookMap
+  readonly panelLoads: readonly { readonly panel: string; readonly weight: Reckoning }[]
+  readonly rodBody: RodBody & { readonly weight: Reckoning }
+  readonly reach: Reach
+  readonly hungLine?: HungLine | undefined
+}
+/** The places where a rod is held, from left to right, by the names of its brackets. */
+export const heldAt = (
+  it: Treatment,
+  at: Place,
+  { held }: Rod,
+): readonly { readonly id: string; readonly x: LengthReckoning }[] => {
+  const ids = ['left', ...supportsOf(it, at).map(({ id }) => id), 'right']
+  return held.map((x, i) => ({ id: ids[i] ?? 'right', x }))
+}
+
+/** The rod as a beam: with finials as loads at their middles, splices that turn, and brackets that stand out of line. Without a known stiffness it is the same all along, which is enough for what brackets carry. */
+export function beamOf(it: Treatment, at: Place, { rod, rodBody, reach, hungLine }: Under, held = heldAt(it, at, rod)): Beam {
+  const middle = (end: number, tip: number) => metres((end + tip) / 2)
+  const [from, to] = [middle(rod.left.value, reach.left.value), middle(rod.right.value, reach.right.value)]
+  const isKnown = rodBody.stiffness.length > 0
+  const moved = (id: string) => metres(hungLine?.points.find(({ bracket }) => bracket === id)?.moved?.value ?? 0)
+  const line = straightThrough(held.map(({ id, x }) => [metres(x.value), moved(id)] as const))
+  const splices = rodBody.turns
+    ? (it.rod?.splices ?? []).map(({ id, fromLeft }) => {
+        const place = below(at, 'rod', 'splices', id, 'fromLeft')
+        return metres(spliceAt(`${at}#splice-${id}`, rod.left, { value: fromLeft, from: place }).value)
+      })
+    : []
+  return {
+    from,
+    to,
+    stiffness: isKnown ? rodBody.stiffness.map((each) => ({ from: metres(each.from), ei: each.ei })) : [{ from, ei: 1 }],
+    supports: held.map(({ id, x }) => ({ at: metres(x.value), down: isKnown ? line(metres(x.value)) - moved(id) : 0 })),
+    splices: splices.sort((a, b) => a - b),
+  }
+}
+/** The straight line through the outer two of points. */
+function straightThrough(points: readonly (readonly [number, number])[]): (x: number) => number {
+  const [[a, from] = [0, 0], [b, to] = [1, 0]] = [points[0], points.at(-1)]
+  return (x) => (b === a ? from : from + ((to - from) * (x - a)) / (b - a))
+}
+
+/** What the rod itself and its finials weigh, along it. */
+const ownLoads = ({ rod, rodBody: { weight, finial } }: Under, { from, to }: Beam): Loads => ({
+  spread: [
+    {
+      from: metres(rod.left.value),
+      to: metres(rod.right.value),
+      each: (gravity * weight.value) / metres(rod.right.value - rod.left.value),
+    },
+  ],
+  points: finial ? [from, to].map((at) => ({ at, force: gravity * finial.value })) : [],
+})
+/** Each panel on the rod, drawn and stacked; what would hang beyond the rod hangs at its end. */
+const hanging = (it: Treatment, { coverage, hookMap, panelLoads }: Under, { from, to }: Beam): readonly Hanging[] =>
+  coverage.shares.flatMap(({ panel, outer, end, leading, width }) => {
+    const load = panelLoads.find((each) => each.panel === panel)
+    if (!load) return []
+    const onRod = (x: number) => Math.min(Math.max(metres(x), from), to)
+    const stack = hookMap.stacks?.find((each) => each.panel === panel)?.width.value ?? width.value / 3
+    const stacked = end.value + (outer === 'left' ? stack : -stack)
+    const drawn = onRod(leading.value)
+    return [
+      {
+        outer: onRod(end.value),
+        drawn,
+        stacked: it.draw === 'stationary' ? drawn : onRod(stacked),
+        weight: gravity * load.weight.value,
+      },
+    ]
+  })
+/** The rod under its load, however its panels are drawn; undefined when it would fold up. */
+export const hungRod = (it: Treatment, under: Under, beam: Beam, steps?: number): Hung | undefined =>
+  hung(beam, ownLoads(under, beam), hanging(it, under, beam), steps)
+
+/** A code that says how panels are drawn. */
+export const drawnAs = (drawn: Drawn): string =>
+  drawn.every((each) => each === 1)
+    ? 'drapery/when-drawn'
+    : drawn.every((each) => each === 0)
+      ? 'drapery/when-stacked'
+      : 'drapery/when-between'
+
+/** Which sort of bracket one is, by its name. */
+export const partOf = (bracket: string): 'bracket' | 'support' =>
+  bracket === 'left' || bracket === 'right' ? 'bracket' : 'support'

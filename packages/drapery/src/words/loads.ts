@@ -1,0 +1,123 @@
+import type { Words } from '@evenhem/plugin'
+import { one } from './sentence.ts'
+
+const estimate = 'An estimate, not an engineer’s certificate; follow local codes and the fastener’s instructions.'
+
+/** Sentences of weights, sag, brackets and fasteners. */
+export const loadWords = {
+  'drapery/sag': one('The rod sags at most {sag}, {when}; {most} is allowed there.', estimate),
+  'drapery/sag.warn': one(
+    'The rod would sag {sag} at {x} from the left edge of the casing, {when}; {most} is allowed there.',
+    `A support near there helps, or a stiffer rod: settle it with the workroom. ${estimate}`,
+  ),
+  'drapery/sag.fail': one('The rod sags too far.', estimate),
+  'drapery/sag.folds': one(
+    'The rod folds up where it is spliced: nothing holds the splice.',
+    'Put a support under the splice, or use a splice that cannot turn. The rod is not hung so.',
+  ),
+  'drapery/sag.unknown': one('Not known yet how far the rod sags.'),
+  'drapery/sag.weights': one(
+    'Not known yet how far the rod sags and what its brackets carry: the order does not say what the panels weigh.',
+    'Weigh a panel in its bag, or have the workroom give its weight, or the weight of its cloth and of its lining.',
+  ),
+  'drapery/sag.rod': one(
+    'Not known yet how far the rod sags and what its brackets carry: the order does not say what the rod weighs.',
+    'Its material and section say it, or its weight by the metre.',
+  ),
+  'drapery/sag.stiffness': one(
+    'Not known yet how far the rod sags: the order does not say how stiff it is.',
+    'Its material and section say it, where it is solid or a closed tube; of a rod with a slot its maker’s largest span holds.',
+  ),
+  'drapery/sag.corner': one(
+    'Not worked out how far a rod sags that goes around a corner, and what its brackets carry.',
+    'Its maker’s instructions say where it must be held.',
+  ),
+  'drapery/rod-lifts': one('The rod lies down in all its brackets, however the panels are drawn.', estimate),
+  'drapery/rod-lifts.warn': one(
+    'The rod would lift out of the bracket at {x} from the left edge of the casing, with {mass}.',
+    `An open saddle cannot hold it down: fix the rod there with its screw or a clip. ${estimate}`,
+  ),
+  'drapery/rod-lifts.unknown': one('Not known yet whether the rod lies down in all its brackets.'),
+  'drapery/holds': one('{used} % of {by} is used at most, where {mass} hang on a bracket.', estimate),
+  'drapery/holds.fail': one(
+    'The bracket at {x} from the left edge of the casing carries {mass}: {used} % of {by}.',
+    `Do not drill for it so. Longer or thicker screws, more supports or other brackets: settle it with the workroom. ${estimate}`,
+  ),
+  'drapery/holds.short': one(
+    'The screw {fastener} reaches too little into the wood behind the bracket at {x} from the left edge of the casing, which carries {mass}.',
+    `A screw counts from six diameters in the wood on: take a longer one. ${estimate}`,
+  ),
+  'drapery/holds.unknown': one(
+    'Not known whether the bracket at {x} from the left edge of the casing holds the {mass} that hang on it: {lacks}.',
+    `Only what is listed counts; nothing is guessed. ${estimate}`,
+  ),
+  'drapery/when-drawn': one('drawn'),
+  'drapery/when-stacked': one('open'),
+  'drapery/when-between': one('partly drawn'),
+  'drapery/by-fasteners': one('what its screws hold'),
+  'drapery/by-maker': one('what its maker allows'),
+  'drapery/lacks-holes': one('where the holes of its plate are, and how high that is'),
+  'drapery/lacks-no-fastener': one('with what it is fixed in this wall; look at the box of the fastener and enter its listing'),
+  'drapery/lacks-wall': one('what is behind the wall there; look for a stud'),
+  'drapery/lacks-board': one('how thick the board is that the screw goes through, or that the fastener is listed for'),
+  'drapery/lacks-end-grain': one('no screw is loaded out of end grain'),
+  'drapery/lacks-gravity': one('no published value for that wood'),
+  'drapery/lacks-size': one('no published value for a screw of that size'),
+  'drapery/lacks-penetration': one('the screw reaches too little into the wood'),
+  'drapery/lacks-margin': one('by what its ultimate load is divided; its listing or the code says it'),
+  'drapery/lacks-not-listed': one('what its maker lists for this wall, out of it and along it; look it up and enter it'),
+  'drapery/assume-creep': one('Wood sags half as much again over the years (NDS 2018, 3.5.2).'),
+  'drapery/assume-wood': one('Nobody says which wood the rod is: the least stiff and the heaviest are reckoned.'),
+  'drapery/assume-acrylic': one('Acrylic goes on sagging under a load; only its first sag is reckoned.'),
+  'drapery/assume-bearers': one('Rings or carriers are not weighed: the order does not say what they weigh.'),
+  'drapery/assume-finials': one('Finials are not weighed: the order does not say what they weigh.'),
+  'drapery/assume-all': one(
+    'Weights in hems, tapes and hooks are not weighed, nor is anybody who pulls at the cloth. All of a panel hangs on the rod.',
+  ),
+  'drapery/assume-screws': one(
+    'Screws are reckoned for a load that stays, in side grain, with pilot holes as their standard asks; the board between plate and wood holds nothing.',
+  ),
+  'drapery/estimate': one(estimate),
+  'drapery/rod-whole': one('length of the rod'),
+  'drapery/rod-weight': one('weight of the rod'),
+  'drapery/kilograms-a-metre': one('kilograms a metre'),
+  'drapery/weight-of-rod': one(
+    'A length times what a metre of it weighs: the area of its section times its density (sources: mechanics, materials and woods).',
+  ),
+  'drapery/cloth-long': one('length of the cloth with its hem and heading'),
+  'drapery/bearers-weight': one('weight of rings or carriers'),
+  'drapery/bearer-weight': one('weight of one ring or carrier'),
+  'drapery/hook-count': one('hooks'),
+  'drapery/panel-load': one('panel with what it hangs on'),
+  'drapery/finial-weight': one('weight of a finial'),
+  'drapery/bracket-load': one('load on the bracket'),
+  'drapery/bracket-load-least': one('least load on the bracket'),
+  'drapery/continuous-beam': one(
+    'A rod over several brackets, by the theorem of three moments (Kassimali, Structural Analysis, Eq. D.10); the worst of drawn, open and between. Checked against published tables (AISC Steel Construction Manual, Table 3-23).',
+  ),
+  'drapery/sag-x': one('where it sags the most'),
+  'drapery/largest-sag': one('largest sag'),
+  'drapery/sag-most': one('largest sag allowed'),
+  'drapery/sag-part': one('one part in'),
+  'drapery/part-of-span': one(
+    'The way between two brackets over that number. No published limit for rods was found; the number is a choice.',
+  ),
+  'drapery/stiffness': one('stiffness in N·m²'),
+  'drapery/creep': one('times as far after years'),
+  'drapery/bracket-holds': one('all that hangs on the bracket'),
+  'drapery/screw-pull': one('pull at the most loaded screw'),
+  'drapery/screw-shear': one('shear at a screw'),
+  'drapery/plate-tilts': one(
+    'Load times projection, taken up by the screws: as a couple of the top and the lowest one (statics), and as a plate that tilts about its lower edge (Bhandari, Design of Machine Elements, chapter 7); the larger counts.',
+  ),
+  'drapery/plate-height': one('height of the plate'),
+  'drapery/hole-count': one('holes'),
+  'drapery/used': one('part of what the screw holds that is used'),
+  'drapery/used-by-one': one('the same with the top screw alone'),
+  'drapery/screw-holds': one(
+    'In wood pull and shear together against the published values for a load that stays (NDS 2018, Eq. 12.2-2, 12.3 and 12.4-1; across a board by AWC TR 12, from memory); elsewhere against the fastener’s own listing.',
+  ),
+  'drapery/of-rated': one('part of what its maker allows'),
+  'drapery/rated': one('what its maker allows'),
+  'drapery/load-over-rated': one('The load over the weight that its maker allows on it.'),
+} satisfies Words
