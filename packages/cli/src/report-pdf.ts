@@ -5,6 +5,7 @@ import { plugins } from '@evenhem/plugins'
 import { linkedPhotos, type ReportCopies, type ReportWishes, reportOrders } from '@evenhem/server'
 import { type Session, Trouble } from './command.ts'
 import { madeCopies } from './report-photos.ts'
+import { type ReportProgress, reportInView } from './report-progress.ts'
 
 /** Above so many bytes of large copies the small ones are printed: 320 pixels on 54 mm are 150 to the inch. */
 const mostOfLarge = 40_000_000
@@ -34,18 +35,40 @@ export interface PdfReport {
 }
 
 /** Writes a report as a PDF, says which file that is, and which letters its fonts lack. Throws `Trouble` when the file cannot be written. */
-export async function putPdf(
-  { ordered, readings, wishes, folder, file }: PdfReport,
-  { out, err, voice }: Session,
-): Promise<void> {
-  // Loaded here, so that no other command waits for what sets type.
-  const { pdfOf } = await import('@evenhem/report/pdf')
-  const copies: ReportCopies = folder === undefined ? new Map() : await madeCopies(folder)
-  const lost = (letters: readonly string[]): void => err(`${voice('pdf-letters', { letters: letters.join(' ') })}\n`)
-  const order = reportOrders(plugins)(ordered, readings, wishes, { photos: linkedPhotos(copies, (hash) => hash) })
-  const bytes = pdfOf(order, { lost, photo: readerOf(copies) })
+export async function putPdf({ file, ...report }: PdfReport, session: Session): Promise<void> {
+  const { out, err, voice } = session
+  let letters: readonly string[] = []
+  const lost = (all: readonly string[]): void => {
+    letters = all
+  }
+  const bytes = await reportInView(session, (progress) => leavingNothing(() => bytesOf(report, progress, lost)))
+  if (letters.length > 0) err(`${voice('pdf-letters', { letters: letters.join(' ') })}\n`)
   await writeFile(file, bytes).catch(({ code }: NodeJS.ErrnoException) => {
     throw new Trouble('cannot-write-pdf', { file, error: code ?? '' })
   })
   out(`${file}\n`)
+}
+
+const signals = { SIGINT: 130, SIGTERM: 143 } as const
+/** Who stops the command meanwhile ends it by way of `exit`, where files that are in the making are taken away. */
+async function leavingNothing<T>(work: () => Promise<T>): Promise<T> {
+  const stops = Object.entries(signals).map(([signal, code]) => ({ signal, stop: () => process.exit(code) }))
+  for (const { signal, stop } of stops) process.once(signal, stop)
+  try {
+    return await work()
+  } finally {
+    for (const { signal, stop } of stops) process.off(signal, stop)
+  }
+}
+
+async function bytesOf(
+  { ordered, readings, wishes, folder }: Omit<PdfReport, 'file'>,
+  { copied, told }: ReportProgress,
+  lost: (letters: readonly string[]) => void,
+): Promise<Uint8Array> {
+  // Loaded here, so that no other command waits for what sets type.
+  const { pdfOf } = await import('@evenhem/report/pdf')
+  const copies: ReportCopies = folder === undefined ? new Map() : await madeCopies(folder, { copied })
+  const order = reportOrders(plugins)(ordered, readings, wishes, { photos: linkedPhotos(copies, (hash) => hash) })
+  return pdfOf({ ...order, told }, { lost, photo: readerOf(copies) })
 }

@@ -10,23 +10,34 @@ export const mostInOnePage = 30_000_000
 const atOnce = 8
 
 /** Makes the copies that a folder lacks. One that cannot be made, of a photo that is damaged or on a disk that is full, is not here for the report. */
-async function makeMissing(folder: string, missing: readonly string[]): Promise<void> {
+async function makeMissing(folder: string, missing: readonly string[], copied: Copied): Promise<void> {
   const reader = cleaner()
   const photos = photoFolder(folder, { cleaner: reader })
   try {
-    for (const hash of missing) await photos.copy(hash, 1600).catch(() => undefined)
+    for (const [n, hash] of missing.entries()) {
+      await photos.copy(hash, 1600).catch(() => undefined)
+      copied(n + 1, missing.length)
+    }
   } finally {
     reader.close()
   }
 }
 
-/** The copies of all photos of a job's folder, made where they are missing: all of them, or only those that are wanted. */
-export async function madeCopies(folder: string, wanted?: ReadonlySet<string>): Promise<ReportCopies> {
+/** How many of how many copies that were missing are made. */
+type Copied = (done: number, total: number) => void
+interface CopiesWanted {
+  /** Their hashes; left out: all of them. */
+  readonly of?: ReadonlySet<string>
+  readonly copied?: Copied
+}
+
+/** The copies of all photos of a job's folder, made where they are missing and wanted. */
+export async function madeCopies(folder: string, { of, copied = () => undefined }: CopiesWanted = {}): Promise<ReportCopies> {
   const copies = await reportCopies(folder)
   const lacks = [...copies.values()].filter(({ bytes }) => bytes === 0).map(({ hash }) => hash)
-  const missing = lacks.filter((hash) => wanted?.has(hash) ?? true)
+  const missing = lacks.filter((hash) => of?.has(hash) ?? true)
   if (missing.length === 0) return copies
-  await makeMissing(folder, missing)
+  await makeMissing(folder, missing, copied)
   return reportCopies(folder)
 }
 

@@ -1,11 +1,13 @@
 import { join } from 'node:path'
 import { plugins } from '@evenhem/plugins'
-import { jobFile, logOwner, type ReportPhotos, type ReportWishes, reporter } from '@evenhem/server'
+import { reportOf } from '@evenhem/report'
+import { jobFile, logOwner, type ReportPhotos, type ReportWishes, reportOrders } from '@evenhem/server'
 import { type Command, type Option, out, subjects, Trouble, unitIn, units } from './command.ts'
 import { put } from './file.ts'
 import { withJob } from './job.ts'
 import { putPdf } from './report-pdf.ts'
 import { madeCopies, photosBeside, photosInPage } from './report-photos.ts'
+import { type ReportProgress, reportInView } from './report-progress.ts'
 import { sealReport } from './report-seal.ts'
 
 const paper: Option = { says: '--paper', value: 'PAPER', choices: ['a4', 'letter'] }
@@ -19,8 +21,12 @@ interface PhotosAndFile {
   readonly file?: string
 }
 /** The photos of a report and the file that it goes into: a page by itself, or one in a folder with its photos beside it. Throws `Trouble`. */
-async function photosFor(folder: string | undefined, out: string | undefined): Promise<PhotosAndFile> {
-  const copies = folder === undefined ? new Map() : await madeCopies(folder)
+async function photosFor(
+  folder: string | undefined,
+  out: string | undefined,
+  { copied }: ReportProgress,
+): Promise<PhotosAndFile> {
+  const copies = folder === undefined ? new Map() : await madeCopies(folder, { copied })
   if (out === undefined || !isFolder(out)) return { photos: photosInPage(copies), ...(out === undefined ? {} : { file: out }) }
   const photos = await photosBeside(copies, out).catch(({ code }: NodeJS.ErrnoException) => {
     throw new Trouble('cannot-write', { file: out, error: code ?? '' })
@@ -45,8 +51,12 @@ export const report: Command = {
         await seal(options.pdf)
         if (options.out === undefined) return 0
       }
-      const { photos, file } = await photosFor(folder, options.out)
-      await put(reporter(plugins)(ordered, readings, wishes, photos).html, file, session)
+      const { html, file } = await reportInView(session, async (progress) => {
+        const { photos, file } = await photosFor(folder, options.out, progress)
+        const order = reportOrders(plugins)(ordered, readings, wishes, photos)
+        return { html: reportOf({ ...order, told: progress.told }).html, file }
+      })
+      await put(html, file, session)
       await seal(file)
       return 0
     }),

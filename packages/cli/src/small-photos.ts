@@ -18,7 +18,7 @@ async function copyOf(folder: string, hash: string): Promise<Uint8Array | undefi
 
 /** The small copies of photos that are here, by their hash, made where they are missing. `hashes` are hashes: nothing else becomes a path. */
 export async function smallPhotos(folder: string, hashes: readonly string[]): Promise<ReadonlyMap<string, Uint8Array>> {
-  await madeCopies(folder, new Set(hashes))
+  await madeCopies(folder, { of: new Set(hashes) })
   const photos = new Map<string, Uint8Array>()
   for (const hash of new Set(hashes)) {
     const bytes = /^[0-9a-f]{64}$/.test(hash) ? await copyOf(folder, hash) : undefined

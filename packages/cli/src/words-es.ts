@@ -3,6 +3,7 @@ import { logSpanish } from './words-log-es.ts'
 import { networkSpanish } from './words-network-es.ts'
 import { photosSpanish } from './words-photos-es.ts'
 import { punchSpanish } from './words-punch-es.ts'
+import { reportSpanish } from './words-report-es.ts'
 import { verifySpanish } from './words-verify-es.ts'
 
 /** What the command line itself says, in Spanish. */
@@ -11,6 +12,7 @@ export const spanish: Readonly<Record<CliCode, string>> = {
   ...networkSpanish,
   ...punchSpanish,
   ...photosSpanish,
+  ...reportSpanish,
   ...verifySpanish,
   about: 'Evenhem calcula un trabajo de cortinas, desde el pedido hasta la firma del cliente.',
   footing: `Un trabajo es un archivo, o su carpeta con job.json dentro.

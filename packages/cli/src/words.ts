@@ -2,6 +2,7 @@ import { logEnglish } from './words-log.ts'
 import { networkEnglish } from './words-network.ts'
 import { photosEnglish } from './words-photos.ts'
 import { punchEnglish } from './words-punch.ts'
+import { reportEnglish } from './words-report.ts'
 import { verifyEnglish } from './words-verify.ts'
 
 /** What the command line itself says, in English: by code, in ICU message form. `words-es.ts` has the same codes with the same values. */
@@ -10,6 +11,7 @@ export const english = {
   ...networkEnglish,
   ...punchEnglish,
   ...photosEnglish,
+  ...reportEnglish,
   ...verifyEnglish,
   // The overview and help.
   about: 'Evenhem works out one drapery job, from the work order to the customer’s signature.',

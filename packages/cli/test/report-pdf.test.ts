@@ -1,8 +1,10 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises'
+import { spawn } from 'node:child_process'
+import { once } from 'node:events'
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, onTestFinished, test } from 'vitest'
-import { example, line } from './line.ts'
+import { command, example, line } from './line.ts'
 
 async function folder(): Promise<string> {
   const made = await mkdtemp(join(tmpdir(), 'evenhem-pdf-'))
@@ -26,4 +28,14 @@ test('a PDF that cannot be written is said to be so', async () => {
     2,
     expect.stringContaining(`Unexpected --pdf ${pdf}, expected a file that can be written; the system says ENOENT`),
   ])
+})
+
+test('of a PDF that somebody stops nothing is left', async () => {
+  const temporary = await folder()
+  const asked = [command, 'report', example('heron-point'), '--pdf', join(temporary, 'report.pdf')]
+  const child = spawn(process.execPath, asked, { env: { ...process.env, TMPDIR: temporary }, stdio: 'ignore' })
+  await expect.poll(() => readdir(temporary), { timeout: 30_000 }).toEqual([expect.stringMatching(/^evenhem-typeset-/)])
+  child.kill('SIGTERM')
+  expect(await once(child, 'exit')).toEqual([143, null])
+  expect(await readdir(temporary)).toEqual([])
 })

@@ -34,7 +34,7 @@ export {
   pointsOfJob,
   pointsOfWindow,
 } from './punch-points.ts'
-export { type ReportOrder, reportOf } from './report.ts'
+export { type ReportOrder, reportOf, type Stage } from './report.ts'
 export type { Note } from './shown.ts'
 export type { ShownSignature, Signed } from './signatures.ts'
 export type { Standing, Stands } from './standing.ts'

@@ -23,12 +23,19 @@ export interface ReportOrder {
   readonly photos?: Photos
   /** Where the page may take pictures from: out of itself, or also from where it came from itself. Left out: out of itself. */
   readonly pictures?: Pictures
+  /** Hears how far the report is. */
+  readonly told?: (stage: Stage) => void
 }
 
+/** How far a report is: so many of its windows are planned or, for a PDF, drawn; or its type is being set. */
+export type Stage =
+  | { readonly is: 'planned' | 'drawn'; readonly done: number; readonly total: number }
+  | { readonly is: 'setting' }
+
 /** What the report of a job says: every window planned from the order and what was read. */
-export function outlineFor({ ordered, readings, planner, words, language, tape, paper, photos }: ReportOrder): Outline {
+export function outlineFor({ ordered, readings, planner, words, language, tape, paper, photos, told }: ReportOrder): Outline {
   const found = lay(ordered, readings).job
-  const windows = planned(windowsOf(found), (place) => planner.window(found, ordered, place))
+  const windows = planned(windowsOf(found), (place) => planner.window(found, ordered, place), told)
   const points = pointsOfJob(planner.job(found, ordered))
   return outlineOf({
     ordered,
@@ -47,6 +54,13 @@ export function outlineFor({ ordered, readings, planner, words, language, tape, 
 export const reportOf = (order: ReportOrder): ReportPage => pageOf(outlineFor(order), order.pictures)
 
 /** One plan after the other, when it is asked for. */
-function* planned(windows: readonly PlacedWindow[], plan: (place: Place) => WindowPlan): Generator<PlannedWindow> {
-  for (const window of windows) yield { ...window, plan: plan(window.place) }
+function* planned(
+  windows: readonly PlacedWindow[],
+  plan: (place: Place) => WindowPlan,
+  told: ReportOrder['told'],
+): Generator<PlannedWindow> {
+  for (const [n, window] of windows.entries()) {
+    yield { ...window, plan: plan(window.place) }
+    told?.({ is: 'planned', done: n + 1, total: windows.length })
+  }
 }

@@ -1,8 +1,10 @@
-import { readFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { figuresOf } from '@evenhem/drawing'
 import { writeLength } from '@evenhem/length'
 import sharp from 'sharp'
-import { beforeAll, expect, test } from 'vitest'
+import { beforeAll, expect, onTestFinished, test, vi } from 'vitest'
 import type { Outline } from '../src/index.ts'
 import type { Files } from '../src/pdf/blocks.ts'
 import { type PdfWishes, pdfOf, pdfOfOutline } from '../src/pdf/index.ts'
@@ -17,13 +19,13 @@ let bytes: Uint8Array
 let one: ReadPdf
 let several: ReadPdf
 beforeAll(async () => {
-  bytes = pdfOf(order)
-  ;[one, several] = await Promise.all([readPdf(bytes), readPdf(pdfOf(many))])
+  bytes = await pdfOf(order)
+  ;[one, several] = await Promise.all([readPdf(bytes), readPdf(await pdfOf(many))])
 })
 const textOfAll = ({ pages }: ReadPdf): string => pages.map(({ text }) => text).join(' ')
 
-test('the same order gives the same bytes', () => {
-  expect(Buffer.compare(pdfOf(order), bytes)).toBe(0)
+test('the same order gives the same bytes', async () => {
+  expect(Buffer.compare(await pdfOf(order), bytes)).toBe(0)
 })
 
 test('it says that it keeps PDF/UA-1', () => {
@@ -52,7 +54,7 @@ test('every page says what it is of, that it is a draft, and its number of how m
 
 test('what is no draft does not say that it is one', async () => {
   const outline = outlineFor(order)
-  const { pages } = await readPdf(pdfOfOutline({ ...outline, head: { ...outline.head, state: 'Signed' } }))
+  const { pages } = await readPdf(await pdfOfOutline({ ...outline, head: { ...outline.head, state: 'Signed' } }))
   expect(pages[0]?.text).toContain('Signed · Completion report')
   expect(pages[0]?.text).not.toContain('Draft')
 })
@@ -90,11 +92,38 @@ test('every drawing says what it shows, and a sign what it means', () => {
   expect(said.filter((alt) => !alt)).toEqual([])
 })
 
-test('a drawing without words is refused', () => {
+test('nothing is left of what was set, also when it could not be', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'evenhem-'))
+  vi.stubEnv('TMPDIR', folder)
+  onTestFinished(() => {
+    vi.unstubAllEnvs()
+    rmSync(folder, { recursive: true })
+  })
+  await pdfOf(order)
+  await expect(pdfOfOutline(mute())).rejects.toThrow()
+  const lost = () => {
+    throw new Error('enough')
+  }
+  expect(() => pdfOfOutline({ ...outlineFor(order), title: '宅' }, { lost })).toThrow('enough')
+  expect(readdirSync(folder)).toEqual([])
+})
+
+test('it says how far it is', async () => {
+  const said: string[] = []
+  await pdfOf({ ...many, told: (stage) => said.push('done' in stage ? `${stage.is} ${stage.done} of ${stage.total}` : stage.is) })
+  const through = (is: string) => [1, 2, 3].map((n) => `${is} ${n} of 3`)
+  expect(said).toEqual([...through('planned'), ...through('drawn'), 'setting'])
+})
+
+/** An outline whose drawing has no words. */
+function mute(): Outline {
   const { windows, ...outline } = outlineFor(order)
   const [window] = windows as [Outline['windows'][0]]
-  const mute = { ...window, drawing: window.drawing && { ...window.drawing, alternative: '' } }
-  expect(() => pdfOfOutline({ ...outline, windows: [mute] })).toThrow(/^Unexpected .*missing alt text/s)
+  return { ...outline, windows: [{ ...window, drawing: window.drawing && { ...window.drawing, alternative: '' } }] }
+}
+
+test('a drawing without words is refused', async () => {
+  await expect(pdfOfOutline(mute())).rejects.toThrow(/^Unexpected .*missing alt text/s)
 })
 
 test('a bookmark leads to each window and to what comes before and after; links lead somewhere', () => {
@@ -116,7 +145,7 @@ test('headings begin at the first rank and leave none out', () => {
 })
 
 test('who signed stands with the drawn signature, the words of the seal and its hash; nothing says draft', async () => {
-  const read = await readPdf(pdfOf(handedOver()))
+  const read = await readPdf(await pdfOf(handedOver()))
   const [, second] = outlineFor(handedOver()).closing.signed.of
   const { words, hash } = second?.fingerprint ?? { words: [], hash: '' }
   expect(textOfAll(read)).toContain(words.join(' '))
@@ -137,7 +166,7 @@ test('a photo stands with its caption, its marks and the words for who cannot se
     .toBuffer()
   const text = JSON.stringify({ ...JSON.parse(textOf('tern-hollow')), found })
   const photo = ({ hash }: { hash: string }) => (hash === here ? jpeg : undefined)
-  const read = await readPdf(pdfOf(orderOf(text, { photos: () => ({ src: '', width: 40, height: 30 }) }), { photo }))
+  const read = await readPdf(await pdfOf(orderOf(text, { photos: () => ({ src: '', width: 40, height: 30 }) }), { photo }))
   const all = textOfAll(read)
   expect([all.includes('The pair'), all.includes('chipped'), all.includes('Photo not here yet (bbbbbbbb…)')]).toEqual([
     true,
@@ -182,7 +211,7 @@ const withPoints = (notes: readonly string[]) => {
 
 test('a point stands on one page, with all its facts', async () => {
   const notes = Array.from({ length: 20 }, (_, n) => `Note ${n + 1}.`)
-  const { pages } = await readPdf(pdfOf(withPoints(notes)))
+  const { pages } = await readPdf(await pdfOf(withPoints(notes)))
   const pagesWith = (text: string) => pages.flatMap((page, n) => (page.text.includes(text) ? [n] : []))
   const torn = notes.filter((note, n) => pagesWith(note).at(-1) !== pagesWith(`Mend this ${n + 1}.`).at(-1))
   expect([pagesWith('Note 20.').length, torn]).toEqual([1, []])
@@ -191,7 +220,7 @@ test('a point stands on one page, with all its facts', async () => {
 test('of a point that is longer than a page nothing falls off', async () => {
   for (const between of [' ', '\n']) {
     const words = Array.from({ length: 200 }, (_, n) => `word-${n}`)
-    const read = new Set(textOfAll(await readPdf(pdfOf(withPoints([words.join(between)])))).split(' '))
+    const read = new Set(textOfAll(await readPdf(await pdfOf(withPoints([words.join(between)])))).split(' '))
     expect(words.filter((word) => !read.has(word))).toEqual([])
   }
 })
@@ -199,7 +228,7 @@ test('of a point that is longer than a page nothing falls off', async () => {
 test('text of a job stays text', async () => {
   const name = '#panic("x") $a$ *b* <c> \\"@d'
   const text = textOf('tern-hollow').replace('House at Tern Hollow', name.replaceAll('\\', '\\\\').replaceAll('"', '\\"'))
-  const { title, pages } = await readPdf(pdfOf(orderOf(text)))
+  const { title, pages } = await readPdf(await pdfOf(orderOf(text)))
   expect(title).toContain(name)
   expect(pages[0]?.text).toContain(name)
 })
@@ -207,19 +236,19 @@ test('text of a job stays text', async () => {
 test('a letter that the fonts lack is told once, and a question mark stands for it', async () => {
   const lost: (readonly string[])[] = []
   const wishes: PdfWishes = { lost: (letters) => lost.push(letters) }
-  const read = await readPdf(pdfOf(orderOf(textOf('tern-hollow').replace('House at Tern Hollow', 'Dom Łąki 宅宅')), wishes))
+  const read = await readPdf(await pdfOf(orderOf(textOf('tern-hollow').replace('House at Tern Hollow', 'Dom Łąki 宅宅')), wishes))
   expect(lost).toEqual([['宅']])
   expect(read.pages[0]?.text).toContain('Dom Łąki ??')
 })
 
 test('a word that is longer than a line is broken', async () => {
   const word = 'x'.repeat(300)
-  const { pages } = await readPdf(pdfOf(orderOf(textOf('tern-hollow').replace('House at Tern Hollow', word))))
+  const { pages } = await readPdf(await pdfOf(orderOf(textOf('tern-hollow').replace('House at Tern Hollow', word))))
   expect(close(textOfAll({ ...one, pages }))).toContain(word)
 })
 
 test('Spanish is said in Spanish', async () => {
-  const { language, pages } = await readPdf(pdfOf({ ...order, language: 'es' }))
+  const { language, pages } = await readPdf(await pdfOf({ ...order, language: 'es' }))
   expect(language).toBe('es')
   expect(pages[0]?.text).toContain('Borrador · Informe de entrega')
 })

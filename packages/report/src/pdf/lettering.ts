@@ -1,4 +1,4 @@
-import { canSet } from './typst.ts'
+import { canSet } from './faces.ts'
 
 /** Makes text fit the fonts of a document, and keeps what they lack. */
 export interface Letterer {

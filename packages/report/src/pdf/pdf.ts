@@ -1,7 +1,7 @@
 import type { Outline } from '../outline.ts'
 import { papers } from '../paper.ts'
 import type { ShownPhoto } from '../photos.ts'
-import { outlineFor, type ReportOrder } from '../report.ts'
+import { outlineFor, type ReportOrder, type Stage } from '../report.ts'
 import type { Block, Files } from './blocks.ts'
 import { closingBlocks } from './closing.ts'
 import { contentsBlocks, coverBlocks } from './house.ts'
@@ -18,13 +18,14 @@ export interface PdfWishes {
   readonly photo?: Files['photo']
   /** Hears of letters that the fonts of the document lack, once each; `?` stands for them. */
   readonly lost?: (letters: readonly string[]) => void
+  /** Hears how far the PDF is. */
+  readonly told?: (stage: Stage) => void
 }
 
-/** The customer's report of a job as a PDF, PDF/UA-1. Dated by the last reading. Throws when the document cannot be set. */
-export function pdfOf(order: ReportOrder, wishes: PdfWishes = {}): Uint8Array {
-  const { dated, ...others }: PdfWishes = { ...dateOf(order), ...wishes }
-  // The outline and its plans are let go before the document is set: each takes as much memory as a process has for both.
-  return filled(outlineFor(order), dated, others).set(dated ?? 0)
+/** The customer's report of a job as a PDF, PDF/UA-1. Dated by the last reading. Rejects when the document cannot be set. */
+export function pdfOf(order: ReportOrder, wishes: PdfWishes = {}): Promise<Uint8Array> {
+  // Nobody holds the outline and its plans any more while the document is set: both together take more memory than a machine may have.
+  return pdfOfOutline(outlineFor(order), { ...dateOf(order), told: order.told, ...wishes })
 }
 
 function dateOf({ readings }: ReportOrder): PdfWishes {
@@ -36,21 +37,33 @@ function dateOf({ readings }: ReportOrder): PdfWishes {
 }
 
 /** Writes an outline as a PDF, PDF/UA-1: a house with its cover and contents, or a window by itself. */
-export const pdfOfOutline = (outline: Outline, { dated, ...others }: PdfWishes = {}): Uint8Array =>
-  filled(outline, dated, others).set(dated ?? 0)
+export function pdfOfOutline(outline: Outline, wishes: PdfWishes = {}): Promise<Uint8Array> {
+  const document = filled(outline, wishes)
+  wishes.told?.({ is: 'setting' })
+  return document.set(wishes.dated ?? 0)
+}
 
 /** A document with all that an outline says. */
-function filled(outline: Outline, dated: number | undefined, { lost, photo = heldIn }: PdfWishes): Document {
+function filled(outline: Outline, wishes: PdfWishes): Document {
   const document = newDocument()
+  try {
+    fill(document, outline, wishes)
+    return document
+  } catch (error) {
+    document.away()
+    throw error
+  }
+}
+
+function fill(document: Document, outline: Outline, { dated, lost, photo = heldIn, told }: PdfWishes): void {
   const letters = letterer()
   const add: Files['add'] = (name, bytes) => {
     document.add(name, typeof bytes === 'string' ? Buffer.from(letters.picture(bytes)) : bytes)
     return `/${name}`
   }
-  const data = dataOf(outline, dated !== undefined, { add, photo })
+  const data = dataOf(outline, dated !== undefined, { add, photo }, told)
   document.add('report.json', Buffer.from(JSON.stringify(data, letters.member)))
   if (letters.lost.size > 0) lost?.([...letters.lost])
-  return document
 }
 
 /** A photo that is held in its address, as one that is part of an HTML page is. */
@@ -60,10 +73,10 @@ function heldIn({ src = '' }: ShownPhoto): Uint8Array | undefined {
 }
 
 /** What the template reads. */
-function dataOf(outline: Outline, isDated: boolean, files: Files): object {
+function dataOf(outline: Outline, isDated: boolean, files: Files, told: PdfWishes['told']): object {
   const { language, paper, title, head, foot, house } = outline
   const [lang, region] = language.split('-')
-  const blocks = blocksOf(outline, files)
+  const blocks = blocksOf(outline, files, told)
   return {
     title,
     head,
@@ -83,13 +96,14 @@ function dataOf(outline: Outline, isDated: boolean, files: Files): object {
   }
 }
 
-function blocksOf(outline: Outline, files: Files): readonly Block[] {
+function blocksOf(outline: Outline, files: Files, told: PdfWishes['told']): readonly Block[] {
   const { windows, house, closing, verdicts } = outline
   const first = house ? [...coverBlocks(outline, house, files), ...contentsBlocks(house, verdicts)] : []
   const page: Block = { kind: 'page' }
-  return [
-    ...first,
-    ...windows.flatMap((window) => [page, ...windowBlocks(window, outline, house ? 2 : 1, files)]),
-    ...closingBlocks(closing, verdicts, files),
-  ]
+  const pages = windows.flatMap((window, n) => {
+    const blocks = windowBlocks(window, outline, house ? 2 : 1, files)
+    told?.({ is: 'drawn', done: n + 1, total: windows.length })
+    return [page, ...blocks]
+  })
+  return [...first, ...pages, ...closingBlocks(closing, verdicts, files)]
 }
