@@ -1,6 +1,7 @@
 import type { Plugin } from '@evenhem/plugin'
 import { cornersPicture } from './pictures/corner.ts'
 import { hemPicture } from './pictures/hem.ts'
+import { loadsDrawnRule, loadsPicture } from './pictures/loads.ts'
 import { marksPicture } from './pictures/marks.ts'
 import { coveragePicture, panelsPicture } from './pictures/panels.ts'
 import { wallSection } from './pictures/section.ts'
@@ -30,6 +31,7 @@ import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { rodLoadsRule, rodsHereRule } from './rules/rod-loads.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
 import { clearGlass, glassRule, stackRule } from './rules/stack.ts'
+import { supportAdvice } from './rules/support-advice.ts'
 import {
   aboveCeiling,
   behindWall,
@@ -159,6 +161,9 @@ export const drapery: Plugin = {
     rodLoadsRule,
     rodsHereRule,
     heldRule,
+    loadsDrawnRule,
+    loadsPicture,
+    supportAdvice,
   ],
   words,
 }

@@ -1,6 +1,6 @@
 import { below, check, filled, long, member, perhaps, ruleOf } from '@evenhem/drapery'
 import { between, halvesBeside } from '@evenhem/drapery/arithmetic'
-import { coverage, makeUp, pinReach } from '@evenhem/drapery/facts'
+import { coverage, makeUp, pinReach, supportPlaces } from '@evenhem/drapery/facts'
 import { type Known, type Length, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { along } from './facts.ts'
@@ -11,6 +11,18 @@ import { ringsThere } from './rings.ts'
 export const wanted = rule({ id: 'wanted', on: rod, needs: {}, gives: {} }).run(({ it, at, mine, mineAt }) =>
   filled({ rings: ringsThere(it, at, mine?.rings, mineAt) }, () => ({})),
 )
+
+/** Where a support lets the panels travel: anywhere where rings pass it or nothing moves, else only where a pair meets. */
+export const whereSupports = rule({
+  id: 'where-supports',
+  on: rod,
+  needs: { along, coverage },
+  gives: { supportPlaces },
+}).run(({ it, hardware }, { along: { left, right }, coverage: { meets } }) => {
+  const isFree = hardware.ring.passes === 'passing' || it.draw === 'stationary'
+  if (isFree) return { supportPlaces: [{ from: left.bracket.value, to: right.bracket.value }] }
+  return { supportPlaces: meets ? [{ from: meets.value, to: meets.value }] : [] }
+})
 
 /**
  * A support stops closed rings inside the travel of a panel. Where a pair meets it is right, and leaves a gap of a bracket and a ring; rings that are

@@ -1,7 +1,7 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
 import { body } from './body.ts'
-import { goesIn, pinRange, reachOfPins, supportsPass, wanted } from './fit.ts'
+import { goesIn, pinRange, reachOfPins, supportsPass, wanted, whereSupports } from './fit.ts'
 import { bearing, bracketHoles, marks, plateSizes, supportTops, tops } from './heights.ts'
 import { rod } from './kind.ts'
 import { picture } from './picture.ts'
@@ -33,6 +33,7 @@ export const rodAndRing: Plugin = {
     ringCount,
     wanted,
     supportsPass,
+    whereSupports,
     reachOfPins,
     pinRange,
     goesIn,

@@ -1,6 +1,6 @@
 import { below, check, filled, long, magnitude, member, perhaps, projectionAt, ruleOf } from '@evenhem/drapery'
 import { between, foldsBack } from '@evenhem/drapery/arithmetic'
-import { bearingDrop, coverage, hookMap, makeUp, pinReach, projection, rod, stand } from '@evenhem/drapery/facts'
+import { bearingDrop, coverage, hookMap, makeUp, pinReach, projection, rod, stand, supportPlaces } from '@evenhem/drapery/facts'
 import { type Known, known, type Length, type LengthReckoning, minus, plus, sum } from '@evenhem/length'
 import { checks, type Place, reckonings, rule } from '@evenhem/plugin'
 import { traverseRod } from './kind.ts'
@@ -150,6 +150,25 @@ export const goesIn = rule({
 interface Travel {
   readonly from: number
   readonly to: number
+}
+
+/** Where a support lets what travels pass: anywhere where nothing is stopped by it, else outside all travel. */
+export const whereSupports = rule({
+  id: 'where-supports',
+  on: traverseRod,
+  needs: { stand, coverage, hookMap },
+  gives: { supportPlaces },
+}).run(({ it, hardware }, { stand: { left, right }, coverage: covered, hookMap: map }) => {
+  const blocks = it.draw === 'stationary' ? 'nothing' : (hardware.support?.blocks ?? 'nothing')
+  const travels = blocks === 'nothing' ? [] : travelOf(blocks, map.places, covered)
+  return { supportPlaces: freeOf(left.value, right.value, travels) }
+})
+/** What is left of a stretch between travels. */
+function freeOf(from: Length, to: Length, travels: readonly Travel[]) {
+  const inside = travels.flatMap((each) => [each.from as Length, each.to as Length])
+  const edges = [from, ...inside, to].sort((a, b) => a - b)
+  const pieces = edges.slice(1).map((end, i) => ({ from: edges[i] as Length, to: end }))
+  return pieces.filter((each) => each.to > each.from && !travels.some((one) => one.from < each.to && one.to > each.from))
 }
 
 /** A support that stops carriers or master carriers must stand outside their travel. At the meeting point of a pair it is right. */

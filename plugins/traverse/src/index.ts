@@ -1,7 +1,7 @@
 import type { Plugin } from '@evenhem/plugin'
 import { alongWall } from './along.ts'
 import { body } from './body.ts'
-import { foldRoom, goesIn, isLongEnough, pins, reachOfPins, suits, supportsPass } from './fit.ts'
+import { foldRoom, goesIn, isLongEnough, pins, reachOfPins, suits, supportsPass, whereSupports } from './fit.ts'
 import { bearing, fromCeiling, marks, overhead, plateSizes, tops, topsOfPlates, wallHoles } from './heights.ts'
 import { carrierCount, held, map } from './hooks.ts'
 import { traverseRod } from './kind.ts'
@@ -41,6 +41,7 @@ export const traverse: Plugin = {
     foldRoom,
     goesIn,
     supportsPass,
+    whereSupports,
     picture,
     work,
     pullList,

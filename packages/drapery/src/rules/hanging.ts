@@ -1,6 +1,6 @@
 import { rule, type Step, steps } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
-import { holes, hookMap, overlap, reach, rod } from '../facts/index.ts'
+import { held, holes, hookMap, overlap, reach, rod } from '../facts/index.ts'
 import { filled, magnitude, member, windowOf } from '../given.ts'
 import { brackets, holdsByOneScrew } from './brackets.ts'
 import { shownCaptures } from './hand-over.ts'
@@ -12,11 +12,14 @@ const ladder = 'drapery/caution-ladder'
 export const hanging = rule({
   id: 'hanging',
   on: 'treatment',
-  needs: { hookMap, holes, overlap: { maybe: overlap }, rod: { maybe: rod }, reach: { maybe: reach } },
+  needs: {
+    ...{ hookMap, holes, overlap: { maybe: overlap }, rod: { maybe: rod } },
+    ...{ reach: { maybe: reach }, held: { maybe: held } },
+  },
   gives: { steps },
 }).run(({ it, at, window, job }, facts) =>
   filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
-    const oneScrew = holdsByOneScrew(it, brackets(facts.holes), window, windowOf(at))
+    const oneScrew = holdsByOneScrew(it, brackets(facts.holes), window, windowOf(at), facts.held)
     const draw = it.draw === 'pair' || it.draw === 'stationary' ? it.draw : 'one'
     const trial: Step = {
       id: 'trial',

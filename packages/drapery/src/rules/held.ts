@@ -1,22 +1,17 @@
-import type { Fastener, Place, Treatment, Window } from '@evenhem/job'
+import type { Place } from '@evenhem/job'
 import { comesTo, type Known, type Length, metre, number, plus, type Reckoning, twelveDigits } from '@evenhem/length'
-import { ceilingPull, type Forces, pullOf, unknownGravity } from '@evenhem/mechanics'
+import type { Forces } from '@evenhem/mechanics'
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { type CarriedLoad, type Fixing, fasteners, fixings, type Held, held, rodLoads, rodsHere } from '../facts/index.ts'
-import { check, long, wallUnder, windowOf } from '../given.ts'
-import { type Ground, groundUnder, layersOf } from './behind.ts'
+import { check, long } from '../given.ts'
+import { type Around, type Fixed, fixedAt, forcesOf, type Hangs } from './fixed.ts'
 import { gravity, partOf } from './rod-beam.ts'
-import { screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
+import type { Used } from './screw.ts'
 
 /** What one bracket carries at its own projection, and of a double one what the rod behind does at its. */
 interface Burden {
   readonly load: Reckoning
-  readonly parts: readonly {
-    readonly force: number
-    readonly projection: number
-    readonly from: Known<Length> | undefined
-    readonly of: Reckoning
-  }[]
+  readonly parts: readonly (Hangs & { readonly from: Known<Length> | undefined; readonly of: Reckoning })[]
 }
 type RodsHere = readonly { readonly host?: string | undefined; readonly carried: readonly CarriedLoad[] }[]
 
@@ -49,16 +44,6 @@ function burdenOf(at: Place, own: CarriedLoad, { projection, inner }: Fixing, be
   }
 }
 
-/** What the most loaded screw is pulled and sheared with, by the holes of its plate or by the uppermost alone; undefined while they are not known. */
-function forcesOf({ load, parts }: Burden, { projection, height, holes }: Fixing, onlyTop: boolean): Forces | undefined {
-  const used = onlyTop ? [...holes].sort((a, b) => a.value - b.value).slice(0, 1) : holes
-  if (used.length === 0) return undefined
-  if (!projection) return { pull: ceilingPull(load.value, used.length), shear: 0 }
-  if (!height || used.some(({ value }) => value >= height.value)) return undefined
-  const above = used.map(({ value }) => metres(height.value - value))
-  const each = parts.map(({ force, projection: out }) => pullOf({ load: force, projection: out, holes: above }))
-  return { pull: each.reduce((sum, { pull }) => sum + pull, 0), shear: load.value / used.length }
-}
 function forceWorking(at: Place, { bracket }: CarriedLoad, burden: Burden, { height, holes }: Fixing, forces: Forces) {
   const outs = burden.parts.flatMap(({ from, of }) => [
     plus('drapery/bracket-load', of),
@@ -82,48 +67,16 @@ function forceWorking(at: Place, { bracket }: CarriedLoad, burden: Burden, { hei
   }
 }
 
-/** What a bracket is fixed with: the first of the treatment's fasteners that fits what is behind it, else in wood the screw that its maker asks for. */
-interface Fixed {
-  readonly name: string
-  readonly use: (forces: Forces) => Used
-}
-function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[], onWood: boolean): Fixed | Used {
-  if (ground.behind === 'unknown') return { ok: false, why: 'wall' }
-  const mine = all.filter(({ id }) => it.fasteners?.includes(id) ?? true)
-  const own = mine.find(({ into }) => into === ground.behind)
-  const screw =
-    ground.behind !== 'wood'
-      ? undefined
-      : own
-        ? screwListed(own)
-        : fixing.screw === undefined
-          ? undefined
-          : screwNamed(fixing.screw)
-  if (screw) {
-    const layers = layersOf(ground, fixing.thickness, onWood)
-    return layers ? { name: screw.name, use: (forces) => usedInWood(forces, screw, layers) } : { ok: false, why: 'board' }
-  }
-  if (!own) return { ok: false, why: 'no-fastener' }
-  return { name: own.name, use: (forces) => usedByListing(forces, own, ground.board) }
-}
-
-interface Around {
-  readonly it: Treatment
-  readonly at: Place
-  readonly window: Window
-  readonly all: readonly Fastener[]
-}
 function heldAt(
-  { it, at, window, all }: Around,
+  around: Around,
   own: CarriedLoad,
   fixing: Fixing,
   behind: RodsHere,
 ): Held & { readonly working: readonly Reckoning[] } {
+  const { at } = around
   const burden = burdenOf(at, own, fixing, behind)
-  const ground = it.mount === 'ceiling' ? aboveOf(window) : groundUnder(it, window, windowOf(at), own.bracket, own.x.value)
-  const onWood = Number.isFinite(ground.wood) || wallUnder(window, windowOf(at), own.x.value).wall.buildUp?.surface === 'wood'
-  const [forces, alone] = [forcesOf(burden, fixing, false), forcesOf(burden, fixing, true)]
-  const fixed = fixedWith(it, ground, fixing, all, onWood)
+  const { ground, fixed } = fixedAt(around, fixing, own.bracket, own.x.value)
+  const [forces, alone] = [forcesOf(burden.parts, fixing, false), forcesOf(burden.parts, fixing, true)]
   const working = forces && forceWorking(at, own, burden, fixing, forces)
   const shares = working && 'use' in fixed ? sharesOf(at, own.bracket, fixed, forces, alone ?? forces, working) : undefined
   const rated =
@@ -153,12 +106,6 @@ function heldAt(
     ],
   }
 }
-/** What is above a ceiling, as the order says. How thick its board is nobody says. */
-const aboveOf = ({ aboveCeiling = 'unknown' }: Window): Ground => ({
-  behind: aboveCeiling,
-  wood: Number.POSITIVE_INFINITY,
-  gravity: unknownGravity,
-})
 function sharesOf(
   at: Place,
   bracket: string,
@@ -222,6 +169,8 @@ export const heldRule = rule({
   }
 })
 
+/** Why a screw holds nothing that is published. */
+export const tooShort = 'drapery/lacks-penetration'
 /** The stricter of what is known of a bracket; undefined while nothing is. */
 export const strictest = ({ used, ofRated }: Held): { readonly share: number; readonly by: string } | undefined => {
   const both = [
@@ -232,7 +181,7 @@ export const strictest = ({ used, ofRated }: Held): { readonly share: number; re
 }
 /** Of all brackets one whose screw reaches too little, else the one that is used the most, or one that nobody can tell of. */
 function holdsCheck(at: Place, all: readonly Held[]): Check {
-  const short = all.find(({ lacks }) => lacks === 'drapery/lacks-penetration')
+  const short = all.find(({ lacks }) => lacks === tooShort)
   if (short) return { ...check('drapery/holds', 'fail', at, told(short), 'drill'), says: 'drapery/holds.short' }
   const first = all
     .map((own) => ({ own, found: strictest(own) }))

@@ -2,7 +2,7 @@ import type { JobHead } from '@evenhem/job'
 import type { Known, Length, LengthReckoning } from '@evenhem/length'
 import { type Capture, rule, type Step, steps } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
-import { ceiling, floor, frame, type HangLine, type Hole, hangLine, holes, hungLine, topOfRod } from '../facts/index.ts'
+import { ceiling, floor, frame, type HangLine, type Hole, hangLine, held, holes, hungLine, topOfRod } from '../facts/index.ts'
 import { long, windowOf } from '../given.ts'
 import { brackets, holdsByOneScrew } from './brackets.ts'
 import { drillCaptures, inMarkingOrder, markCaptures } from './transfer-captures.ts'
@@ -24,6 +24,7 @@ export const marking = rule({
     hungLine: { maybe: hungLine },
     ceiling: { maybe: ceiling },
     frame: { maybe: frame },
+    held: { maybe: held },
   },
   gives: { steps },
 }).run(({ it, window, at, job }, facts) => {
@@ -51,7 +52,14 @@ export const marking = rule({
   })
   const [setting, levelling] = [setUp(facts.topOfRod, facts.hangLine, ruleOf(job, 'ladderHeight')), checkLevel(all, job)]
   const captures = drillCaptures(at, all, job, facts.hungLine)
-  return { steps: [setting, ...all.map(mark), levelling, drill(holdsByOneScrew(it, all, window, windowOf(at)), job, captures)] }
+  return {
+    steps: [
+      setting,
+      ...all.map(mark),
+      levelling,
+      drill(holdsByOneScrew(it, all, window, windowOf(at), facts.held), job, captures),
+    ],
+  }
 })
 
 /** Once all brackets are marked. */

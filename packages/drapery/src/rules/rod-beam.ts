@@ -30,8 +30,18 @@ export const heldAt = (
   return held.map((x, i) => ({ id: ids[i] ?? 'right', x }))
 }
 
+/** A bracket or support by its name, and where it stands. */
+interface Standing {
+  readonly id: string
+  readonly x: { readonly value: number }
+}
 /** The rod as a beam: with finials as loads at their middles, splices that turn, and brackets that stand out of line. Without a known stiffness it is the same all along, which is enough for what brackets carry. */
-export function beamOf(it: Treatment, at: Place, { rod, rodBody, reach, hungLine }: Under, held = heldAt(it, at, rod)): Beam {
+export function beamOf(
+  it: Treatment,
+  at: Place,
+  { rod, rodBody, reach, hungLine }: Under,
+  held: readonly Standing[] = heldAt(it, at, rod),
+): Beam {
   const middle = (end: number, tip: number) => metres((end + tip) / 2)
   const [from, to] = [middle(rod.left.value, reach.left.value), middle(rod.right.value, reach.right.value)]
   const isKnown = rodBody.stiffness.length > 0

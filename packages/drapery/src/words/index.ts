@@ -7,6 +7,8 @@ import { checkWords } from './checks.ts'
 import { checkWordsEs } from './checks-es.ts'
 import { layerWords } from './layers.ts'
 import { layerWordsEs } from './layers-es.ts'
+import { loadDrawingWords } from './load-drawing.ts'
+import { loadDrawingWordsEs } from './load-drawing-es.ts'
 import { loadWords } from './loads.ts'
 import { loadWordsEs } from './loads-es.ts'
 import { nameWords } from './names.ts'
@@ -40,6 +42,7 @@ const en = {
   ...takeoffWords,
   ...trueUpWords,
   ...loadWords,
+  ...loadDrawingWords,
 }
 const es: Readonly<Record<keyof typeof en, Words[string]>> = {
   ...nameWordsEs,
@@ -55,6 +58,7 @@ const es: Readonly<Record<keyof typeof en, Words[string]>> = {
   ...takeoffWordsEs,
   ...trueUpWordsEs,
   ...loadWordsEs,
+  ...loadDrawingWordsEs,
 }
 
 export const words: Readonly<Record<string, Words>> = { en: { ...en, ...hookWords }, es: { ...es, ...hookWordsEs } }

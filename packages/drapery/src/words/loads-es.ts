@@ -52,6 +52,22 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
     'No se sabe si el soporte a {x} del borde izquierdo del marco sostiene los {mass} que cuelgan de él: {lacks}.',
     `Solo cuenta lo que está declarado; no se supone nada. ${estimate}`,
   ),
+  'drapery/supports': one(
+    '{count, plural, =0 {Los soportes solos sostienen la barra.} one {Basta la barra con su apoyo.} other {Basta la barra con sus # apoyos.}}',
+    estimate,
+  ),
+  'drapery/supports.warn': one(
+    'Apoyada de otro modo, la barra aguanta: {ways, plural, one {hay una forma calculada} other {hay # formas calculadas}}.',
+    `Primero la de menos agujeros. Busque cada montante con un punzón antes de taladrar. ${estimate}`,
+  ),
+  'drapery/supports.none': one(
+    'No se halló forma de sostener esta barra ni con tres apoyos más.',
+    `Una barra más rígida, otros soportes u otras fijaciones: acuérdelo con el taller. ${estimate}`,
+  ),
+  'drapery/supports.unknown': one('Aún no se sabe si la barra necesita más apoyos.'),
+  'drapery/way-supports': one(
+    '{count, plural, one {Un apoyo a {a}} =2 {Apoyos a {a} y {b}} =3 {Apoyos a {a}, {b} y {c}} other {Apoyos a {a}, {b}, {c} y {d}}} del borde izquierdo del marco{on, select, studs {, en montantes} other {}}: se usa el {sag} % de lo que puede ceder y el {holds} % de lo que sostienen los soportes.',
+  ),
   'drapery/when-drawn': one('cerrada'),
   'drapery/when-stacked': one('abierta'),
   'drapery/when-between': one('a medio correr'),

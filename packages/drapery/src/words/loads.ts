@@ -51,6 +51,22 @@ export const loadWords = {
     'Not known whether the bracket at {x} from the left edge of the casing holds the {mass} that hang on it: {lacks}.',
     `Only what is listed counts; nothing is guessed. ${estimate}`,
   ),
+  'drapery/supports': one(
+    '{count, plural, =0 {The brackets alone hold the rod.} one {The rod and its support do.} other {The rod and its # supports do.}}',
+    estimate,
+  ),
+  'drapery/supports.warn': one(
+    'Supported otherwise the rod holds: {ways, plural, one {one way is} other {# ways are}} worked out.',
+    `The fewest holes come first. Find each stud with an awl before anything is drilled. ${estimate}`,
+  ),
+  'drapery/supports.none': one(
+    'No way was found to support this rod with up to three more supports.',
+    `A stiffer rod, other brackets or other fasteners: settle it with the workroom. ${estimate}`,
+  ),
+  'drapery/supports.unknown': one('Not known yet whether the rod wants more supports.'),
+  'drapery/way-supports': one(
+    '{count, plural, one {A support at {a}} =2 {Supports at {a} and {b}} =3 {Supports at {a}, {b} and {c}} other {Supports at {a}, {b}, {c} and {d}}} from the left edge of the casing{on, select, studs {, on studs} other {}}: {sag} % of the allowed sag and {holds} % of what the brackets hold are used.',
+  ),
   'drapery/when-drawn': one('drawn'),
   'drapery/when-stacked': one('open'),
   'drapery/when-between': one('partly drawn'),

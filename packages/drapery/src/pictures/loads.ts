@@ -1,0 +1,175 @@
+import type { Dimension, Figure, Layer, Mark, Point } from '@evenhem/drawing'
+import type { Length, Reckoning } from '@evenhem/length'
+import { layers, rule } from '@evenhem/plugin'
+import {
+  type CarriedLoad,
+  coverage,
+  type Fixing,
+  fixings,
+  type Held,
+  held,
+  hookMap,
+  hungLine,
+  loadsDrawn,
+  type RodLoads,
+  reach,
+  rod,
+  rodBody,
+  rodLoads,
+} from '../facts/index.ts'
+import { strictest } from '../rules/held.ts'
+import { gravity, partOf } from '../rules/rod-beam.ts'
+import { type Bent, bentOf, clothOf, finialsOf, lowest, rodOf, type Sheet, saddles, shares } from './hung-rod.ts'
+import { mm } from './shapes.ts'
+
+/** How many times as steep as widths a rod may be drawn, and the part of its width that it may then hang down. */
+const factors = [50, 20, 10, 5, 2] as const
+const mostDown = 0.08
+
+/** The largest factor that leaves all rods of a window within their picture; 1 where one hangs so far that none does. */
+export function steepFor(all: readonly RodLoads[], wide: number): number {
+  const most = Math.max(0, ...all.flatMap(({ line }) => line.map(({ down }) => Math.abs(mm(down)))))
+  return factors.find((factor) => factor * most <= mostDown * wide) ?? 1
+}
+
+/** The rods of a window whose loads are known, and the scale that they are all drawn to. */
+export const loadsDrawnRule = rule({
+  id: 'loads-drawn',
+  on: 'window',
+  needs: { loads: { each: rodLoads }, reaches: { each: reach } },
+  gives: { loadsDrawn },
+}).run((_, { loads, reaches }) => {
+  if (loads.length === 0) return {}
+  const treatments = loads.map(({ at }) => at)
+  const own = reaches.filter(({ at }) => treatments.includes(at))
+  const wide = Math.max(shares.least * 1e6, ...own.map(({ value: { left, right } }) => right.value - left.value)) as Length
+  return {
+    loadsDrawn: {
+      treatments,
+      wide,
+      steep: steepFor(
+        loads.map(({ value }) => value),
+        mm(wide),
+      ),
+    },
+  }
+})
+
+/** How a bracket is called. */
+function nameOf(bracket: string, carried: readonly CarriedLoad[]): string {
+  if (partOf(bracket) === 'bracket') return `drapery/bracket-${bracket}`
+  const ids = carried.map((each) => each.bracket).filter((each) => partOf(each) === 'support')
+  return ids.length === 1 ? 'drapery/support' : `drapery/support-${Math.min(ids.indexOf(bracket) + 1, 9)}`
+}
+const loadFigure = (load: Reckoning, what: string): Figure => ({
+  ...{ mass: load.value / gravity, of: load.name, what, state: 'computed' },
+})
+
+/** What hangs on a bracket: an arrow down from it. */
+function arrows({ carried }: RodLoads, all: readonly Held[], { held: points }: Bent, { wide }: Sheet): readonly Mark[] {
+  return carried.map(({ bracket, most }, i): Dimension => {
+    const [x, y] = points[i] as Point
+    const load = all.find((each) => each.bracket === bracket)?.load ?? most
+    const from = y - (shares.bracket + shares.from) * wide
+    return {
+      ...{ kind: 'dimension', role: 'dimension', side: 'inside', isLoad: true },
+      ...{ from: [x, from], to: [x, from - shares.arrow * wide], figure: loadFigure(load, nameOf(bracket, carried)) },
+    }
+  })
+}
+/** What was found at a bracket, told by a sign beside it. */
+function signs({ carried }: RodLoads, all: readonly Held[], open: readonly Fixing[], { held: points }: Bent, { wide }: Sheet) {
+  return carried.flatMap(({ bracket, least }, i): readonly Mark[] => {
+    const [x, y] = points[i] as Point
+    const own = all.find((each) => each.bracket === bracket)
+    const holdsDown = open.find(({ part }) => part === partOf(bracket))?.holdsDown ?? false
+    const lifts = carried.length > 2 && least.value < -0.5 && !holdsDown
+    const found = own ? foundAt(own, lifts) : lifts ? 'lifts' : undefined
+    const inward = i > 0 && i === carried.length - 1 ? -1 : 1
+    const at: Point = [x + inward * 2.6 * shares.saddle * wide, y - (shares.bracket * wide) / 2]
+    return found ? [{ kind: 'finding', verdict: verdicts[found], at, code: codes[found] }] : []
+  })
+}
+const codes = {
+  holds: 'drapery/bracket-holds-it',
+  over: 'drapery/bracket-over',
+  lifts: 'drapery/bracket-lifts',
+  'not-known': 'drapery/bracket-not-known',
+} as const
+const verdicts = { holds: 'pass', over: 'fail', lifts: 'warn', 'not-known': 'unknown' } as const
+function foundAt(own: Held, lifts: boolean): keyof typeof verdicts {
+  const share = strictest(own)?.share
+  if (own.lacks === 'drapery/lacks-penetration' || (share ?? 0) > 1) return 'over'
+  if (lifts) return 'lifts'
+  return own.used === undefined ? 'not-known' : 'holds'
+}
+
+/** How far the rod hangs at its lowest, with what is allowed there; a place to fill while its stiffness is not known. */
+function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wide }: Sheet): readonly Mark[] {
+  const line = { kind: 'dimension', role: 'dimension', side: 'inside' } as const
+  if (!sag) {
+    const x = ((points[0]?.[0] ?? 0) + (points[1]?.[0] ?? 0)) / 2
+    const figure: Figure = { of: lacks[0] ?? '', what: 'drapery/largest-sag', state: 'unknown' }
+    return lacks.length > 0 ? [{ ...line, from: [x, y], to: [x, y - 0.02 * wide], broken: true, figure }] : []
+  }
+  const { sag: down, most } = sag.of
+  const figure: Figure = { value: down.value, most: most.value, of: down.name, what: down.what, state: 'computed' }
+  const dimension: Mark = { ...line, from: sag.from, to: sag.to, figure }
+  if (down.value <= most.value) return [dimension]
+  const at: Point = [sag.from[0], sag.from[1] + (shares.rod + 0.03) * wide]
+  return [dimension, { kind: 'finding', verdict: 'warn', at, code: 'drapery/sags-too-far' }]
+}
+
+/** What is said above it, and ground that is kept free for that. */
+function notes(loads: RodLoads, [left, right]: readonly [number, number], { y, wide, steep }: Sheet): readonly Mark[] {
+  const when = lowest(loads)?.when
+  const codes = [...(when ? [`drapery/loads-steep-${steep}`, `${when}-lowest`] : [])]
+  const ground = (x: number, at: number): Mark => ({ kind: 'line', role: 'hidden', from: [x, at], to: [x, at] })
+  return [
+    ground(left - shares.margin * wide, y + (shares.above + 2 * shares.note) * wide),
+    ground(right + shares.margin * wide, y - shares.words * wide),
+    ...codes.map(
+      (code, n): Mark => ({
+        ...{ kind: 'caption', role: 'dimension', anchor: 'start', code },
+        at: [left - shares.margin * wide, y + (shares.above + (codes.length - n - 0.7) * shares.note) * wide],
+      }),
+    ),
+  ]
+}
+
+/** Loads: the rod on its brackets as it hangs the lowest, steeper than it is, and what each bracket carries at most. */
+export const loadsPicture = rule({
+  id: 'loads-picture',
+  on: 'treatment',
+  needs: {
+    ...{ rodLoads, rod, reach, coverage, hookMap, loadsDrawn, rodBody },
+    ...{ held: { maybe: held }, fixings: { maybe: fixings }, hungLine: { maybe: hungLine } },
+  },
+  gives: { layers },
+}).run(({ at }, facts) => {
+  const { rodLoads: loads, loadsDrawn: drawn } = facts
+  const wide = mm(drawn.wide)
+  const nth = Math.max(0, drawn.treatments.indexOf(at))
+  const sheet: Sheet = { y: -nth * shares.tall * wide, wide, steep: drawn.steep }
+  const hung = { loads, ...facts }
+  const bent = bentOf(hung, sheet)
+  const when = lowest(loads)?.when ?? 'drapery/when-drawn'
+  const ends = [mm(facts.reach.left.value), mm(facts.reach.right.value)] as const
+  const layer = (depth: number, marks: readonly Mark[]): Layer => ({
+    ...{ view: 'loads', depth, marks },
+    ...(drawn.steep === 1 ? {} : { stretch: drawn.steep }),
+  })
+  const all = facts.held ?? []
+  return {
+    layers: [
+      layer(10, clothOf(facts.coverage, facts.hookMap, when, bent, sheet)),
+      layer(40, [...saddles(bent, sheet), rodOf(bent, sheet), ...finialsOf(hung, bent, sheet)]),
+      layer(60, [
+        ...sagMarks(bent, facts.rodBody.lacks, sheet),
+        ...arrows(loads, all, bent, sheet),
+        ...signs(loads, all, facts.fixings ?? [], bent, sheet),
+        ...notes(loads, ends, sheet),
+      ]),
+    ],
+  }
+})

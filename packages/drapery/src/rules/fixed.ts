@@ -1,0 +1,84 @@
+import type { Fastener, Place, Treatment, Window } from '@evenhem/job'
+import { type Length, metre } from '@evenhem/length'
+import { ceilingPull, type Forces, pullOf, unknownGravity } from '@evenhem/mechanics'
+import type { Fixing } from '../facts/index.ts'
+import { wallUnder, windowOf } from '../given.ts'
+import { type Ground, groundUnder, layersOf } from './behind.ts'
+import { gravity } from './rod-beam.ts'
+import { screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
+
+/** What hangs on a bracket, N, so far out from what that is screwed to, m. */
+export interface Hangs {
+  readonly force: number
+  readonly projection: number
+}
+const metres = (length: number): number => length / metre
+
+/** What the most loaded screw is pulled and sheared with, by the holes of its plate or by the uppermost alone; undefined while they are not known. */
+export function forcesOf(parts: readonly Hangs[], { projection, height, holes }: Fixing, onlyTop: boolean): Forces | undefined {
+  const load = parts.reduce((sum, { force }) => sum + force, 0)
+  const used = onlyTop ? [...holes].sort((a, b) => a.value - b.value).slice(0, 1) : holes
+  if (used.length === 0) return undefined
+  if (!projection) return { pull: ceilingPull(load, used.length), shear: 0 }
+  if (!height || used.some(({ value }) => value >= height.value)) return undefined
+  const above = used.map(({ value }) => metres(height.value - value))
+  const each = parts.map(({ force, projection: out }) => pullOf({ load: force, projection: out, holes: above }))
+  return { pull: each.reduce((sum, { pull }) => sum + pull, 0), shear: load / used.length }
+}
+/** What a bracket is fixed with: the first of the treatment's fasteners that fits what is behind it, else in wood the screw that its maker asks for. */
+export interface Fixed {
+  readonly name: string
+  readonly use: (forces: Forces) => Used
+}
+function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[], onWood: boolean): Fixed | Used {
+  if (ground.behind === 'unknown') return { ok: false, why: 'wall' }
+  const mine = all.filter(({ id }) => it.fasteners?.includes(id) ?? true)
+  const own = mine.find(({ into }) => into === ground.behind)
+  const screw =
+    ground.behind !== 'wood'
+      ? undefined
+      : own
+        ? screwListed(own)
+        : fixing.screw === undefined
+          ? undefined
+          : screwNamed(fixing.screw)
+  if (screw) {
+    const layers = layersOf(ground, fixing.thickness, onWood)
+    return layers ? { name: screw.name, use: (forces) => usedInWood(forces, screw, layers) } : { ok: false, why: 'board' }
+  }
+  if (!own) return { ok: false, why: 'no-fastener' }
+  return { name: own.name, use: (forces) => usedByListing(forces, own, ground.board) }
+}
+
+export interface Around {
+  readonly it: Treatment
+  readonly at: Place
+  readonly window: Window
+  readonly all: readonly Fastener[]
+}
+/** What is above a ceiling, as the order says. How thick its board is nobody says. */
+const aboveOf = ({ aboveCeiling = 'unknown' }: Window): Ground => ({
+  behind: aboveCeiling,
+  wood: Number.POSITIVE_INFINITY,
+  gravity: unknownGravity,
+})
+
+/** What is under a bracket, and what it is fixed with there. */
+export function fixedAt({ it, at, window, all }: Around, fixing: Fixing, bracket: string, x: Length) {
+  const ground = it.mount === 'ceiling' ? aboveOf(window) : groundUnder(it, window, windowOf(at), bracket, x)
+  const onWood = Number.isFinite(ground.wood) || wallUnder(window, windowOf(at), x).wall.buildUp?.surface === 'wood'
+  return { ground, fixed: fixedWith(it, ground, fixing, all, onWood) }
+}
+
+/** Which part of what a bracket holds is used by a load, N: by its fasteners and by its maker's rating, whichever is more; undefined while neither is known, endless for a screw that is too short. */
+export function shareHeld(around: Around, fixing: Fixing, bracket: string, x: Length, load: number): number | undefined {
+  const force = Math.max(0, load)
+  const { fixed } = fixedAt(around, fixing, bracket, x)
+  const forces = forcesOf([{ force, projection: metres(fixing.projection?.value ?? 0) }], fixing, false)
+  const used = forces && 'use' in fixed ? fixed.use(forces) : undefined
+  if (used && !used.ok && used.why === 'penetration') return Number.POSITIVE_INFINITY
+  const all = [used?.ok ? used.value : undefined, fixing.rated && force / (gravity * fixing.rated.value)].filter(
+    (each) => each !== undefined,
+  )
+  return all.length === 0 ? undefined : Math.max(...all)
+}

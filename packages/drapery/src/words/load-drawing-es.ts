@@ -1,0 +1,20 @@
+import type { Words } from '@evenhem/plugin'
+import type { loadDrawingWords } from './load-drawing.ts'
+import { one } from './sentence.ts'
+
+export const loadDrawingWordsEs: Readonly<Record<keyof typeof loadDrawingWords, Words[string]>> = {
+  'drapery/loads-steep-1': one('Las alturas se dibujan como los anchos.'),
+  'drapery/loads-steep-2': one('Lo que cede se dibuja 2 veces más empinado que los anchos.'),
+  'drapery/loads-steep-5': one('Lo que cede se dibuja 5 veces más empinado que los anchos.'),
+  'drapery/loads-steep-10': one('Lo que cede se dibuja 10 veces más empinado que los anchos.'),
+  'drapery/loads-steep-20': one('Lo que cede se dibuja 20 veces más empinado que los anchos.'),
+  'drapery/loads-steep-50': one('Lo que cede se dibuja 50 veces más empinado que los anchos.'),
+  'drapery/when-drawn-lowest': one('La barra en su punto más bajo: los paños cerrados.'),
+  'drapery/when-stacked-lowest': one('La barra en su punto más bajo: los paños abiertos.'),
+  'drapery/when-between-lowest': one('La barra en su punto más bajo: los paños a medio correr.'),
+  'drapery/bracket-holds-it': one('sostiene'),
+  'drapery/bracket-over': one('carga más de lo que sostiene'),
+  'drapery/bracket-lifts': one('la barra se levanta'),
+  'drapery/bracket-not-known': one('no se sabe si sostiene'),
+  'drapery/sags-too-far': one('cede más de lo admitido'),
+}
