@@ -183,6 +183,13 @@ describe('what is said', () => {
   })
 })
 
+test.each([
+  ['short', 'No. 8 × 2'],
+  ['rating', 'none'],
+])('a usual screw that would hold is named: %s', (window, enough) =>
+  expect(checkOf(plan(window), 'drapery/holds')?.values.enough).toBe(enough),
+)
+
 describe('where supports go', () => {
   test.each(['sags', 'studs'])('after each way out of %s the plan is right by itself', (window) => {
     const { ways = [] } = checkOf(plan(window), 'drapery/supports') ?? {}

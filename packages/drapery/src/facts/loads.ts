@@ -151,6 +151,8 @@ export interface Held {
   readonly behind: string
   /** The name of what it is fixed with. */
   readonly fastener?: string | undefined
+  /** A usual wood screw that would hold it, where its own does not. */
+  readonly enough?: string | undefined
   /** Which part of what its fasteners hold is used, and of what its maker allows; left out while not known. */
   readonly used?: Reckoning | undefined
   readonly ofRated?: Reckoning | undefined
@@ -172,6 +174,7 @@ export const held = one<readonly Held[], 'treatment'>(
         shear: reckoning,
         behind: text,
         fastener: text,
+        enough: text,
         used: reckoning,
         ofRated: reckoning,
         byOne: reckoning,

@@ -106,7 +106,7 @@ function foundAt(own: Held, lifts: boolean): keyof typeof verdicts {
 
 /** How far the rod hangs at its lowest, with what is allowed there; a place to fill while its stiffness is not known. */
 function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wide }: Sheet): readonly Mark[] {
-  const line = { kind: 'dimension', role: 'dimension', side: 'inside' } as const
+  const line = { kind: 'dimension', role: 'dimension', side: 'inside', isOver: true } as const
   if (!sag) {
     const x = ((points[0]?.[0] ?? 0) + (points[1]?.[0] ?? 0)) / 2
     const figure: Figure = { of: lacks[0] ?? '', what: 'drapery/largest-sag', state: 'unknown' }
@@ -116,7 +116,7 @@ function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wi
   const figure: Figure = { value: down.value, most: most.value, of: down.name, what: down.what, state: 'computed' }
   const dimension: Mark = { ...line, from: sag.from, to: sag.to, figure }
   if (down.value <= most.value) return [dimension]
-  const at: Point = [sag.from[0], sag.from[1] + (shares.rod + 0.03) * wide]
+  const at: Point = [sag.to[0], sag.to[1] - shares.sign * wide]
   return [dimension, { kind: 'finding', verdict: 'warn', at, code: 'drapery/sags-too-far' }]
 }
 

@@ -5,7 +5,7 @@ import type { Fixing } from '../facts/index.ts'
 import { wallUnder, windowOf } from '../given.ts'
 import { type Ground, groundUnder, layersOf } from './behind.ts'
 import { gravity } from './rod-beam.ts'
-import { screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
+import { enoughFor, screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
 
 /** What hangs on a bracket, N, so far out from what that is screwed to, m. */
 export interface Hangs {
@@ -29,6 +29,8 @@ export function forcesOf(parts: readonly Hangs[], { projection, height, holes }:
 export interface Fixed {
   readonly name: string
   readonly use: (forces: Forces) => Used
+  /** A usual screw that would hold as much, in wood. */
+  readonly enough?: (forces: Forces) => string | undefined
 }
 function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[], onWood: boolean): Fixed | Used {
   if (ground.behind === 'unknown') return { ok: false, why: 'wall' }
@@ -44,7 +46,9 @@ function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly 
           : screwNamed(fixing.screw)
   if (screw) {
     const layers = layersOf(ground, fixing.thickness, onWood)
-    return layers ? { name: screw.name, use: (forces) => usedInWood(forces, screw, layers) } : { ok: false, why: 'board' }
+    if (!layers) return { ok: false, why: 'board' }
+    const { name } = screw
+    return { name, use: (forces) => usedInWood(forces, screw, layers), enough: (forces) => enoughFor(forces, layers, name) }
   }
   if (!own) return { ok: false, why: 'no-fastener' }
   return { name: own.name, use: (forces) => usedByListing(forces, own, ground.board) }

@@ -90,11 +90,14 @@ function heldAt(
       plus('drapery/bracket-load', burden.load),
       plus('drapery/rated', fixing.rated),
     )
+  const isOver = shares?.why === 'penetration' || (shares?.used?.value ?? 0) > 1
+  const enough = forces && isOver && 'use' in fixed ? fixed.enough?.(forces) : undefined
   const why = !forces ? 'holes' : 'use' in fixed ? shares?.why : fixed.ok ? undefined : fixed.why
   return {
     ...{ bracket: own.bracket, x: own.x, load: burden.load, behind: ground.behind },
     ...(working ?? {}),
     ...('use' in fixed ? { fastener: fixed.name } : {}),
+    ...(enough === undefined ? {} : { enough }),
     ...(shares?.used ? { used: shares.used } : {}),
     ...(shares?.byOne ? { byOne: shares.byOne } : {}),
     ...(rated ? { ofRated: rated } : {}),
@@ -196,7 +199,7 @@ function holdsCheck(at: Place, all: readonly Held[]): Check {
   const about = `${first.own.bracket} ${Math.round(first.own.load.value / gravity)} kg`
   return { ...check('drapery/holds', share > 1 ? 'fail' : 'pass', at, values, 'drill'), ...(share > 1 ? { about } : {}) }
 }
-const told = ({ load, x, behind, fastener }: Held) => ({
+const told = ({ load, x, behind, fastener, enough }: Held) => ({
   ...{ mass: { mass: load.value / gravity }, x: long(x), behind: { code: `drapery/behind-${behind}` } },
-  fastener: fastener ?? 'none',
+  ...{ fastener: fastener ?? 'none', enough: enough ?? 'none' },
 })

@@ -110,3 +110,16 @@ export function usedByListing(load: Forces, { listing, into }: Fastener, board: 
   }
   return allowedBy(own).ok ? shareOf(load, own) : { ok: false, why: 'margin' }
 }
+
+/** Wood screws as boxes have them, the shorter and thinner ones first: numbers and inches, or millimetres. */
+const customary = [2, 2.5, 3, 3.5].flatMap((long) =>
+  [8, 10, 12, 14].map((size) => `No. ${size} × ${long === 2.5 ? '2 1/2' : long === 3.5 ? '3 1/2' : long}`),
+)
+const metric = [50, 60, 70, 80, 90].flatMap((long) => [4, 5, 6].map((size) => `${size} × ${long}`))
+/** The first usual screw that holds a load, written as `like` is; undefined when none does. */
+export const enoughFor = (load: Forces, layers: Layers, like: string): string | undefined =>
+  (like.startsWith('No') ? customary : metric).find((name) => {
+    const screw = screwNamed(name)
+    const used = screw && usedInWood(load, screw, layers)
+    return used?.ok === true && used.value <= 1
+  })

@@ -42,11 +42,11 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
   'drapery/holds': one('Se usa como mucho el {used} % de {by}, donde cuelgan {mass} de un soporte.', estimate),
   'drapery/holds.fail': one(
     'El soporte a {x} del borde izquierdo del marco carga {mass}: el {used} % de {by}.',
-    `No taladre así. Tornillos más largos o más gruesos, más apoyos u otros soportes: acuérdelo con el taller. ${estimate}`,
+    `No taladre así. {enough, select, none {Otras fijaciones, más apoyos u otros soportes} other {Un tornillo de madera {enough} lo sostendría; también pueden más apoyos u otros soportes}}: acuérdelo con el taller. ${estimate}`,
   ),
   'drapery/holds.short': one(
     'El tornillo {fastener} entra demasiado poco en la madera detrás del soporte a {x} del borde izquierdo del marco, que carga {mass}.',
-    `Un tornillo cuenta desde seis diámetros dentro de la madera: tome uno más largo. ${estimate}`,
+    `Un tornillo cuenta desde seis diámetros dentro de la madera{enough, select, none {} other {; uno de {enough} lo sostendría}}. Tome uno más largo. ${estimate}`,
   ),
   'drapery/holds.unknown': one(
     'No se sabe si el soporte a {x} del borde izquierdo del marco sostiene los {mass} que cuelgan de él: {lacks}.',

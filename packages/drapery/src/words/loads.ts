@@ -41,11 +41,11 @@ export const loadWords = {
   'drapery/holds': one('{used} % of {by} is used at most, where {mass} hang on a bracket.', estimate),
   'drapery/holds.fail': one(
     'The bracket at {x} from the left edge of the casing carries {mass}: {used} % of {by}.',
-    `Do not drill for it so. Longer or thicker screws, more supports or other brackets: settle it with the workroom. ${estimate}`,
+    `Do not drill for it so. {enough, select, none {Other fasteners, more supports or other brackets} other {A wood screw {enough} would hold; so may more supports or other brackets}}: settle it with the workroom. ${estimate}`,
   ),
   'drapery/holds.short': one(
     'The screw {fastener} reaches too little into the wood behind the bracket at {x} from the left edge of the casing, which carries {mass}.',
-    `A screw counts from six diameters in the wood on: take a longer one. ${estimate}`,
+    `A screw counts from six diameters in the wood on{enough, select, none {} other {; a {enough} would hold}}. Take a longer one. ${estimate}`,
   ),
   'drapery/holds.unknown': one(
     'Not known whether the bracket at {x} from the left edge of the casing holds the {mass} that hang on it: {lacks}.',
