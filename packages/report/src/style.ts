@@ -100,7 +100,7 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .frieze .room{display:flex;flex-direction:column;min-width:0;max-width:100%}
 .frieze .room span{font-size:9pt;line-height:1.2;color:var(--ink2);height:${friezeGaps.row}mm;padding-top:1.4mm;width:0;min-width:100%;overflow:hidden}
 .frieze .walls{display:flex;flex-wrap:wrap;align-items:flex-end}
-.frieze svg{display:block;max-width:100%;border-bottom:.7mm solid var(--ink);box-sizing:content-box}
+.frieze svg{display:block;overflow:visible;max-width:100%;border-bottom:.7mm solid var(--ink);box-sizing:content-box}
 .frieze path{vector-effect:non-scaling-stroke;stroke-width:.2mm;stroke:var(--frame);fill:none}
 .frieze .wall-face{fill:var(--sheet);stroke:var(--ink)}
 .frieze .casing{fill:var(--casing)}.frieze .glass{fill:var(--glass)}
@@ -127,13 +127,13 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .closing>section+section{margin-top:8mm}
 :is(.safety,.shown) :is(li,p){margin-top:2mm}
 .for-next{margin-top:5mm;border-top:.25mm solid var(--ink);padding-top:1.6mm}.for-next>div{columns:2;column-gap:9mm;font-size:9pt;line-height:1.3}
-.for-next section{margin-top:2mm;break-inside:avoid}.for-next h4{font-size:9pt;font-weight:600;color:var(--ink2)}
+.for-next section{padding-top:1mm;break-inside:avoid}.for-next h4{font-size:9pt;font-weight:600;color:var(--ink2)}
 .for-next dl div{display:grid;grid-template-columns:1fr 1fr;column-gap:3mm;border-top:.25mm solid var(--faint);padding:.6mm 0}.for-next dd{grid-column:2}
 .contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:repeat(4,1fr)}`
 
-const onPaper = `@media print{.checks:has(.settled){display:flex;justify-content:space-between;align-items:flex-end;gap:8mm}.foot{display:none}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
-h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.for-next,.signatures,.stands,.about div,.frieze .room,.rooms li,.fabric,.safety,.corrections div{break-inside:avoid}
-.stopping>p{break-after:avoid}.cover{break-after:page}.contents .title,.closing>:first-child .title{margin-top:0}.closing{break-before:page}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
+const onPaper = `@media print{.checks:has(.settled){display:flex;align-items:last baseline;gap:14mm}.foot{display:none}.points ul{margin-top:.4mm}.points li{padding:.4mm 0}.plate{margin-top:3mm}.checked{margin-top:2mm}.closing p{text-wrap:pretty}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}
+h1,h2,h3,.lead{break-after:avoid}figure,.facts section,.points li:not(:has(.stopping)),.stopping li,.for-next,.signatures,.stands,.about div,.frieze .room,.rooms :is(li,section),.fabric,.safety,.corrections div{break-inside:avoid}
+.stopping>p,.open li:last-child{break-after:avoid}.checked{break-before:avoid}.cover{break-after:page}.contents .title,.closing>:first-child .title{margin-top:0}.closing{break-before:page}*{print-color-adjust:exact;-webkit-print-color-adjust:exact}}`
 
 const onScreen = ({ width, side }: PaperSizes): string => `@media screen{html{background:var(--desk)}
 body{background:var(--sheet);max-width:${width}mm;min-height:100vh;margin:0 auto;padding:13.8mm ${side}mm 12mm}

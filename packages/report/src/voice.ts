@@ -34,11 +34,13 @@ const [open, close] = ['\ufdd0', '\ufdd1']
 const held = new RegExp(`${open}(\\d+)${close}`)
 const heldOrHalf = new RegExp(`[${open}${close}]`, 'g')
 
-/** The values with each length put by, for a sentence to carry through, and the lengths that were put by. */
-function putBy(values: Values): { readonly values: Values; readonly lengths: readonly Length[] } {
+const aDay = /^\d{4}-\d\d-\d\d$/
+
+/** The values with each length put by, and each day as the reader writes it, for a sentence to carry through, and the lengths that were put by. */
+function putBy(values: Values, day: Voice['day']): { readonly values: Values; readonly lengths: readonly Length[] } {
   const lengths: Length[] = []
   const kept = Object.entries(values).map(([name, value]) => {
-    if (typeof value === 'string') return [name, value.replace(heldOrHalf, '\ufffd')] as const
+    if (typeof value === 'string') return [name, (aDay.test(value) ? day(value) : value).replace(heldOrHalf, '\ufffd')] as const
     return 'length' in value ? ([name, `${open}${lengths.push(value.length) - 1}${close}`] as const) : ([name, value] as const)
   })
   return { values: Object.fromEntries(kept), lengths }
@@ -70,6 +72,7 @@ function spokenIn(language: string): SpokenLanguage | undefined {
 export function createVoice(words: readonly Sentences[], language: string, tape: Tape): Voice {
   const { say, help, length } = createSay({ words: [...words, drawingWords, reportWords], language, tape })
   const tongue = spokenIn(language)
+  const day = daysIn(language)
   const number = (exact: Length): NumberPiece => {
     const written = length(exact)
     return {
@@ -84,7 +87,7 @@ export function createVoice(words: readonly Sentences[], language: string, tape:
     code: string,
     values: Values = {},
   ) => {
-    const kept = putBy(values)
+    const kept = putBy(values, day)
     const text = sentence(code, kept.values)
     return text === undefined ? undefined : takenUp(text, (n) => number(kept.lengths[n] as Length))
   }
@@ -93,7 +96,7 @@ export function createVoice(words: readonly Sentences[], language: string, tape:
     help: (code, values) => whole(help, code, values),
     text: say,
     number,
-    day: daysIn(language),
+    day,
     tape,
     language,
   }

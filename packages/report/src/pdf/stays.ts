@@ -34,7 +34,7 @@ const note = ({ says, where, windows }: Note): Block => ({
   look: 'plain',
 })
 export const notes = ({ of, instead }: Section<Note> & { readonly instead?: string }): readonly Block[] =>
-  instead ? [paragraph(instead)] : of.map(note)
+  instead ? [paragraph(instead)] : of.flatMap((each) => [note(each), { kind: 'space', height: 2 } as const])
 
 /** What stays with the customer: care, safe use, and whom to call. */
 export const staysBlocks = ({ care, safety, contacts }: Closing): readonly Block[] => [

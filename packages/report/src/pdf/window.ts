@@ -75,7 +75,7 @@ function plate(window: WindowPage, paper: Paper, rank: number, files: Files): re
   const beside = [...window.facts, ...(window.days ? [window.days] : [])].flatMap((each) => facts(each, rank))
   const left: Block = drawing ? drawn(drawing, id, files) : { kind: 'paragraph', text: [notDrawn], look: 'quiet' }
   return [
-    { kind: 'space', height: 2 },
+    { kind: 'space', height: 3.4 },
     { kind: 'columns', widths: [papers[paper].drawing.width], gap: 4, of: [[left], beside] },
     ...(drawing ? [{ kind: 'key', of: drawing.key.map(sample), note: drawing.note } as const] : []),
   ]
