@@ -27,6 +27,7 @@ export const shown = [
   { view: 'hem', state: 'drawn', title: 'Hem' },
   { view: 'pins', state: 'drawn', title: 'Pins' },
   { view: 'level', state: 'stacked', title: 'Level' },
+  { view: 'loads', state: 'drawn', title: 'Loads' },
 ] as const
 export type Shown = (typeof shown)[number]
 
@@ -52,6 +53,7 @@ export const askedFor = ({ view, state }: Shown, say: Say, more: Partial<Compose
   sizes: screen,
   write: say.length,
   say: (code) => say.say(code),
+  weigh: (mass) => say.quantity({ mass }),
   ...more,
 })
 /** One scene. */

@@ -4,6 +4,7 @@ import { type Job, nameOf, type Place, type PlacedWindow, placeInWords } from '@
 import type { PlannedStep, WindowPlan } from '@evenhem/planner'
 import { stages } from '@evenhem/plugin'
 import { findingLines } from './findings.ts'
+import { loadLines } from './loads.ts'
 import type { Speech } from './speech.ts'
 import { plain, table } from './table.ts'
 import { clothIn, clothLines } from './takeoff.ts'
@@ -146,13 +147,14 @@ const parts: Write = (plan, { say, length }) =>
     ]),
   )
 const takeoff: Write = (plan, speech, place) => clothLines(clothIn(plan.facts), speech, place)
+const loads: Write = (plan, speech) => loadLines(plan.facts, speech)
 const asks: Write = (plan, { voice }, place) =>
   plan.asks.map(({ at, holds }) => `  ${voice('waits', { place: place(at), count: holds })}\n`).join('')
 const unread: Write = (plan, { say }, place) =>
   plan.unread.map(({ what, name, at }) => `  ${place(at)}: ${say(`host/unread.${what}`, { name })}\n`).join('')
 const faults: Write = (plan, _, place) => plan.faults.map(({ message, at }) => `  ${place(at)}: ${message}\n`).join('')
 
-const sections = { heights, marks, hooks, checks, asks, steps, parts, takeoff, unread, faults } satisfies Readonly<
+const sections = { heights, marks, hooks, checks, asks, steps, parts, takeoff, loads, unread, faults } satisfies Readonly<
   Record<string, Write>
 >
 const titles = Object.keys(sections) as readonly (keyof typeof sections)[]

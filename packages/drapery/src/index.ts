@@ -22,6 +22,7 @@ import { hemEven, lookAgain } from './rules/hem-even.ts'
 import { came, surplusRule } from './rules/inventory.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
+import { loadsToldRule } from './rules/loads-told.ts'
 import { marking } from './rules/marking.ts'
 import { obstacles } from './rules/obstacles.ts'
 import { openingRead } from './rules/openings.ts'
@@ -161,6 +162,7 @@ export const drapery: Plugin = {
     rodLoadsRule,
     rodsHereRule,
     heldRule,
+    loadsToldRule,
     loadsDrawnRule,
     loadsPicture,
     supportAdvice,

@@ -69,6 +69,35 @@ function setter(size: number) {
   return { text, sign, gap, slash, done: (): Glyphs => ({ width: x, size, glyphs }) }
 }
 
+/** A number with its unit behind it, "66 lb". */
+export function amountOf(text: string, { size, weight, sign }: FigureLook): Glyphs {
+  const [number = '', unit = ''] = text.split(/\s+(?=\S+$)/)
+  const set = setter(size)
+  if (sign) {
+    set.sign(sign)
+    set.gap(0.19)
+  }
+  set.text(number, { size, weight }, 'digits')
+  set.gap(0.16)
+  set.text(unit, { size: 0.7 * size, weight: 400 }, 'unit')
+  return set.done()
+}
+
+/** Words before a figure, in the size of a unit: "max. 1/2". */
+export function withWords(words: string, written: Written, { size, weight }: FigureLook): Glyphs {
+  const before: Type = { size: 0.86 * size, weight: 400 }
+  const by = textWidth(words, before) + 0.3 * size
+  const figure = figureOf(written, { size, weight })
+  const moved = figure.glyphs.map(
+    (glyph): Glyph =>
+      glyph.kind === 'text'
+        ? { ...glyph, x: glyph.x + by }
+        : { ...glyph, from: [glyph.from[0] + by, glyph.from[1]], to: [glyph.to[0] + by, glyph.to[1]] },
+  )
+  const word: Glyph = { kind: 'text', text: words, x: 0, y: 0, ...before, part: 'unit' }
+  return { width: figure.width + by, size, glyphs: [word, ...moved] }
+}
+
 /**
  * A length as it is shown, as shapes: whole digits at `size`, numerator and denominator at 0.63 of it and one weight heavier, the slash drawn.
  * All sizes are parts of `size`, so a figure looks the same on a label and read from a ladder.

@@ -41,7 +41,7 @@ interface Candidate {
 }
 
 /** On the line where the label has room between the ticks; else beyond its ends, then beside it. */
-function candidates({ axis, line, low, high }: Lie, box: Box, clear: number): readonly Candidate[] {
+function candidates({ axis, line, low, high }: Lie, box: Box, clear: number, isOver: boolean): readonly Candidate[] {
   const length = axis === 'x' ? box.width : box.height
   const on = (along: number): At => (axis === 'x' ? [along, line] : [line, along])
   const fits = shares
@@ -53,7 +53,7 @@ function candidates({ axis, line, low, high }: Lie, box: Box, clear: number): re
   const off = (by: number): At => (axis === 'x' ? [middle, line + by] : [line + by, middle])
   return [
     ...fits.map((along) => ({ at: on(along), outside: false })),
-    ...[high + reach, low - reach].map((along) => ({ at: on(along), outside: true })),
+    ...(isOver ? [low - reach, high + reach] : [high + reach, low - reach]).map((along) => ({ at: on(along), outside: true })),
     ...[-beside, beside].map((by) => ({ at: off(by), outside: true })),
   ]
 }
@@ -112,6 +112,7 @@ export function insideSpot(
       lie,
       { ...whole, width: 2 * Math.max(-whole.x, whole.x + whole.width), height: 2 * Math.max(-whole.y, whole.y + whole.height) },
       clear,
+      mark.isOver ?? false,
     ).map((candidate) => spotAt(lie, tag, words, candidate, sizes))
   })
   const free = spots.filter((spot) => ground.isFree(labelBox(spot)))

@@ -34,8 +34,10 @@ export type NumberState = 'ordered' | 'computed' | 'measured' | 'off' | 'unknown
 
 /** A number on a drawing: the exact length and where it stands, so that a tap leads there. */
 export interface Figure {
-  /** Absent: not known yet. */
+  /** Absent: not known yet, or no length. */
   readonly value?: Length
+  /** In place of a length: what weighs as much as a load, in kilograms. */
+  readonly mass?: number
   /** The place or the reckoning that holds `value`. */
   readonly of: string
   /** Code of the caption. */
@@ -43,6 +45,8 @@ export interface Figure {
   readonly state: NumberState
   /** With state `off`: measured less expected. With `decided`: decided less the number set aside. */
   readonly off?: Length
+  /** The most that it may be: shown beside it. */
+  readonly most?: Length
   /** Code of the layer of drapery that it is about, where several hang one before the other. Put there when layers are composed. */
   readonly layer?: string
 }
@@ -109,6 +113,10 @@ export interface Dimension {
   readonly figure: Figure
   /** Its line is broken: it is drawn shorter or longer than its number says. */
   readonly broken?: boolean
+  /** Where it is too short for its number, that stands over it before under it. */
+  readonly isOver?: boolean
+  /** An arrow to its end: a load, however long it is drawn. */
+  readonly isLoad?: boolean
 }
 /** A height above the floor at a point, read off a tape: the one that stands left of every elevation, or one of its own on the right. */
 export interface Height {
@@ -160,7 +168,7 @@ export interface Bend {
 
 /** What a rule adds to a drawing. The host composes the layers of a window and only then places labels. */
 export interface Layer {
-  readonly view: 'elevation' | 'plan' | 'marks' | 'hooks' | 'level' | 'hem' | 'pins'
+  readonly view: 'elevation' | 'plan' | 'marks' | 'hooks' | 'level' | 'hem' | 'pins' | 'loads'
   /** Only with the drapery in this state; absent: in both. */
   readonly state?: 'drawn' | 'stacked'
   /** From back to front: wall 0, opening 10, inner treatment 20, outer treatment 30, hardware 40, marks 50. */

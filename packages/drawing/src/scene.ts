@@ -24,8 +24,8 @@ export interface Tag {
   readonly block: Box
   readonly hook?: Box
   readonly number?: { readonly glyphs: Glyphs; readonly at: At }
-  /** Beside the block: what is off, or the number set aside. */
-  readonly beside?: { readonly glyphs: Glyphs; readonly at: At; readonly what: 'off' | 'aside' }
+  /** Beside the block: what is off, the number set aside, or what is allowed at most. */
+  readonly beside?: { readonly glyphs: Glyphs; readonly at: At; readonly what: 'off' | 'aside' | 'most' }
 }
 
 /** A figure with its label's place. Nothing overlaps `box`; a touch inside `touch` means this figure. */
@@ -100,6 +100,8 @@ export interface PlacedDimension extends InScene {
   readonly ticks: readonly Stroke[]
   /** One end lies outside of what is drawn; a break mark stands there. */
   readonly broken: boolean
+  /** An arrow, however long. */
+  readonly isLoad?: true
   readonly label: Label
 }
 export interface PlacedHeight extends InScene {

@@ -9,6 +9,8 @@ export interface Voice {
   readonly say: (code: string) => string
   /** A length as it is spoken, "93 and one eighth inches"; absent: as written, with its unit. */
   readonly speak?: (length: Length) => string
+  /** What something weighs, "30 kg" or "66 lb"; absent: in whole kilograms. */
+  readonly weigh?: (kilograms: number) => string
   /** Puts ≈ before each number that the tape rounds; absent: whoever shows the drawing says so once. */
   readonly tellsRounding?: boolean
 }

@@ -13,6 +13,8 @@ export const words = {
     'drawing/unknown': { says: 'not known' },
     'drawing/decided': { says: 'decided' },
     'drawing/aside': { says: 'set aside' },
+    'drawing/most': { says: 'max.' },
+    'drawing/allowed': { says: 'allowed at most' },
     'drawing/in': { says: 'in' },
     'drawing/left': { says: 'left' },
     'drawing/right': { says: 'right' },
@@ -49,6 +51,8 @@ export const words = {
     'drawing/unknown': { says: 'sin dato' },
     'drawing/decided': { says: 'decidido' },
     'drawing/aside': { says: 'descartado' },
+    'drawing/most': { says: 'máx.' },
+    'drawing/allowed': { says: 'admitido como mucho' },
     'drawing/in': { says: 'in' },
     'drawing/left': { says: 'izquierda' },
     'drawing/right': { says: 'derecha' },
@@ -89,8 +93,17 @@ const spoken = (voice: Voice, length: Length): string => {
 export const aside = ({ value, off }: Figure): Length | undefined =>
   value === undefined || off === undefined ? undefined : ((value - off) as Length)
 
-function known(figure: Figure, value: Length, voice: Voice): string {
-  const told = `${spoken(voice, value)}, ${voice.say(`drawing/${figure.state}`)}`
+/** What something weighs, in words. */
+export const weighed = (voice: Voice, mass: number): string => voice.weigh?.(mass) ?? `${Math.round(mass)} kg`
+const toldAs = ({ value, mass }: Figure, voice: Voice): string | undefined =>
+  mass !== undefined ? weighed(voice, mass) : value === undefined ? undefined : spoken(voice, value)
+/** Whether there is a number to show. */
+export const isKnown = ({ value, mass, state }: Figure): boolean =>
+  state !== 'unknown' && (value !== undefined || mass !== undefined)
+
+function known(figure: Figure, number: string, voice: Voice): string {
+  const told = `${number}, ${voice.say(`drawing/${figure.state}`)}`
+  if (figure.most !== undefined) return `${told}, ${spoken(voice, figure.most)} ${voice.say('drawing/allowed')}`
   if (figure.state === 'off' && figure.off !== undefined) return `${told} ${spoken(voice, figure.off)}`
   const set = figure.state === 'decided' ? aside(figure) : undefined
   return set === undefined ? told : `${told}, ${spoken(voice, set)} ${voice.say('drawing/aside')}`
@@ -98,7 +111,6 @@ function known(figure: Figure, value: Length, voice: Voice): string {
 
 /** What a figure says: its caption (or `what`), its number and how it is known. */
 export function figureWords(figure: Figure, voice: Voice, what = captionOf(figure, voice.say)): string {
-  const told =
-    figure.value === undefined || figure.state === 'unknown' ? voice.say('drawing/unknown') : known(figure, figure.value, voice)
+  const told = isKnown(figure) ? known(figure, toldAs(figure, voice) ?? '', voice) : voice.say('drawing/unknown')
   return what ? `${what}: ${told}` : told
 }

@@ -1,10 +1,10 @@
 import type { Length } from '@evenhem/length'
-import { figureOf, type Glyphs, middle, type Sign } from './figure.ts'
+import { amountOf, figureOf, type Glyphs, middle, type Sign, withWords } from './figure.ts'
 import type { Figure } from './marks.ts'
 import type { Tag } from './scene.ts'
 import type { Voice } from './setting.ts'
 import { type Box, boxAt, joined } from './space.ts'
-import { aside } from './speech.ts'
+import { aside, isKnown, weighed } from './speech.ts'
 import type { Type, Weight } from './text.ts'
 
 /** Parts of a figure's size, read off the concept's tags. */
@@ -39,7 +39,8 @@ function taped(glyphs: Glyphs, start: number, end: number): Dress {
 }
 
 function dressOf(figure: Figure, type: Type, voice: Voice): Dress {
-  if (figure.value === undefined || figure.state === 'unknown') return { block: boxAt([0, 0], 2.1 * type.size, tall * type.size) }
+  if (!isKnown(figure) || figure.state === 'unknown') return { block: boxAt([0, 0], 2.1 * type.size, tall * type.size) }
+  if (figure.mass !== undefined) return blocked(amountOf(weighed(voice, figure.mass), { ...type, sign: '=' }), room.plain)
   const bold = Math.max(type.weight, 600) as Weight
   const written = voice.write(figure.value as Length)
   // A number that the tape rounds is about so much, however it is known; its minus says more.
@@ -60,9 +61,10 @@ function dressOf(figure: Figure, type: Type, voice: Voice): Dress {
   }
 }
 
-/** The second number, raised beside the block: the signed difference, or what was set aside. */
+/** The second number, raised beside the block: the signed difference, what was set aside, or what is allowed. */
 function besideOf(figure: Figure, type: Type, block: Box, voice: Voice): Tag['beside'] {
   const at = [block.x + block.width + 0.5 * type.size, -0.45 * type.size] as const
+  if (figure.most !== undefined && isKnown(figure)) return { what: 'most', at, glyphs: mostOf(figure.most, type, voice) }
   if (figure.off === undefined || figure.value === undefined) return undefined
   if (figure.state === 'off') {
     const written = voice.write(Math.abs(figure.off) as Length)
@@ -76,6 +78,9 @@ function besideOf(figure: Figure, type: Type, block: Box, voice: Voice): Tag['be
   return { what: 'aside', at, glyphs: figureOf(voice.write(aside(figure) as Length), { size: 0.73 * type.size, weight: 500 }) }
 }
 
+const mostOf = (most: Length, { size }: Type, voice: Voice): Glyphs =>
+  withWords(voice.say('drawing/most'), voice.write(most), { size: 0.73 * size, weight: 500 })
+
 const besideBox = ({ glyphs, at: [x, y] }: NonNullable<Tag['beside']>): Box => ({
   x,
   y: y - 0.75 * glyphs.size,
@@ -88,6 +93,6 @@ export function tagOf(figure: Figure, type: Type, voice: Voice): Tag {
   const dress = dressOf(figure, type, voice)
   const beside = besideOf(figure, type, dress.block, voice)
   const boxes = [dress.block, ...(dress.hook ? [dress.hook] : []), ...(beside ? [besideBox(beside)] : [])]
-  const state = figure.value === undefined ? 'unknown' : figure.state
+  const state = isKnown(figure) ? figure.state : 'unknown'
   return { state, box: joined(...boxes), ...dress, ...(beside ? { beside } : {}) }
 }

@@ -64,7 +64,7 @@ export const partShape = object(
 )
 export const layerShape = object(
   {
-    view: { enum: ['elevation', 'plan', 'marks', 'hooks', 'level', 'hem', 'pins'] },
+    view: { enum: ['elevation', 'plan', 'marks', 'hooks', 'level', 'hem', 'pins', 'loads'] },
     depth: number,
     marks: list({ type: 'object', required: ['kind'] }),
   },

@@ -2,23 +2,19 @@ import type { Dimension, Figure, Layer, Mark, Point } from '@evenhem/drawing'
 import type { Length, Reckoning } from '@evenhem/length'
 import { layers, rule } from '@evenhem/plugin'
 import {
-  type CarriedLoad,
+  type BracketTold,
   coverage,
-  type Fixing,
-  fixings,
-  type Held,
-  held,
   hookMap,
   hungLine,
   loadsDrawn,
+  loadsTold,
   type RodLoads,
   reach,
   rod,
   rodBody,
   rodLoads,
 } from '../facts/index.ts'
-import { strictest } from '../rules/held.ts'
-import { gravity, partOf } from '../rules/rod-beam.ts'
+import { gravity } from '../rules/rod-beam.ts'
 import { type Bent, bentOf, clothOf, finialsOf, lowest, rodOf, type Sheet, saddles, shares } from './hung-rod.ts'
 import { mm } from './shapes.ts'
 
@@ -55,39 +51,30 @@ export const loadsDrawnRule = rule({
   }
 })
 
-/** How a bracket is called. */
-function nameOf(bracket: string, carried: readonly CarriedLoad[]): string {
-  if (partOf(bracket) === 'bracket') return `drapery/bracket-${bracket}`
-  const ids = carried.map((each) => each.bracket).filter((each) => partOf(each) === 'support')
-  return ids.length === 1 ? 'drapery/support' : `drapery/support-${Math.min(ids.indexOf(bracket) + 1, 9)}`
-}
 const loadFigure = (load: Reckoning, what: string): Figure => ({
   ...{ mass: load.value / gravity, of: load.name, what, state: 'computed' },
 })
 
 /** What hangs on a bracket: an arrow down from it. */
-function arrows({ carried }: RodLoads, all: readonly Held[], { held: points }: Bent, { wide }: Sheet): readonly Mark[] {
-  return carried.map(({ bracket, most }, i): Dimension => {
+function arrows(all: readonly BracketTold[], { held: points }: Bent, { wide }: Sheet): readonly Mark[] {
+  return all.map(({ load, name }, i): Dimension => {
     const [x, y] = points[i] as Point
-    const load = all.find((each) => each.bracket === bracket)?.load ?? most
     const from = y - (shares.bracket + shares.from) * wide
     return {
       ...{ kind: 'dimension', role: 'dimension', side: 'inside', isLoad: true },
-      ...{ from: [x, from], to: [x, from - shares.arrow * wide], figure: loadFigure(load, nameOf(bracket, carried)) },
+      ...{ from: [x, from], to: [x, from - shares.arrow * wide], figure: loadFigure(load, name) },
     }
   })
 }
 /** What was found at a bracket, told by a sign beside it. */
-function signs({ carried }: RodLoads, all: readonly Held[], open: readonly Fixing[], { held: points }: Bent, { wide }: Sheet) {
-  return carried.flatMap(({ bracket, least }, i): readonly Mark[] => {
+function signs(all: readonly BracketTold[], { held: points }: Bent, { wide }: Sheet): readonly Mark[] {
+  return all.flatMap(({ found, behind }, i): readonly Mark[] => {
     const [x, y] = points[i] as Point
-    const own = all.find((each) => each.bracket === bracket)
-    const holdsDown = open.find(({ part }) => part === partOf(bracket))?.holdsDown ?? false
-    const lifts = carried.length > 2 && least.value < -0.5 && !holdsDown
-    const found = own ? foundAt(own, lifts) : lifts ? 'lifts' : undefined
-    const inward = i > 0 && i === carried.length - 1 ? -1 : 1
+    const inward = i > 0 && i === all.length - 1 ? -1 : 1
     const at: Point = [x + inward * 2.6 * shares.saddle * wide, y - (shares.bracket * wide) / 2]
-    return found ? [{ kind: 'finding', verdict: verdicts[found], at, code: codes[found] }] : []
+    // What holds a rod in another one's brackets is told there.
+    if (!behind && found === 'not-known') return []
+    return [{ kind: 'finding', verdict: verdicts[found], at, code: codes[found] }]
   })
 }
 const codes = {
@@ -97,23 +84,17 @@ const codes = {
   'not-known': 'drapery/bracket-not-known',
 } as const
 const verdicts = { holds: 'pass', over: 'fail', lifts: 'warn', 'not-known': 'unknown' } as const
-function foundAt(own: Held, lifts: boolean): keyof typeof verdicts {
-  const share = strictest(own)?.share
-  if (own.lacks === 'drapery/lacks-penetration' || (share ?? 0) > 1) return 'over'
-  if (lifts) return 'lifts'
-  return own.used === undefined ? 'not-known' : 'holds'
-}
 
 /** How far the rod hangs at its lowest, with what is allowed there; a place to fill while its stiffness is not known. */
 function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wide }: Sheet): readonly Mark[] {
   const line = { kind: 'dimension', role: 'dimension', side: 'inside', isOver: true } as const
   if (!sag) {
     const x = ((points[0]?.[0] ?? 0) + (points[1]?.[0] ?? 0)) / 2
-    const figure: Figure = { of: lacks[0] ?? '', what: 'drapery/largest-sag', state: 'unknown' }
+    const figure: Figure = { of: lacks[0] ?? '', what: 'drapery/sags-at-most', state: 'unknown' }
     return lacks.length > 0 ? [{ ...line, from: [x, y], to: [x, y - 0.02 * wide], broken: true, figure }] : []
   }
   const { sag: down, most } = sag.of
-  const figure: Figure = { value: down.value, most: most.value, of: down.name, what: down.what, state: 'computed' }
+  const figure: Figure = { value: down.value, most: most.value, of: down.name, what: 'drapery/sags-at-most', state: 'computed' }
   const dimension: Mark = { ...line, from: sag.from, to: sag.to, figure }
   if (down.value <= most.value) return [dimension]
   const at: Point = [sag.to[0], sag.to[1] - shares.sign * wide]
@@ -142,8 +123,8 @@ export const loadsPicture = rule({
   id: 'loads-picture',
   on: 'treatment',
   needs: {
-    ...{ rodLoads, rod, reach, coverage, hookMap, loadsDrawn, rodBody },
-    ...{ held: { maybe: held }, fixings: { maybe: fixings }, hungLine: { maybe: hungLine } },
+    ...{ rodLoads, loadsTold, rod, reach, coverage, hookMap, loadsDrawn, rodBody },
+    hungLine: { maybe: hungLine },
   },
   gives: { layers },
 }).run(({ at }, facts) => {
@@ -159,15 +140,15 @@ export const loadsPicture = rule({
     ...{ view: 'loads', depth, marks },
     ...(drawn.steep === 1 ? {} : { stretch: drawn.steep }),
   })
-  const all = facts.held ?? []
+  const all = facts.loadsTold.brackets
   return {
     layers: [
       layer(10, clothOf(facts.coverage, facts.hookMap, when, bent, sheet)),
       layer(40, [...saddles(bent, sheet), rodOf(bent, sheet), ...finialsOf(hung, bent, sheet)]),
       layer(60, [
         ...sagMarks(bent, facts.rodBody.lacks, sheet),
-        ...arrows(loads, all, bent, sheet),
-        ...signs(loads, all, facts.fixings ?? [], bent, sheet),
+        ...arrows(all, bent, sheet),
+        ...signs(all, bent, sheet),
         ...notes(loads, ends, sheet),
       ]),
     ],

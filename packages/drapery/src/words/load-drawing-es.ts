@@ -16,5 +16,6 @@ export const loadDrawingWordsEs: Readonly<Record<keyof typeof loadDrawingWords, 
   'drapery/bracket-over': one('carga más de lo que sostiene'),
   'drapery/bracket-lifts': one('la barra se levanta'),
   'drapery/bracket-not-known': one('no se sabe si sostiene'),
+  'drapery/sags-at-most': one('cede como mucho'),
   'drapery/sags-too-far': one('cede más de lo admitido'),
 }

@@ -19,6 +19,13 @@ const tick = ([x, y]: At, half: number): Stroke => [
   [x + half, y - half],
 ]
 
+/** The head of an arrow that ends at a place, coming from another one. */
+function arrowHead(axis: 'x' | 'y', tip: At, from: number, size: number): Stroke {
+  const back = along(axis, tip) + 1.6 * size * Math.sign(from - along(axis, tip))
+  const side = across(axis, tip)
+  return [on(axis, back, side - size), tip, on(axis, back, side + size)]
+}
+
 /** The line from end to end and a tick beyond, broken where the label's block lies on it. */
 function pieces(axis: 'x' | 'y', low: number, high: number, line: number, block: Box): readonly Stroke[] {
   const [from, to] = axis === 'x' ? [block.x, block.x + block.width] : [block.y, block.y + block.height]
@@ -74,20 +81,33 @@ export const dimension: MarkTable<Dimension, PlacedDimension, Spot> = {
       role: mark.role,
       from: on(axis, shown[0], line),
       to: on(axis, shown[1], line),
-      line: pieces(axis, Math.min(...shown) - half, Math.max(...shown) + half, line, moved(spot.tag.block, spot.at)),
-      extensions: inside.flatMap((thing) => extension(axis, thing, line, half)),
-      ticks: [
-        ...shown.flatMap((end, n) => (isOut[n] ? breakMark(axis, end, line, half) : [tick(on(axis, end, line), half)])),
-        ...(mark.broken ? breakMark(axis, shown[0] + breakAt * (shown[1] - shown[0]), line, half) : []),
-      ],
+      line: pieces(
+        axis,
+        Math.min(...shown) - (mark.isLoad ? 0 : half),
+        Math.max(...shown) + (mark.isLoad ? 0 : half),
+        line,
+        moved(spot.tag.block, spot.at),
+      ),
+      extensions: mark.isLoad ? [] : inside.flatMap((thing) => extension(axis, thing, line, half)),
+      ticks: mark.isLoad
+        ? [arrowHead(axis, on(axis, shown[1], line), shown[0], half)]
+        : [
+            ...shown.flatMap((end, n) => (isOut[n] ? breakMark(axis, end, line, half) : [tick(on(axis, end, line), half)])),
+            ...(mark.broken ? breakMark(axis, shown[0] + breakAt * (shown[1] - shown[0]), line, half) : []),
+          ],
+      ...(mark.isLoad ? { isLoad: true } : {}),
       broken: mark.broken === true || isOut.includes(true),
       label: labelAt(mark.figure, mark.role, spot, options),
     }
   },
-  svg: ({ extensions, line, ticks, label }, ink) => {
+  svg: ({ extensions, line, ticks, isLoad, label }, ink) => {
     const strokes = (name: string, all: readonly Stroke[]): string =>
       all.length > 0 ? element('path', { class: name, d: strokeData(all) }) : ''
-    return figureSvg(label, strokes('extension', extensions) + strokes('line', line) + strokes('tick', ticks), ink)
+    return figureSvg(
+      label,
+      strokes('extension', extensions) + strokes(isLoad ? 'line load' : 'line', line) + strokes('tick', ticks),
+      ink,
+    )
   },
   words: (mark, options) => [figureWords(mark.figure, options)],
 }

@@ -1,0 +1,35 @@
+import type { BracketTold, LoadsTold } from '@evenhem/drapery/facts'
+import type { Reckoning } from '@evenhem/length'
+import type { GivenFact } from '@evenhem/planner'
+import type { Speech } from './speech.ts'
+import { table } from './table.ts'
+
+/** Standard acceleration of free fall, m/s²: loads are told as what weighs as much. */
+const gravity = 9.80665
+/** In percent, never less than it is. */
+const percent = (share: Reckoning): string => String(Math.ceil(100 * share.value - 1e-9))
+
+function row(one: BracketTold, { say, weight, voice }: Speech): readonly string[] {
+  const { name, load, behind, fastener, used, byOne, ofRated, lacks } = one
+  const held = behind === undefined ? '' : fastener ? voice('load.in', { behind: say(behind), fastener }) : say(behind)
+  const shares = [
+    used && voice('load.used', { used: percent(used) }),
+    byOne && voice('load.one', { used: percent(byOne) }),
+    ofRated && voice('load.rated', { used: percent(ofRated) }),
+    lacks && voice('load.lacks', { lacks: say(lacks) }),
+  ]
+  return [say(name), weight(load.value / gravity), held, shares.filter(Boolean).join(', ')]
+}
+const linesOf = ({ brackets, sag, assumes }: LoadsTold, speech: Speech): string => {
+  const { say, length, voice } = speech
+  const hangs = sag && `${voice('load.sag', { sag: length(sag.sag.value), most: length(sag.most.value) })} (${say(sag.when)})`
+  const after = [hangs, ...assumes.map((code) => say(code)), say('drapery/estimate')]
+  return table(brackets.map((one) => row(one, speech))) + after.flatMap((line) => (line ? [`  ${line}\n`] : [])).join('')
+}
+
+/** What each bracket carries and how far the rod hangs, for people, treatment by treatment. */
+export const loadLines = (facts: readonly GivenFact[], speech: Speech): string =>
+  facts
+    .filter(({ id }) => id === 'drapery/loads-told@1')
+    .map(({ value }) => linesOf(value as LoadsTold, speech))
+    .join('')
