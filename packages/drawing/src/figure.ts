@@ -70,7 +70,7 @@ function setter(size: number) {
 }
 
 /** A number with its unit behind it, "66 lb". */
-export function amountOf(text: string, { size, weight, sign }: FigureLook): Glyphs {
+export function quantityOf(text: string, { size, weight, sign }: FigureLook): Glyphs {
   const [number = '', unit = ''] = text.split(/\s+(?=\S+$)/)
   const set = setter(size)
   if (sign) {

@@ -1,6 +1,6 @@
 export { closedMarks } from './closed.ts'
 export { compose } from './compose.ts'
-export { type FigureLook, figureOf, type Glyph, type Glyphs, type Sign } from './figure.ts'
+export { type FigureLook, figureOf, type Glyph, type Glyphs, quantityOf, type Sign } from './figure.ts'
 export { withLegend } from './legend.ts'
 export { contrast, type Light, lights, pairs, quietOnPurpose, type Token, weights } from './light/tokens.ts'
 export { findingShape } from './mark/finding.ts'

@@ -1,5 +1,5 @@
 import type { Length } from '@evenhem/length'
-import { amountOf, figureOf, type Glyphs, middle, type Sign, withWords } from './figure.ts'
+import { figureOf, type Glyphs, middle, quantityOf, type Sign, withWords } from './figure.ts'
 import type { Figure } from './marks.ts'
 import type { Tag } from './scene.ts'
 import type { Voice } from './setting.ts'
@@ -40,7 +40,7 @@ function taped(glyphs: Glyphs, start: number, end: number): Dress {
 
 function dressOf(figure: Figure, type: Type, voice: Voice): Dress {
   if (!isKnown(figure) || figure.state === 'unknown') return { block: boxAt([0, 0], 2.1 * type.size, tall * type.size) }
-  if (figure.mass !== undefined) return blocked(amountOf(weighed(voice, figure.mass), { ...type, sign: '=' }), room.plain)
+  if (figure.mass !== undefined) return blocked(quantityOf(weighed(voice, figure.mass), { ...type, sign: '=' }), room.plain)
   const bold = Math.max(type.weight, 600) as Weight
   const written = voice.write(figure.value as Length)
   // A number that the tape rounds is about so much, however it is known; its minus says more.

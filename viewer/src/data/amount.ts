@@ -1,8 +1,10 @@
 import type { Length, Unit, Written } from '@evenhem/length'
 
-/** A number as it is shown: a length as written by the tape, or a bare count. */
+/** A number as it is shown: a length as written by the tape, what something weighs, or a bare count. */
 export type Amount = Omit<Written, 'unit' | 'off'> & {
   readonly unit: Written['unit'] | 'none'
+  /** What stands behind a number that is no length: lb, kg. */
+  readonly suffix?: string
   /** What rounding to the tape added; absent or 0: it is exactly so much. */
   readonly off?: Length
 }
@@ -21,6 +23,26 @@ export function bare(value: number): Amount {
   }
 }
 
+/** How a reader's numbers are written. */
+export interface Writing {
+  readonly write: (length: Length) => Written
+  readonly weigh: (kilograms: number) => string
+}
+/** Standard acceleration of free fall, m/s². */
+const gravity = 9.80665
+
+/** What something weighs, with its unit behind it. */
+export function weighed(kilograms: number, { weigh }: Pick<Writing, 'weigh'>): Amount {
+  const text = weigh(kilograms)
+  const [whole = '', suffix = ''] = text.split(/\s+(?=\S+$)/)
+  return { text, negative: false, whole, suffix, unit: 'none' }
+}
+/** A load is told as what weighs as much. */
+export const loadOf = (newtons: number, writing: Pick<Writing, 'weigh'>): Amount => weighed(newtons / gravity, writing)
+
 /** Writes a number of any unit; lengths by the reader's tape. */
-export const amountOf = (value: number, unit: Unit, write: (length: number) => Written): Amount =>
-  unit === 'length' ? write(value) : bare(value)
+export function amountOf(value: number, unit: Unit, writing: Writing): Amount {
+  if (unit === 'mass') return weighed(value, writing)
+  if (unit === 'force') return loadOf(value, writing)
+  return unit === 'length' ? writing.write(value as Length) : bare(value)
+}

@@ -79,11 +79,28 @@ export interface PunchPoint {
   readonly state: string
   readonly note?: string
 }
+/** Loads as they are told: bracket by bracket, and what was taken for granted. */
+export interface LoadsTold {
+  readonly brackets: readonly {
+    readonly bracket: string
+    readonly name: string
+    readonly load: Reckoning
+    readonly behind?: string
+    readonly fastener?: string
+    readonly used?: Reckoning
+    readonly byOne?: Reckoning
+    readonly ofRated?: Reckoning
+    readonly lacks?: string
+    readonly found: 'holds' | 'over' | 'lifts' | 'not-known'
+  }[]
+  readonly assumes: readonly string[]
+}
 interface Shapes {
   readonly 'drapery/hook-map@1': HookMap
   readonly 'drapery/make-up@1': MakeUp
   readonly 'drapery/holes@1': readonly Hole[]
   readonly 'drapery/true-up@1': TrueUp
+  readonly 'drapery/loads-told@1': LoadsTold
   readonly 'punch-list/points@1': readonly PunchPoint[]
 }
 

@@ -22,6 +22,8 @@ export interface Sheet extends Ground {
   readonly unit: ReadingUnit
   readonly language: Language
   readonly write: (length: Length) => Written
+  /** What something weighs, in the reader's unit. */
+  readonly weigh: (kilograms: number) => string
   readonly say: (code: string, values?: Values) => string
   readonly help: (code: string, values?: Values) => string | undefined
 }
@@ -58,11 +60,15 @@ export const isSameOrder = (a: SheetOrder, b: SheetOrder | undefined): boolean =
   a.planned === b?.planned && a.unit === b.unit && a.language === b.language && a.put === b.put && a.readings === b.readings
 
 /** Says codes to a reader. A length that the tape rounds is about so much; ~ because the typeface has no ≈. */
-export function sayOn(words: Planned['words'], language: Language, tape: Tape): Pick<Sheet, 'say' | 'help'> {
-  const { say, help } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language, tape })
+export function sayOn(words: Planned['words'], language: Language, tape: Tape): Pick<Sheet, 'say' | 'help' | 'weigh'> {
+  const { say, help, quantity } = createSay({ words: [...wordsOf([]), ...words, drawingWords], language, tape })
   const shown = (values: Values = {}): Values =>
     Object.fromEntries(Object.entries(values).map(([name, value]) => [name, rounded(value, tape) ?? value]))
-  return { say: (code, values) => say(code, shown(values)), help: (code, values) => help(code, shown(values)) }
+  return {
+    say: (code, values) => say(code, shown(values)),
+    help: (code, values) => help(code, shown(values)),
+    weigh: (mass) => quantity({ mass }),
+  }
 }
 function rounded(value: NonNullable<Values>[string], tape: Tape): string | undefined {
   if (typeof value === 'string' || !('length' in value)) return undefined
@@ -73,7 +79,7 @@ function rounded(value: NonNullable<Values>[string], tape: Tape): string | undef
 /** Makes the sheet of a planned window for a reader. */
 export function readSheet({ ordered, readings, found, planned: { plan, words }, unit, language }: SheetOrder): Sheet {
   const tape = tapeOf[unit]
-  const { say, help } = sayOn(words, language, tape)
+  const { say, help, weigh } = sayOn(words, language, tape)
   const reckonings = new Map(plan.reckonings.map((reckoning: Reckoning) => [reckoning.name, reckoning]))
   return {
     ordered,
@@ -84,6 +90,7 @@ export function readSheet({ ordered, readings, found, planned: { plan, words }, 
     language,
     say,
     help,
+    weigh,
     place: found.place,
     room: found.room,
     window: found.window,

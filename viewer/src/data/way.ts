@@ -1,7 +1,7 @@
 import type { Place, PlacedWindow } from '@evenhem/job'
 
-export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'photos' | 'ladder'
-const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'photos', 'ladder']
+export type View = 'drawing' | 'marks' | 'hooks' | 'level' | 'hem' | 'loads' | 'photos' | 'ladder'
+const views: readonly View[] = ['drawing', 'marks', 'hooks', 'level', 'hem', 'loads', 'photos', 'ladder']
 /** What lies over the sheet: the list of findings or of stages, a number's working with the numbers that led to it, the last one shown, the pad for a place, with how many steps lie behind it, a photo, or a point to mend. */
 export type Over =
   | { readonly is: 'nothing' }

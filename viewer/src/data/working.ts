@@ -1,5 +1,5 @@
 import { type Job, type Place, tokens, valueAt } from '@evenhem/job'
-import type { From, How, Reckoning, Term, Unit } from '@evenhem/length'
+import { type From, type How, type Reckoning, readQuantity, type Term, type Unit } from '@evenhem/length'
 import { settle } from '@evenhem/planner'
 import type { Reading } from './served.ts'
 
@@ -62,11 +62,14 @@ const signOf = (reckoning: Reckoning, term: Term, n: number): Line['sign'] => {
   return n === 0 ? '' : between[reckoning.how]
 }
 
-/** A term counts what its own reckoning counts, a plain number nothing; else it counts what the whole does, but the factors after the first. */
+/** A term counts what its own reckoning counts, a plain number nothing, a weight on the order what it says; a number on the order that a formula takes is a length. Else it counts what the whole does, but the factors after the first. */
 function unitOf(term: Term, n: number, of: Reckoning, ground: Ground): Unit {
   const own = ground.reckonings.get(term.from)?.unit
   if (own) return own
   if (term.from.startsWith('number:')) return 'count'
+  const there = valueAt(ground.ordered, settle(term.from, ground.reckonings))
+  if (typeof there === 'string' && readQuantity(there, 'mass').ok) return 'mass'
+  if (typeof there === 'number' && of.how === 'formula' && of.unit !== 'count') return 'length'
   return of.unit === 'length' && (of.how === 'times' || of.how === 'divided') && n > 0 ? 'count' : of.unit
 }
 

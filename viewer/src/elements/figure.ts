@@ -1,4 +1,4 @@
-import { figureOf, type Glyph, type Glyphs } from '@evenhem/drawing'
+import { figureOf, type Glyph, type Glyphs, quantityOf } from '@evenhem/drawing'
 import type { Length } from '@evenhem/length'
 import { css, html, svg } from 'lit'
 import type { Amount } from '../data/amount.ts'
@@ -13,10 +13,12 @@ const shape = (glyph: Glyph) =>
 
 // Drawn at a hundred and scaled: a figure has the same shape on a label, in a ledger and read from a ladder.
 const drawn = (amount: Amount, weight: Weight, units = false): Glyphs =>
-  figureOf(
-    { ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as Length },
-    { size: 100, weight, units: units && saysItsUnit(amount), sign: isRounded(amount) ? '≈' : undefined },
-  )
+  amount.suffix === undefined
+    ? figureOf(
+        { ...amount, unit: amount.unit === 'none' ? 'in' : amount.unit, off: 0 as Length },
+        { size: 100, weight, units: units && saysItsUnit(amount), sign: isRounded(amount) ? '≈' : undefined },
+      )
+    : quantityOf(`${amount.whole} ${amount.suffix}`, { size: 100, weight })
 /** Its minus says more than that it is rounded. */
 const isRounded = ({ off, negative }: Amount): boolean => (off ?? 0) !== 0 && !negative
 /** Inches go without their unit; so does what has none, and feet without inches. */
@@ -32,6 +34,7 @@ export const figure = (amount: Amount, weight: Weight = 700, units = true) =>
 
 /** A number in two cells of a column: whole digits, which align right, and the fraction, which starts in its own column. */
 export function inColumns(amount: Amount, weight: Weight) {
+  if (amount.suffix !== undefined) return { before: inline(drawn(amount, weight)), after: '' }
   const { numerator, denominator, ...whole } = amount
   const before: Amount = { ...whole, unit: 'none' }
   const isFraction = amount.whole === '' && amount.feet === undefined && !amount.negative

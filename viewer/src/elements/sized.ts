@@ -22,7 +22,8 @@ export class Sized implements ReactiveController {
 
   private take(box: DOMRectReadOnly | undefined): void {
     const [width, height] = [Math.floor(box?.width ?? 0), Math.floor(box?.height ?? 0)]
-    if (width === this.width && height === this.height) return
+    // On paper it stays as it was on the screen: there its height comes from what is drawn.
+    if ((width === this.width && height === this.height) || matchMedia('print').matches) return
     this.width = width
     this.height = height
     this.host.requestUpdate()

@@ -41,12 +41,16 @@ export class TitleBlock extends SpokenElement {
       @media (max-width: 599px) {
         nav > * { padding: 14px 2px 6px; text-align: center; align-items: center; font-size: 14.5px; min-width: 0 }
         small { max-width: 100%; overflow: hidden; text-overflow: ellipsis; white-space: nowrap }
+        /* So many that each is as wide as its name wants. */
+        nav.many { grid-auto-columns: minmax(42px, auto) }
+        nav.many > * { font-size: 13.5px; padding-inline: 1px }
+        nav.many small { width: 0; min-width: 100%; font-size: 13.5px }
       }
     `,
   ]
 
   override render() {
-    return html`<nav aria-label=${words.sheets}>${this.leaves.map((leaf) => this.leaf(leaf))}${Array.from({ length: Math.max(0, 3 - this.leaves.length) }, () => html`<span></span>`)}</nav>`
+    return html`<nav class=${this.leaves.length > 7 ? 'many' : nothing} aria-label=${words.sheets}>${this.leaves.map((leaf) => this.leaf(leaf))}${Array.from({ length: Math.max(0, 3 - this.leaves.length) }, () => html`<span></span>`)}</nav>`
   }
 
   private leaf({ id, name, state, href }: Leaf) {

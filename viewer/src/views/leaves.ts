@@ -5,17 +5,28 @@ import type { SiteTools } from '../data/tools.ts'
 import type { Leaf } from '../elements/title-block.ts'
 import { counted, fill, words } from '../words.ts'
 
-/** The checks that are decided on the drawing of level or of hem. */
-const decided: Readonly<Record<'level' | 'hem', readonly string[]>> = {
+/** The drawings that decide something. */
+export type Deciding = 'level' | 'hem' | 'loads'
+export const isDeciding = (view: string): view is Deciding => Object.hasOwn(decided, view)
+/** The checks that are decided on the drawing of level, of hem or of loads. */
+const decided: Readonly<Record<Deciding, readonly string[]>> = {
   level: ['drapery/marks-agree', 'drapery/rod-level', 'drapery/fixed-mark', 'drapery/hung-hem', 'drapery/support-in-line'],
   hem: ['drapery/hem-even', 'drapery/look-again'],
+  loads: ['drapery/sag', 'drapery/rod-lifts', 'drapery/holds', 'drapery/supports'],
 }
-export const checksOf = ({ plan }: Sheet, view: 'level' | 'hem') => plan.checks.filter(({ code }) => decided[view].includes(code))
+export const checksOf = ({ plan }: Sheet, view: Deciding) => plan.checks.filter(({ code }) => decided[view].includes(code))
 
 function choiceState(checks: ReturnType<typeof checksOf>): string {
   const open = checks.filter(({ verdict, override }) => verdict !== 'pass' && override === undefined)
   if (open.some(({ ways = [], verdict }) => ways.length > 0 || verdict === 'fail')) return words.toChoose
   return checks.every(({ verdict }) => verdict === 'unknown') ? words.notRead_ : words.settled
+}
+
+/** The worst that stands of what was checked of loads. */
+function loadsState(checks: ReturnType<typeof checksOf>): string {
+  const open = checks.filter(({ override }) => override === undefined).map(({ verdict }) => verdict)
+  const worst = (['fail', 'warn', 'unknown', 'pass'] as const).find((verdict) => open.includes(verdict)) ?? 'pass'
+  return words.loadsState[worst]
 }
 
 const photosState = (photos: number, points: readonly PunchPoint[]): string => {
@@ -39,6 +50,9 @@ export function leavesOf(sheet: Sheet, tools: SiteTools, photos: number, points:
     ...(holes.length > 0 ? [{ id: 'marks', name: words.marks, state: fill(words.holes, { n: holes.length }) }] : []),
     ...(maps.length > 0 ? [{ id: 'hooks', name: words.hooks, state: fill(words.hooksAndBearers, hooks) }] : []),
     ...drawn.map((view) => ({ id: view, name: words[view], state: choiceState(checksOf(sheet, view)) })),
+    ...(plan.layers.some(({ view }) => view === 'loads')
+      ? [{ id: 'loads', name: words.loads, state: loadsState(checksOf(sheet, 'loads')) }]
+      : []),
     {
       id: 'photos',
       name: words.photos,

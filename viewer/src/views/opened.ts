@@ -32,7 +32,7 @@ function lineShown(sheet: Sheet, line: Line, lines: readonly Line[]): ShownLine 
       of,
       lines.filter((other) => other.what === line.what && other.kind === kind).map((other) => other.of),
     ),
-    amount: amountOf(line.value, line.unit, write(sheet)),
+    amount: amountOf(line.value, line.unit, sheet),
     measured: origin.kind === 'reading',
     from: origin.kind === 'reading' ? clockOf(origin.reading.when) || words.reading : shortly(origin.kind),
     opens: kind === 'term' && origin.kind === 'sum',
@@ -40,7 +40,7 @@ function lineShown(sheet: Sheet, line: Line, lines: readonly Line[]): ShownLine 
       ? {
           comesTo: {
             what: sheet.say(comesTo.what),
-            amount: amountOf(comesTo.value, comesTo.unit, write(sheet)),
+            amount: amountOf(comesTo.value, comesTo.unit, sheet),
             of: comesTo.name,
           },
         }
@@ -85,7 +85,7 @@ function reckoned(sheet: Sheet, reckoning: Reckoning, tall: number): Omit<Workin
   const stairs = reckoning.how === 'sum' ? stairsOf(lines, picture.width, tall) : undefined
   return {
     title: titleOf(sheet, reckoning),
-    amount: amountOf(reckoning.value, reckoning.unit, write(sheet)),
+    amount: amountOf(reckoning.value, reckoning.unit, sheet),
     measured: false,
     write: write(sheet),
     lines: lines.map((line) => lineShown(sheet, line, lines)),
@@ -181,7 +181,7 @@ export function opened(sheet: Sheet, of: From, tall = picture.most, tools?: Site
   if (!known) return undefined
   return {
     title: capital(sheet.say(known.what)),
-    amount: amountOf(known.value, known.unit, write(sheet)),
+    amount: amountOf(known.value, known.unit, sheet),
     measured: origin.kind === 'reading',
     lines: [],
     write: write(sheet),

@@ -33,7 +33,7 @@ const keyTall = 54
 @customElement('room-drawing')
 export class RoomDrawing extends SpokenElement {
   @property({ attribute: false }) sheet!: Sheet
-  @property() view: 'elevation' | 'plan' | 'marks' | 'level' | 'hem' = 'elevation'
+  @property() view: 'elevation' | 'plan' | 'marks' | 'level' | 'hem' | 'loads' = 'elevation'
   /** Only the number of this place, on a small picture. */
   @property() only?: string
   @property() drapery: Looking = 'drawn'
@@ -78,10 +78,10 @@ export class RoomDrawing extends SpokenElement {
     if (width < 100 || height < 100) return nothing
     const scene = this.scene(width, height)
     if (scene.items.length === 0) return this.nothingYet()
-    const isKeyed = this.only === undefined && keyOf(scene, this.sheet.say).length > 0
+    const isKeyed = this.only === undefined && keyOf(scene, this.sheet).length > 0
     const shown = isKeyed ? this.scene(width, height - keyTall) : scene
     return html`<div class=${this.isFirst ? 'first' : ''} @click=${this.onTouch} @keydown=${this.onKey}>${this.nodes(shown)}</div>
-      ${isKeyed ? this.key(keyOf(shown, this.sheet.say)) : nothing}`
+      ${isKeyed ? this.key(keyOf(shown, this.sheet)) : nothing}`
   }
 
   protected override updated(): void {
@@ -90,10 +90,9 @@ export class RoomDrawing extends SpokenElement {
 
   /** The words that found no room beside their numbers. */
   private key(lines: readonly KeyLine[]) {
-    const { write } = this.sheet
     return html`<ul class="key">${lines.map(
       ({ what, value, of }) =>
-        html`<li><button @click=${() => tell(this, 'open-number', of)}>${value === undefined ? '?' : figure(write(value), 600)} ${what}</button></li>`,
+        html`<li><button @click=${() => tell(this, 'open-number', of)}>${value === undefined ? '?' : figure(value, 600)} ${what}</button></li>`,
     )}</ul>`
   }
 
@@ -109,7 +108,7 @@ export class RoomDrawing extends SpokenElement {
   }
 
   private scene(width: number, height: number): Scene {
-    const { write, say } = this.sheet
+    const { write, say, weigh } = this.sheet
     const layers = marksClosedBy(this.sheet) === '' ? this.sheet.layers : closedMarks(this.sheet.layers)
     const small = width < 600
     const shown = this.only === undefined ? (small ? sparse(layers, this.view) : layers) : alone(layers, this.only)
@@ -121,6 +120,7 @@ export class RoomDrawing extends SpokenElement {
       sizes: small ? phone : screen,
       write,
       say,
+      weigh,
       speak: (length) => spoken(write(length)),
       tellsRounding: true,
       ...(this.touched === undefined ? {} : { touched: this.touched }),
@@ -171,14 +171,19 @@ const sparse = (layers: readonly Layer[], view: RoomDrawing['view']): readonly L
 const isRow = (mark: Mark, side: Dimension['side']): boolean => mark.kind === 'dimension' && mark.side === side
 /** More numbers along a wall than this leave it no room on a phone; they stand in the list below the drawing. */
 const mostBelow = 4
-const leftOut = { elevation: ['right'], plan: [], marks: ['right', 'above'], level: [], hem: [] } as const satisfies Record<
-  string,
-  readonly Dimension['side'][]
->
+const leftOut = {
+  elevation: ['right'],
+  plan: [],
+  marks: ['right', 'above'],
+  level: [],
+  hem: [],
+  loads: [],
+} as const satisfies Record<string, readonly Dimension['side'][]>
 const titles = () => ({
   marks: words.marksTitle,
   level: words.levelTitle,
   hem: words.hemTitle,
+  loads: words.loadsTitle,
   elevation: words.drawingTitle,
   plan: words.drawingTitle,
 })

@@ -19,7 +19,7 @@ export const layout = css`
     :host([data-view='marks']) { height: auto; min-height: max(100dvh, 860px); grid-template-rows: 68px minmax(620px, 1fr) auto auto 78px }
   }
   @media (max-aspect-ratio: 1/1) {
-    :host(:is([data-view='level'], [data-view='hem'])) .findings { max-height: 52vh; overflow: auto; border-top: 1px solid var(--faint) }
+    :host(:is([data-view='level'], [data-view='hem'], [data-view='loads'])) .findings { max-height: 52vh; overflow: auto; border-top: 1px solid var(--faint) }
   }
   @media (max-width: 599px) {
     :host { height: max(100dvh, 780px); grid-template-rows: 60px minmax(0, 1fr) auto auto 68px }
@@ -33,6 +33,7 @@ export const layout = css`
     .findings, .now, title-block, .over { border-left: 1px solid var(--faint) }
     .findings { min-height: 0; display: grid; background: var(--panel) }
     .findings > * { min-height: 0 }
+    :host([data-view='loads']) .findings { display: block; overflow: auto }
     .now { min-height: 0 }
     .over { position: static; grid-area: findings; max-height: none; min-height: 0; border-top: 0; animation: none }
     .now:empty { display: none }
@@ -47,9 +48,12 @@ export const layout = css`
     .over { animation: none }
   }
   @media print {
-    :host, :host([data-view]) { display: block; height: auto; min-height: 0 }
+    :host, :host([data-view]) { display: flex; flex-direction: column; height: auto; min-height: 0 }
+    main { order: -1 }
+    sheet-bar { order: -2 }
     title-block, .over, .now { display: none }
     main { height: auto }
     .findings, .now { border-left: 0; background: none }
+    :host([data-view]) .findings { max-height: none; overflow: visible; display: block }
   }
 `

@@ -17,7 +17,7 @@ import { base } from '../elements/shared.ts'
 import type { Neighbour } from '../elements/sheet-bar.ts'
 import { SpokenElement } from '../elements/spoken-element.ts'
 import { unitNames, words } from '../words.ts'
-import { leavesOf } from './leaves.ts'
+import { isDeciding, leavesOf } from './leaves.ts'
 import { opened } from './opened.ts'
 import type { Looking, RoomDrawing } from './room-drawing.ts'
 import { holeSides, marksClosedBy, shownAsks, shownFinding, shownPlace, shownStages, shownStep } from './shown.ts'
@@ -185,7 +185,7 @@ export class WindowSheet extends SpokenElement {
   /** Below the drawing, or beside a wide one: what was checked, or the holes. */
   private beside() {
     if (this.way.view === 'drawing') return this.findings()
-    if (this.way.view === 'level' || this.way.view === 'hem') return choicesOn(this.sheet, this.way.view)
+    if (isDeciding(this.way.view)) return choicesOn(this.sheet, this.way.view)
     return this.way.view === 'marks'
       ? html`<hole-list .sides=${holeSides(this.sheet)} .closed=${marksClosedBy(this.sheet)} @open-ladder=${() => this.show('ladder')}></hole-list>`
       : nothing
@@ -211,7 +211,7 @@ export class WindowSheet extends SpokenElement {
   /** What is drawn: the marks, the wall, or the window seen from above. */
   private pictured(): RoomDrawing['view'] {
     const { view } = this.way
-    if (view === 'marks' || view === 'level' || view === 'hem') return view
+    if (view === 'marks' || isDeciding(view)) return view
     return this.drapery === 'above' ? 'plan' : 'elevation'
   }
 

@@ -101,22 +101,25 @@ function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wi
   return [dimension, { kind: 'finding', verdict: 'warn', at, code: 'drapery/sags-too-far' }]
 }
 
-/** What is said above it, and ground that is kept free for that. */
+/** What is said above it, and ground that is kept free for words. Notes begin at one place: each goes above the one before. */
 function notes(loads: RodLoads, [left, right]: readonly [number, number], { y, wide, steep }: Sheet): readonly Mark[] {
   const when = lowest(loads)?.when
-  const codes = [...(when ? [`drapery/loads-steep-${steep}`, `${when}-lowest`] : [])]
-  const ground = (x: number, at: number): Mark => ({ kind: 'line', role: 'hidden', from: [x, at], to: [x, at] })
+  const top = y + (shares.above + 2 * shares.note) * wide
+  const at: Point = [left - shares.margin * wide, y + (shares.above + 0.3 * shares.note) * wide]
+  const codes = when ? [`${when}-lowest`, `drapery/loads-steep-${steep}`] : []
   return [
-    ground(left - shares.margin * wide, y + (shares.above + 2 * shares.note) * wide),
-    ground(right + shares.margin * wide, y - shares.words * wide),
-    ...codes.map(
-      (code, n): Mark => ({
-        ...{ kind: 'caption', role: 'dimension', anchor: 'start', code },
-        at: [left - shares.margin * wide, y + (shares.above + (codes.length - n - 0.7) * shares.note) * wide],
-      }),
-    ),
+    ground([left - shares.margin * wide, top], [right + shares.margin * wide, y - shares.words * wide]),
+    ...codes.map((code): Mark => ({ kind: 'caption', role: 'dimension', anchor: 'start', code, at })),
   ]
 }
+/** Nothing is drawn there, but there is room for it. */
+const ground = (from: Point, to: Point): Mark => ({
+  ...{ kind: 'path', role: 'hidden' },
+  d: [
+    ['M', ...from],
+    ['M', ...to],
+  ],
+})
 
 /** Loads: the rod on its brackets as it hangs the lowest, steeper than it is, and what each bracket carries at most. */
 export const loadsPicture = rule({
