@@ -3,7 +3,7 @@ import { comesTo, type Known, type Length, metre, number, plus, type Reckoning, 
 import type { Forces } from '@evenhem/mechanics'
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
 import { type CarriedLoad, type Fixing, fasteners, fixings, type Held, held, rodLoads, rodsHere } from '../facts/index.ts'
-import { check, long } from '../given.ts'
+import { below, check, long, wallUnder, windowOf } from '../given.ts'
 import { type Around, type Fixed, fixedAt, forcesOf, type Hangs } from './fixed.ts'
 import { gravity, partOf } from './rod-beam.ts'
 import type { Used } from './screw.ts'
@@ -167,7 +167,7 @@ export const heldRule = rule({
   if (each.length === 0) return {}
   return {
     held: each.map(({ working, ...own }) => own),
-    checks: [holdsCheck(at, each)],
+    checks: [holdsCheck(around, each)],
     reckonings: each.flatMap(({ working }) => working),
   }
 })
@@ -183,7 +183,8 @@ export const strictest = ({ used, ofRated }: Held): { readonly share: number; re
   return both.sort((a, b) => b.share - a.share)[0]
 }
 /** Of all brackets one whose screw reaches too little, else the one that is used the most, or one that nobody can tell of. */
-function holdsCheck(at: Place, all: readonly Held[]): Check {
+function holdsCheck(around: Around, all: readonly Held[]): Check {
+  const { at } = around
   const short = all.find(({ lacks }) => lacks === tooShort)
   if (short) return { ...check('drapery/holds', 'fail', at, told(short), 'drill'), says: 'drapery/holds.short' }
   const first = all
@@ -192,12 +193,20 @@ function holdsCheck(at: Place, all: readonly Held[]): Check {
   const open = all.find(({ used }) => !used)
   if (!first?.found || (first.found.share <= 1 && open)) {
     const own = open ?? (all[0] as Held)
-    return check('drapery/holds', 'unknown', at, { ...told(own), lacks: { code: own.lacks ?? 'drapery/lacks-no-fastener' } })
+    return check('drapery/holds', 'unknown', placeOf(around, own), {
+      ...told(own),
+      lacks: { code: own.lacks ?? 'drapery/lacks-no-fastener' },
+    })
   }
   const { share, by } = first.found
   const values = { ...told(first.own), used: { count: Math.ceil(100 * share - 1e-9) }, by: { code: by } }
   const about = `${first.own.bracket} ${Math.round(first.own.load.value / gravity)} kg`
   return { ...check('drapery/holds', share > 1 ? 'fail' : 'pass', at, values, 'drill'), ...(share > 1 ? { about } : {}) }
+}
+/** Where somebody can say what lacks. */
+function placeOf({ at, window }: Around, { lacks, bracket, x }: Held): Place {
+  if (lacks === 'drapery/lacks-wall') return below(at, 'found', 'brackets', bracket, 'behind')
+  return lacks === 'drapery/lacks-board' ? below(wallUnder(window, windowOf(at), x.value).wallAt, 'buildUp', 'board') : at
 }
 const told = ({ load, x, behind, fastener, enough }: Held) => ({
   ...{ mass: { mass: load.value / gravity }, x: long(x), behind: { code: `drapery/behind-${behind}` } },

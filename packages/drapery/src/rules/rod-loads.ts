@@ -1,4 +1,4 @@
-import type { JobHead, Place } from '@evenhem/job'
+import type { JobHead, Place, Treatment } from '@evenhem/job'
 import { formula, number, plus, type Reckoning, type Term, twelveDigits } from '@evenhem/length'
 import { type Beam, downAt, type Hung, type Sag } from '@evenhem/mechanics'
 import { type Check, checks, reckonings, rule } from '@evenhem/plugin'
@@ -20,7 +20,7 @@ import {
   rodLoads,
   rodsHere,
 } from '../facts/index.ts'
-import { check, long } from '../given.ts'
+import { below, check, long, panelAt } from '../given.ts'
 import { beamOf, drawnAs, gravity, heldAt, hungRod, nanometres, partOf, type Under } from './rod-beam.ts'
 
 type Held = ReturnType<typeof heldAt>
@@ -89,6 +89,11 @@ function lineOf(under: Under, { from, to }: Beam, { sags, bent }: Hung): RodLoad
   return places.map((x) => ({ x: nanometres(x), down: nanometres(under.rodBody.creep * downAt(lowest, x)) }))
 }
 
+/** Where a weight is missing. */
+const unweighed = (it: Treatment, at: Place): Place => {
+  const panel = it.panels.find(({ weight }) => weight === undefined)
+  return panel ? below(panelAt(at, panel.id), 'weight') : at
+}
 /** What could not be worked out, and what is missing for it. */
 const unknown = (at: Place, why: string): readonly Check[] => [
   { ...check('drapery/sag', 'unknown', at, {}), says: `drapery/sag.${why}` },
@@ -111,7 +116,7 @@ export const rodLoadsRule = rule({
   const isAsked = facts.fasteners !== undefined || it.panels.some(({ weight }) => weight !== undefined)
   if (!panels && !isAsked) return {}
   if ((facts.coverage.corners ?? []).length > 0) return { checks: unknown(at, 'corner') }
-  if (!panels) return { checks: unknown(at, 'weights') }
+  if (!panels) return { checks: unknown(unweighed(it, at), 'weights') }
   if (!body.weight) return { checks: unknown(at, 'rod') }
   const under: Under = { ...facts, panelLoads: panels, rodBody: { ...body, weight: body.weight } }
   const held = heldAt(it, at, facts.rod)
