@@ -130,9 +130,11 @@ function freeBay(beam: Beam, bay: Bay, loads: Loads): Free {
 function unknowns({ beam, bays, flexible, splices, scale, solve }: Ready, free: readonly Free[], left: number, right: number) {
   const known = bays.map(({ from, to }, i): readonly [number, number] => {
     const settled = ((beam.supports[i + 1]?.down ?? 0) - (beam.supports[i]?.down ?? 0)) / (to - from)
-    const ends = endsOnly(flexible[i] as Flexibility, i === 0 ? left : 0, i === bays.length - 1 ? right : 0)
     const own = free[i]?.slopes ?? [0, 0]
-    return [own[0] + ends[0] + settled, own[1] + ends[1] - settled]
+    // A moment at one end of the rod turns the other end of its bay; the rod's own end is in no equation.
+    const both = flexible[i]?.both ?? 0
+    const [fromRight, fromLeft] = [i === bays.length - 1 ? both * right : 0, i === 0 ? both * left : 0]
+    return [own[0] + fromRight + settled, own[1] + fromLeft - settled]
   })
   const slopes = bays.slice(1).map((_, i) => -scale * ((known[i]?.[1] ?? 0) + (known[i + 1]?.[0] ?? 0)))
   const moments = splices.map(({ at, bay, share }) => {
@@ -144,11 +146,6 @@ function unknowns({ beam, bays, flexible, splices, scale, solve }: Ready, free: 
   const turns = new Map(splices.map(({ at }, i) => [at, (found[inner + i] ?? 0) / scale]))
   return { moments: [left, ...found.slice(0, inner), right], turns }
 }
-/** The slopes of a bay's ends under the moments at the ends of the rod, where it has such an end. */
-const endsOnly = (flexible: Flexibility, left: number, right: number): readonly [number, number] => [
-  left * flexible.left + right * flexible.both,
-  left * flexible.both + right * flexible.right,
-]
 const momentAt = (own: readonly Piece[], x: number): number => {
   const piece = own.findLast(({ at }) => at < x)
   return piece ? momentIn(piece, x - piece.at) : 0

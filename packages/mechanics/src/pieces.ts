@@ -52,10 +52,10 @@ export function cuts(stretch: Stretch, stiffnessAt: (x: number) => number, loads
 }
 /** The right ends of its cuts. */
 function endsOf({ from, to, changes }: Stretch, { spread, points }: Loads): readonly number[] {
-  const inside = [...changes]
-  for (const each of spread) inside.push(each.from, each.to)
-  for (const { at } of points) inside.push(at)
-  return [...inside.filter((x) => x > from && x < to).sort((a, b) => a - b), to]
+  const ends: number[] = []
+  for (const each of spread) ends.push(each.from, each.to)
+  for (const { at } of points) ends.push(at)
+  return [...changes, ...ends.filter((x) => x > from && x < to)].sort((a, b) => a - b).concat(to)
 }
 function cutOver(at: number, to: number, stiffnessAt: (x: number) => number, { spread, points }: Loads): Cut {
   const middle = (at + to) / 2

@@ -1,54 +1,9 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type Beam, type Bent, beamOf, downAt, hung, type Loads, momentAt, sagBetween } from '../src/index.ts'
+import { type Beam, beamOf, downAt, hung, type Loads, momentAt, sagBetween } from '../src/index.ts'
 import { bentByElements } from './elements.ts'
+import { loaded, loadsOn, number, rods, under } from './rods.ts'
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true, noDefaultInfinity: true })
-/** Places on whole centimetres, so that no element of the other way is too short for its arithmetic. */
-const cm = (x: number): number => Math.round(100 * x) / 100
-const ends = (spans: readonly number[]): readonly number[] =>
-  [0, ...spans].map((_, i) => cm(spans.slice(0, i).reduce((all, span) => all + span, 0)))
-const rods: fc.Arbitrary<Beam> = fc
-  .record({
-    spans: fc.array(number(0.3, 2.5), { minLength: 1, maxLength: 6 }),
-    beyond: fc.tuple(number(0, 0.4), number(0, 0.4)),
-    stiffness: fc.array(number(20, 2000), { minLength: 1, maxLength: 3 }),
-    downs: fc.array(number(-0.004, 0.004), { minLength: 7, maxLength: 7 }),
-    spliced: fc.array(fc.tuple(fc.nat(4), number(0.05, 0.95)), { maxLength: 3 }),
-  })
-  .map(({ spans, beyond, stiffness, downs, spliced }) => {
-    const at = ends(spans)
-    const [from, to] = [cm(-beyond[0]), cm((at.at(-1) ?? 0) + beyond[1])]
-    // One splice in a bay at most, and none in an outer bay of two, so that it stands.
-    const bays = [...new Map(spliced.filter(([bay]) => bay > 0 && bay < spans.length - 1 && bay % 2 === 1)).entries()]
-    return {
-      from,
-      to,
-      stiffness: stiffness.map((ei, i) => ({ from: cm(from + (i * (to - from)) / stiffness.length), ei })),
-      supports: at.map((x, i) => ({ at: x, down: downs[i] ?? 0 })),
-      splices: bays.map(([bay, share]) => cm((at[bay] ?? 0) + share * (spans[bay] ?? 0))).sort((a, b) => a - b),
-    }
-  })
-const loadsOn = ({ from, to }: Beam): fc.Arbitrary<Loads> =>
-  fc.record({
-    spread: fc.array(
-      fc.tuple(number(0, 1), number(0, 1), number(0, 90)).map(([a, b, each]) => ({
-        from: cm(from + Math.min(a, b) * (to - from)),
-        to: cm(from + Math.max(a, b) * (to - from)),
-        each,
-      })),
-      { maxLength: 3 },
-    ),
-    points: fc.array(fc.record({ at: number(0, 1).map((share) => cm(from + share * (to - from))), force: number(0, 40) }), {
-      maxLength: 3,
-    }),
-  })
-const loaded = rods.chain((beam) => fc.tuple(fc.constant(beam), loadsOn(beam)))
-const under = (beam: Beam, loads: Loads): Bent => {
-  const bent = beamOf(beam)?.(loads)
-  if (!bent) throw new Error('Unexpected beam that folds, expected one that stands')
-  return bent
-}
 const level = (beam: Beam): Beam => ({ ...beam, supports: beam.supports.map(({ at }) => ({ at })) })
 const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0)
 const near = (found: number, expected: number, size: number, why: string) =>
@@ -164,6 +119,8 @@ test.each<readonly [string, Partial<Beam>]>([
   ['on one support', { supports: [{ at: 1 }] }],
   ['with a splice between two supports and nothing else', { supports: [{ at: 0 }, { at: 3 }], splices: [1] }],
   ['with two splices in an outer bay', { supports: [{ at: 0 }, { at: 1.5 }, { at: 3 }], splices: [0.5, 1] }],
+  ['with a splice over its first support', { supports: [{ at: 0.5 }, { at: 1.5 }, { at: 3 }], splices: [0.5] }],
+  ['with a splice over its last support', { supports: [{ at: 0 }, { at: 1.5 }, { at: 2.5 }], splices: [2.5] }],
   ['with a splice beyond its supports', { supports: [{ at: 0.5 }, { at: 3 }], splices: [0.2] }],
 ])('a rod %s would fold up', (_, part) => {
   const beam: Beam = { from: 0, to: 3, stiffness: [{ from: 0, ei: 50 }], supports: [], ...part }

@@ -137,6 +137,12 @@ test('where the wood alone gives way, the shorter length that bears counts', () 
   const turning = { bending: 5e9, gap: 0.03 }
   expect(held({ ...turning, penetration: 6 * diameter })).toBeLessThan(0.6 * held(turning))
 })
+test('the last diameter in the wood is half of the tip, which bears nothing', () => {
+  // so hard that it does not bend, behind a side so strong that it does not give way: the wood is crushed over nine diameters
+  const rigid = { bending: 1e15, side: { strength: 1e15, length: 1 } }
+  const { strength, root } = screw
+  expect(held(rigid)).toBeCloseTo((strength * root * 9 * diameter) / 2.2, 3)
+})
 test('half an inch of wallboard under a plate takes away more than half', () => {
   expect(held({ gap: 0 })).toBe(held({}))
   expect(held({ gap: 0.0127 }) / held({})).toBeLessThan(0.5)

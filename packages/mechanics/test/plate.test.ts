@@ -110,6 +110,10 @@ test('an ultimate load without a margin is refused, and so is a direction that i
   expect(shareOf({ pull: 1, shear: 1 }, { shear: 500, is: 'allowable' })).toEqual({ ok: false, why: 'not-listed' })
   expect(shareOf({ pull: 0, shear: 50 }, { shear: 500, is: 'allowable' })).toEqual({ ok: true, value: 0.1 })
 })
+test('a margin of one takes nothing away, and one screw carries all of a ceiling', () => {
+  expect(allowedBy({ ...listed, is: 'ultimate', margin: 1 })).toEqual({ ok: true, ...listed })
+  expect(ceilingPull(90, 1)).toBe(90)
+})
 test('listings that say nothing sensible throw', () => {
   expect(() => allowedBy({ pull: 300, is: 'ultimate', margin: 0.5 })).toThrow('Unexpected margin 0.5, expected 1 or more')
   expect(() => allowedBy({ pull: 0, is: 'allowable' })).toThrow('Unexpected pull 0, expected a number above 0')

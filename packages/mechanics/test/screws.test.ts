@@ -95,3 +95,9 @@ test('thicker screws are of softer steel, and other sizes have no value', () => 
   expect(psi).toEqual([100_000, 90_000, 80_000, 70_000])
   expect([screwBending(0.098 * inch), screwBending(0.274 * inch)]).toEqual([undefined, undefined])
 })
+
+test('sizes that are printed as the last of a range are still in it', () => {
+  const bending = (inches: number) => Math.round((screwBending(inches * inch) ?? 0) / 6894.757293)
+  expect([0.099, 0.142, 0.177, 0.236, 0.273].map(bending)).toEqual([100_000, 100_000, 90_000, 80_000, 70_000])
+  expect(screwDiameter(0)).toBeCloseTo(0.06 * inch, 12)
+})

@@ -70,3 +70,5 @@ test('of what is published of a material the softest counts, and every number sa
     }
   }
 })
+
+test('of what is published of its weight the heaviest counts', () => expect(materials.brass.density.value).toBe(8530))
