@@ -270,6 +270,7 @@ export const forms: readonly (readonly [place: string, takes: string, ...more: r
   ["/rooms/*/windows/*/treatments/*/panels/*/nap","choice",["up","down","none"]],
   ["/rooms/*/windows/*/treatments/*/panels/*/seams/*","length","1/4 in","120 ft"],
   ["/rooms/*/windows/*/treatments/*/panels/*/weights","choice",["none","corners","corners and seams","chain"]],
+  ["/rooms/*/windows/*/treatments/*/panels/*/hemWeight","text"],
   ["/rooms/*/windows/*/treatments/*/panels/*/weight","text"],
   ["/rooms/*/windows/*/treatments/*/panels/*/heading/kind","choice",["pinch pleat","tack pleat","box pleat","goblet pleat","cartridge pleat","inverted pleat","pencil pleat"]],
   ["/rooms/*/windows/*/treatments/*/panels/*/heading/height","length","1/4 in","2 ft"],

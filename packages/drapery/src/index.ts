@@ -28,6 +28,7 @@ import { obstacles } from './rules/obstacles.ts'
 import { openingRead } from './rules/openings.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { panelLoadsRule } from './rules/panel-loads.ts'
+import { fabricsRule, panelWeightsRule } from './rules/panel-weights.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { rodLoadsRule, rodsHereRule } from './rules/rod-loads.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
@@ -158,6 +159,8 @@ export const drapery: Plugin = {
     hardwareSection,
     panelsSection,
     fastenersRule,
+    fabricsRule,
+    panelWeightsRule,
     panelLoadsRule,
     rodLoadsRule,
     rodsHereRule,

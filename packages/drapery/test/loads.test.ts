@@ -247,3 +247,53 @@ test('a double bracket carries the rod behind as well, at its own projection', (
   )
   expect(planned.checks.filter(({ code, on }) => code === 'drapery/holds' && on.endsWith('/sheer'))).toEqual([])
 })
+
+describe('what panels weigh by their cloth', () => {
+  const lined: readonly Change[] = [
+    [
+      '/fabrics',
+      [
+        { id: 'oat-linen', name: 'Oat linen', weight: '320 g/m2' },
+        { id: 'sateen', name: 'Sateen', weight: '150 g/m2' },
+      ],
+    ],
+    [
+      `${over('steady')}/panels/left`,
+      {
+        ...found.rooms[0]?.windows[0]?.treatments[0]?.panels[0],
+        weight: undefined,
+        hem: 4 * inch,
+        buckram: 4 * inch,
+        hemWeight: '100 g',
+      },
+    ],
+    [`${over('steady')}/lining`, 'sateen'],
+  ]
+  test('both layers over the flat width and the length with hem and heading, and the weights of the hem', () => {
+    const planned = plan('steady', lined)
+    const area = 89 * 0.0254 * (87.5 + 8 + 4) * 0.0254
+    expect(number(planned, 'left#face-weighs')).toBeCloseTo(0.32 * area, 9)
+    expect(number(planned, 'left#weighs')).toBeCloseTo((0.32 + 0.15) * area + 0.1, 9)
+  })
+  test('a lining that is only named weighs nobody knows what', () => {
+    const named = plan('steady', [...lined.slice(1), [`${over('steady')}/lining`, undefined]])
+    expect(checkOf(named, 'drapery/sag')).toMatchObject({
+      says: 'drapery/sag.weights',
+      at: `${over('steady')}/panels/left/weight`,
+    })
+  })
+})
+
+test('a support that stands 1/8 in low carries less, and the outer brackets more', () => {
+  const hole = (name: string) => number(plan('steady'), `#planned-hole-${name}`)
+  const fixed = { left: hole('left'), middle: hole('support-middle') - inch / 8, right: hole('right') }
+  const brackets = Object.fromEntries(Object.entries(fixed).map(([name, each]) => [name, { fixed: true, hole: each }]))
+  const low = plan('steady', [[`${over('steady')}/found/brackets`, brackets]])
+  // Two equal bays: 6 E I D / L³ less in the middle, half of that more at each end (Kassimali, Eq. D.10), and so much is above what hangs on the middle.
+  const [long, outer, inner] = [31 * 0.0254, 1.125 * 0.0254, (1.125 - 2 / 16) * 0.0254]
+  const ei = 29_000_000 * 6894.757293 * (Math.PI / 64) * (outer ** 4 - inner ** 4)
+  const less = (6 * ei * 0.125 * 0.0254) / long ** 3
+  expect(number(low, '#load-middle')).toBeCloseTo(number(plan('steady'), '#load-middle') - less, 5)
+  expect(number(low, '#load-left')).toBeCloseTo(number(plan('steady'), '#load-left') + less / 2, 5)
+  expect(checkOf(low, 'drapery/rod-lifts')?.verdict).toBe('pass')
+})

@@ -93,6 +93,7 @@ export const spanish: Readonly<Record<string, string>> = {
   held: 'sujeción',
   hem: 'dobladillo',
   hemAt: 'dobladillo a',
+  hemWeight: 'pesos del dobladillo',
   hems: 'dobladillos',
   hemsEven: 'dobladillos parejos',
   hemsRead: 'dobladillos leídos',

@@ -913,7 +913,9 @@ export interface Panel {
   readonly seams?: readonly Length[]
   /** What keeps the hem down. */
   readonly weights?: 'none' | 'corners' | 'corners and seams' | 'chain'
-  /** What the panel weighs, such as `4.2 kg` or `9 lb`. */
+  /** What all weights in its hem weigh together, such as `120 g`. */
+  readonly hemWeight?: string
+  /** What the panel weighs with all that is sewn into it, such as `4.2 kg` or `9 lb`. */
   readonly weight?: string
   /** The top of the panel. */
   readonly heading?: Heading

@@ -1,4 +1,4 @@
-import type { Fastener } from '@evenhem/job'
+import type { Fabric, Fastener } from '@evenhem/job'
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
 import { array, known, length, object, one, reckoning, text } from './shapes.ts'
 
@@ -78,6 +78,15 @@ export const fixings = one<readonly Fixing[], 'treatment'>(
     ),
   ),
 )
+
+/** What each panel weighs, kg, of which it is known: as it is carried up the ladder. */
+export const panelWeights = one<readonly { readonly panel: string; readonly weight: Known<number> }[], 'treatment'>(
+  'drapery/panel-weights@1',
+  'treatment',
+  array(object({ panel: text, weight: mass })),
+)
+/** The fabrics of the job. */
+export const fabrics = one<readonly Fabric[], 'job'>('drapery/fabrics@1', 'job', array({ type: 'object', required: ['id'] }))
 
 /** What each panel weighs with the rings or carriers that it hangs on. Not there while one is not known. */
 export const panelLoads = one<readonly { readonly panel: string; readonly weight: Reckoning }[], 'treatment'>(

@@ -3,8 +3,8 @@ import { type Length, minus, plus, sum } from '@evenhem/length'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { overFloor, settles } from '../arithmetic/index.ts'
 import { pinsAllowed, ruleOf } from '../defaults.ts'
-import { coverage, hangLine, makeUp, type PanelMakeUp, swapped, takeoff, topOfRod } from '../facts/index.ts'
-import { check, kilogramsOf, long, magnitude, panelAt } from '../given.ts'
+import { coverage, hangLine, makeUp, type PanelMakeUp, panelWeights, swapped, topOfRod } from '../facts/index.ts'
+import { check, long, magnitude, panelAt } from '../given.ts'
 
 const panelWord = (panel: PanelMakeUp) => ({ code: `drapery/panel-${panel.outer}` })
 
@@ -114,25 +114,21 @@ export const settling = rule({
 
 /** NIOSH lifting equation, load constant 23 kg (51 lb), for one person under the best conditions; from memory. */
 const onePersonKg = 23
-/** A panel that one person should not lift, by its weight in the order or else by what its cloths weigh. */
+/** A panel that one person should not lift. */
 export const lift = rule({
   id: 'lift',
   on: 'treatment',
-  needs: { takeoff: { maybe: takeoff } },
+  needs: { panelWeights: { maybe: panelWeights } },
   gives: { checks },
   codes: ['drapery/lift'],
 }).run(({ it, at }, facts) => {
-  const heavy = it.panels.flatMap((panel) => {
-    const place = panelAt(at, panel.id)
-    const ordered = kilogramsOf(panel.weight)
-    if (ordered !== undefined) return [{ kg: ordered, at: below(place, 'weight') }]
-    const counted = facts.takeoff?.panels.find((each) => each.panel === panel.id)?.weight?.value
-    return counted === undefined ? [] : [{ kg: counted, at: place }]
-  })
-  const [first] = [...heavy].sort((a, b) => b.kg - a.kg)
+  const [first] = [...(facts.panelWeights ?? [])].sort((a, b) => b.weight.value - a.weight.value)
   if (!first) return {}
-  const values = { mass: { mass: first.kg }, most: { mass: onePersonKg } }
-  return { checks: [check('drapery/lift', first.kg > onePersonKg ? 'warn' : 'pass', first.at, values)] }
+  const panel = panelAt(at, first.panel)
+  const isSaid = it.panels.find(({ id }) => id === first.panel)?.weight !== undefined
+  const values = { mass: { mass: first.weight.value }, most: { mass: onePersonKg } }
+  const verdict = first.weight.value > onePersonKg ? 'warn' : 'pass'
+  return { checks: [check('drapery/lift', verdict, isSaid ? below(panel, 'weight') : panel, values)] }
 })
 
 /** Work at heights that one person on a ladder should not do. */

@@ -12,6 +12,7 @@ import {
   hookMap,
   hungLine,
   panelLoads,
+  type Rod,
   type RodLoads,
   type RodSag,
   reach,
@@ -127,7 +128,7 @@ export const rodLoadsRule = rule({
   const sags = sagsOf(at, under, held, found, job)
   return {
     rodLoads: { carried, sags, line: lineOf(under, beam, found), assumes: body.assumes },
-    checks: [...sagCheck(at, sags), ...liftCheck(at, carried, facts.fixings ?? [])],
+    checks: [...sagCheck(at, sags, facts.rod), ...liftCheck(at, carried, facts.fixings ?? [])],
     reckonings: [...carried.flatMap(({ most, least }) => [most, least]), ...sags.flatMap(({ x, sag, most }) => [x, sag, most])],
   }
 })
@@ -135,12 +136,18 @@ export const rodLoadsRule = rule({
 /** The place that hangs lowest for what is allowed there. */
 export const worstSag = (sags: readonly RodSag[]): RodSag | undefined =>
   [...sags].sort((a, b) => b.sag.value / b.most.value - a.sag.value / a.most.value)[0]
-function sagCheck(at: Place, sags: readonly RodSag[]): readonly Check[] {
+/** Whether the maker's largest span is used more than the sag that is allowed. */
+function strictOf({ held, span }: Rod, { sag, most }: RodSag) {
+  const widest = Math.max(...held.slice(1).map((x, i) => x.value - (held[i]?.value ?? 0)))
+  const isMakers = span !== undefined && widest / span.value > sag.value / most.value
+  return { strict: isMakers ? 'maker' : 'sag', span: long(span ?? most) }
+}
+function sagCheck(at: Place, sags: readonly RodSag[], along: Rod): readonly Check[] {
   const worst = worstSag(sags)
   if (!worst) return unknown(at, 'stiffness')
   const { sag, most, x, when } = worst
   const values = { sag: long(sag), most: long(most), x: long(x), when: { code: when }, ways: { count: sags.length } }
-  return [check('drapery/sag', sag.value > most.value ? 'warn' : 'pass', at, values)]
+  return [check('drapery/sag', sag.value > most.value ? 'warn' : 'pass', at, { ...values, ...strictOf(along, worst) })]
 }
 /** A rod that lies in open saddles lifts out of one that would have to hold it down. */
 function liftCheck(at: Place, carried: readonly CarriedLoad[], all: readonly Fixing[]): readonly Check[] {

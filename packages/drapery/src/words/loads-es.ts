@@ -6,7 +6,10 @@ const estimate =
   'Es una estimación, no el certificado de un ingeniero; siga los códigos locales y las instrucciones de la fijación.'
 
 export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>> = {
-  'drapery/sag': one('La barra cede como mucho {sag}, {when}; ahí se admiten {most}.', estimate),
+  'drapery/sag': one(
+    'La barra cede como mucho {sag}, {when}; ahí se admiten {most}{strict, select, maker {; de los dos, es más estricta la separación máxima de su fabricante, {span}} other {}}.',
+    estimate,
+  ),
   'drapery/sag.warn': one(
     'La barra cedería {sag} a {x} del borde izquierdo del marco, {when}; ahí se admiten {most}.',
     `Ayuda un apoyo cerca de ahí, o una barra más rígida: acuérdelo con el taller. ${estimate}`,
@@ -91,7 +94,7 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
   'drapery/assume-bearers': one('No se pesan las anillas ni los corredores: el pedido no dice cuánto pesan.'),
   'drapery/assume-finials': one('No se pesan los remates: el pedido no dice cuánto pesan.'),
   'drapery/assume-all': one(
-    'No se pesan los plomos, las cintas ni los ganchos, ni quien tire de la tela. Todo el paño cuelga de la barra.',
+    'No se pesan las cintas ni los ganchos, ni los plomos de los que nadie dice el peso, ni quien tire de la tela. Todo el paño cuelga de la barra.',
   ),
   'drapery/assume-screws': one(
     'Los tornillos se cuentan para una carga que permanece, a través de la fibra y con agujeros guía según su norma; el tablero entre placa y madera no sostiene nada.',
@@ -104,6 +107,7 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
     'Un largo por lo que pesa un metro: el área de su sección por su densidad (fuentes: mechanics, materials y woods).',
   ),
   'drapery/cloth-long': one('largo de la tela con dobladillo y cabezal'),
+  'drapery/hem-weights': one('pesos del dobladillo'),
   'drapery/bearers-weight': one('peso de anillas o corredores'),
   'drapery/bearer-weight': one('peso de una anilla o un corredor'),
   'drapery/hook-count': one('ganchos'),

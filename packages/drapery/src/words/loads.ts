@@ -5,7 +5,10 @@ const estimate = 'An estimate, not an engineer’s certificate; follow local cod
 
 /** Sentences of weights, sag, brackets and fasteners. */
 export const loadWords = {
-  'drapery/sag': one('The rod sags at most {sag}, {when}; {most} is allowed there.', estimate),
+  'drapery/sag': one(
+    'The rod sags at most {sag}, {when}; {most} is allowed there{strict, select, maker {; its maker’s largest span, {span}, is the stricter of the two} other {}}.',
+    estimate,
+  ),
   'drapery/sag.warn': one(
     'The rod would sag {sag} at {x} from the left edge of the casing, {when}; {most} is allowed there.',
     `A support near there helps, or a stiffer rod: settle it with the workroom. ${estimate}`,
@@ -88,7 +91,7 @@ export const loadWords = {
   'drapery/assume-bearers': one('Rings or carriers are not weighed: the order does not say what they weigh.'),
   'drapery/assume-finials': one('Finials are not weighed: the order does not say what they weigh.'),
   'drapery/assume-all': one(
-    'Weights in hems, tapes and hooks are not weighed, nor is anybody who pulls at the cloth. All of a panel hangs on the rod.',
+    'Tapes and hooks are not weighed, nor weights in hems of which nobody says what they weigh, nor anybody who pulls at the cloth. All of a panel hangs on the rod.',
   ),
   'drapery/assume-screws': one(
     'Screws are reckoned for a load that stays, in side grain, with pilot holes as their standard asks; the board between plate and wood holds nothing.',
@@ -101,6 +104,7 @@ export const loadWords = {
     'A length times what a metre of it weighs: the area of its section times its density (sources: mechanics, materials and woods).',
   ),
   'drapery/cloth-long': one('length of the cloth with its hem and heading'),
+  'drapery/hem-weights': one('weights in the hem'),
   'drapery/bearers-weight': one('weight of rings or carriers'),
   'drapery/bearer-weight': one('weight of one ring or carrier'),
   'drapery/hook-count': one('hooks'),

@@ -3217,10 +3217,15 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
           ],
           "description": "What keeps the hem down."
         },
+        "hemWeight": {
+          "type": "string",
+          "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
+          "description": "What all weights in its hem weigh together, such as `120 g`."
+        },
         "weight": {
           "type": "string",
           "pattern": "^[0-9]+(\\.[0-9]+)? ?(kg|g|lb|oz)$",
-          "description": "What the panel weighs, such as `4.2 kg` or `9 lb`."
+          "description": "What the panel weighs with all that is sewn into it, such as `4.2 kg` or `9 lb`."
         },
         "heading": {
           "type": "object",
