@@ -1,6 +1,8 @@
+import { toSvg } from '@evenhem/drawing'
 import type { Closing, FabricCare } from './closing.ts'
 import { links } from './house-html.ts'
-import { html, type Markup } from './markup.ts'
+import type { LoadsShown } from './loads.ts'
+import { html, type Markup, raw } from './markup.ts'
 import type { Line, Section } from './outline.ts'
 import { punchPoint } from './punch-point-html.ts'
 import { fact, heading, line, said } from './sentence.ts'
@@ -41,13 +43,24 @@ const column = ({ title, of }: Section<Line>): Markup | undefined =>
 const marks = ({ title, of, instead }: WallMarks): Markup | undefined =>
   instead ? html`<section>${heading(4, title)}<p>${instead}</p></section>` : column({ title, of })
 
+/** What brackets carry: the drawing, bracket by bracket, what was taken for granted, and that it is an estimate. */
+const loads = ({ brackets, granted, estimate, drawing, small, alternative }: LoadsShown): Markup => {
+  const [wide, narrow] = [drawing, small].map((scene) => raw(toSvg(scene, { title: alternative, desc: '' })))
+  return html`<section class="loads">${heading(4, brackets.title)}
+<figure><div class="wide">${wide}</div><div class="narrow">${narrow}</div></figure>
+<dl>${brackets.of.map(line)}</dl><h4>${granted.title}</h4>
+<p>${granted.says}</p><p><b>${estimate}</b></p></section>
+`
+}
+
 const technicalWindow = ({
   window,
   marks: all,
   hooks,
   pins,
+  loads: carried,
 }: TechnicalWindow): Markup => html`<section class="for-next">${heading(3, window.text)}
-<div>${all.map(marks)}${column(hooks)}${column(pins)}</div></section>
+<div>${all.map(marks)}${column(hooks)}${column(pins)}</div>${carried ? loads(carried) : undefined}</section>
 `
 const technical = (all: Technical & { readonly id: string }): Markup =>
   begin(

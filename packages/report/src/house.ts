@@ -28,7 +28,7 @@ export interface HouseWindow {
   /** What was shown at the hand-over. */
   readonly shown: readonly Said[]
   /** What the next installer needs to know of it. */
-  readonly technical: Pick<TechnicalWindow, 'hooks' | 'pins'>
+  readonly technical: Pick<TechnicalWindow, 'hooks' | 'pins' | 'loads'>
   /** What is wrong at it. */
   readonly points: readonly ListedPoint[]
 }

@@ -129,6 +129,7 @@ const ofHouse = `.cover .title{font-size:58pt;line-height:1.02;margin-top:16mm}
 .for-next{margin-top:5mm;border-top:.25mm solid var(--ink);padding-top:1.6mm}.for-next>div{columns:2;column-gap:9mm;font-size:9pt;line-height:1.3}
 .for-next section{padding-top:1mm;break-inside:avoid}.for-next h4{font-size:9pt;font-weight:600;color:var(--ink2)}
 .for-next dl div{display:grid;grid-template-columns:1fr 1fr;column-gap:3mm;border-top:.25mm solid var(--faint);padding:.6mm 0}.for-next dd{grid-column:2}
+.loads{font-size:9pt;line-height:1.3;padding-top:3mm}.for-next .loads dl div{grid-template-columns:37mm 1fr}.loads dl+h4{margin-top:2mm}.loads p{color:var(--ink2)}.loads p:last-child{color:var(--ink);margin-top:1mm}
 .contacts .about dd{overflow-wrap:anywhere}.contacts .about{grid-template-columns:repeat(4,1fr)}`
 
 const onPaper = `@media print{.checks:has(.settled){display:flex;align-items:last baseline;gap:14mm}.foot{display:none}.points ul{margin-top:.4mm}.points li{padding:.4mm 0}.plate{margin-top:3mm}.checked{margin-top:2mm}.closing p{text-wrap:pretty}html,body{background:#fff}.window:not(:first-child){break-before:page}.window:not(:first-child) .title{margin-top:0}

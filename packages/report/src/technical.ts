@@ -4,6 +4,7 @@ import type { WindowPlan } from '@evenhem/planner'
 import { panelInWords, runInWords, runsOf } from './corrections.ts'
 import type { HouseWindow, Link } from './house.ts'
 import { linkTo } from './house.ts'
+import { type LoadsShown, loadsAt } from './loads.ts'
 import type { Line, Section } from './outline.ts'
 import type { Voice } from './voice.ts'
 import type { WallMarks } from './wall-marks.ts'
@@ -29,6 +30,8 @@ export interface TechnicalWindow {
   readonly hooks: Section<Line>
   /** From the top of the pin up to the top of the drapery, as it hangs. */
   readonly pins: Section<Line>
+  /** Absent where nobody knows what brackets carry. */
+  readonly loads?: LoadsShown | undefined
 }
 export interface Technical extends Section<TechnicalWindow> {
   readonly lead: string
@@ -119,12 +122,14 @@ export function technicalAt(
   plan: WindowPlan,
   found: Job,
   voice: Voice,
-): Pick<TechnicalWindow, 'hooks' | 'pins'> {
+): Pick<TechnicalWindow, 'hooks' | 'pins' | 'loads'> {
   const named = (at: string, panel: string): string => {
     const text = panelInWords(found, placed, at, panel, voice)
     return `${text.charAt(0).toUpperCase()}${text.slice(1)}`
   }
+  const loads = loadsAt(placed, plan, voice)
   return {
+    ...(loads ? { loads } : {}),
     hooks: { title: voice.text('report/hooks'), of: hookLines(plan, named, voice) },
     pins: { title: voice.text('report/pins'), of: pinLines(placed, plan, named, voice) },
   }

@@ -23,6 +23,8 @@ export interface Voice {
   /** A sentence as one text. */
   readonly text: (code: string, values?: Values) => string
   readonly number: (length: Length) => NumberPiece
+  /** What something weighs, with its unit. */
+  readonly weigh: (kilograms: number) => string
   /** A day, written out: `2026-11-30T09:12:00-05:00` is 30 November, on the clock where it was written. What is no day stands as it is. */
   readonly day: (when: string) => string
   readonly tape: Tape
@@ -70,7 +72,7 @@ function spokenIn(language: string): SpokenLanguage | undefined {
 
 /** The voice of a report in a language, with lengths as a tape shows them. `words` are the host's and the plugins': `wordsOf(plugins)`. */
 export function createVoice(words: readonly Sentences[], language: string, tape: Tape): Voice {
-  const { say, help, length } = createSay({ words: [...words, drawingWords, reportWords], language, tape })
+  const { say, help, length, quantity } = createSay({ words: [...words, drawingWords, reportWords], language, tape })
   const tongue = spokenIn(language)
   const day = daysIn(language)
   const number = (exact: Length): NumberPiece => {
@@ -96,6 +98,7 @@ export function createVoice(words: readonly Sentences[], language: string, tape:
     help: (code, values) => whole(help, code, values),
     text: say,
     number,
+    weigh: (mass) => quantity({ mass }),
     day,
     tape,
     language,

@@ -312,6 +312,7 @@ test('every sentence of the report is said somewhere', () => {
     saidOf(handedOver({}, 'without open points')),
     saidOf(twoSigned),
     saidOf(bare),
+    saidOf(example('will-it-hold')),
   ].join('')
   expect(codes.filter((code) => !all.includes(`«${code}»`))).toEqual([])
 })

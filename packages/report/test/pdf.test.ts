@@ -257,3 +257,10 @@ test('the template fetches nothing', () => {
   const template = readFileSync(new URL('../src/pdf/report.typ', import.meta.url), 'utf8')
   expect(template).not.toMatch(/#?(import|include)\b|@preview|https?:|\beval\b|plugin\(/)
 })
+
+test('what brackets carry is drawn and told for the next installer, with what was taken for granted', async () => {
+  const read = await readPdf(await pdfOf(example('will-it-hold')))
+  expect(textOfAll(read)).toContain('193 % of what its maker allows')
+  expect(textOfAll(read)).toContain('An estimate, not an engineer’s certificate')
+  expect(read.pages.flatMap(({ figures }) => figures).filter((words) => words?.startsWith('Loads of')).length).toBeGreaterThan(8)
+})

@@ -6,7 +6,7 @@ import { mm, outline, through } from './shapes.ts'
 /** Parts of the longest rod of a window: how thick a rod is drawn, and how high and deep what belongs to it. */
 export const shares = {
   ...{ rod: 0.012, saddle: 0.016, bracket: 0.036, finial: 0.017, least: 600 },
-  ...{ arrow: 0.07, from: 0.012, cloth: 0.075, words: 0.32, note: 0.055, above: 0.2, margin: 0.115, sign: 0.03, tall: 0.68 },
+  ...{ arrow: 0.07, from: 0.012, cloth: 0.075, words: 0.36, note: 0.055, above: 0.2, margin: 0.115, sign: 0.03, tall: 0.72 },
 } as const
 
 /** Where a rod is drawn: the height of its underside where it is straight, what the shares are of, and how steep it hangs. */

@@ -1,4 +1,5 @@
 import type { Closing } from '../closing.ts'
+import type { LoadsShown } from '../loads.ts'
 import type { Line, Outline, Section } from '../outline.ts'
 import type { PrintedPoint } from '../punch-list.ts'
 import { field, type ShownSignature } from '../signatures.ts'
@@ -6,7 +7,7 @@ import type { TechnicalWindow } from '../technical.ts'
 import type { WallMarks } from '../wall-marks.ts'
 import type { Block, Files, Signature } from './blocks.ts'
 import { photos } from './photos.ts'
-import { colours } from './picture.ts'
+import { colours, drawingFile } from './picture.ts'
 import { begin, notes, staysBlocks } from './stays.ts'
 import { linesOf, row, rows } from './text.ts'
 import { heading, paragraph } from './window.ts'
@@ -64,7 +65,7 @@ const marks = ({ title, of, instead }: WallMarks): readonly Block[] =>
   instead ? [small(title), paragraph(instead)] : listed({ title, of })
 
 /** A window for whoever works at it next: marks in one column, hooks and pins in the other. */
-function technical({ window, marks: all, hooks, pins }: TechnicalWindow): readonly Block[] {
+function technical({ window, marks: all, hooks, pins, loads }: TechnicalWindow, n: number, files: Files): readonly Block[] {
   const columns = [all.flatMap(marks), [...listed(hooks), ...listed(pins)]]
   const of: readonly Block[] = [
     { kind: 'rule', look: 'ink' },
@@ -77,7 +78,21 @@ function technical({ window, marks: all, hooks, pins }: TechnicalWindow): readon
       30,
     ),
   )
-  return [{ kind: 'space', height: 4 }, ...together(of, Math.max(...lines))]
+  return [{ kind: 'space', height: 4 }, ...together(of, Math.max(...lines)), ...(loads ? carried(loads, n, files) : [])]
+}
+/** What brackets carry: the drawing, bracket by bracket, what was taken for granted, and that it is an estimate. */
+function carried({ brackets, granted, estimate, drawing, alternative }: LoadsShown, n: number, files: Files): readonly Block[] {
+  const file = files.add(`loads-${n}.svg`, drawingFile(drawing))
+  const picture: Block = { kind: 'picture', file, alternative, width: drawing.width, height: drawing.height }
+  const shown: readonly Block[] = [picture, small(brackets.title), rows(brackets.of.map(row), 'small')]
+  const said: readonly Block[] = [
+    small(granted.title),
+    { kind: 'paragraph', text: [granted.says], look: 'quiet' },
+    { kind: 'paragraph', text: [estimate], look: 'bold' },
+  ]
+  const space: Block = { kind: 'space', height: 2 }
+  // The drawing is as high as fourteen lines.
+  return [space, ...together(shown, 14 + 2 * brackets.of.length), space, { kind: 'together', of: said }]
 }
 
 /** What closes a report, as on the page: what is open, was shown and is signed, what stays with the customer, and the next installer's page. */
@@ -98,6 +113,6 @@ export function closingBlocks(closing: Closing, words: Verdicts, files: Files): 
     page,
     ...begin(next),
     lead(next.lead),
-    ...next.of.flatMap(technical),
+    ...next.of.flatMap((window, n) => technical(window, n + 1, files)),
   ]
 }
