@@ -56,7 +56,7 @@ test.each([
   [['draw', job, '--view', 'marks'], 'Unexpected draw without --window, expected --window ID; see evenhem draw --help'],
   [
     ['draw', job, '--window', 'w1'],
-    'Unexpected draw without --view, expected --view elevation|plan|marks|level|hem|pins; see evenhem draw --help',
+    'Unexpected draw without --view, expected --view elevation|plan|marks|level|hem|pins|loads; see evenhem draw --help',
   ],
   [
     ['examples', 'a', 'b', 'c'],
