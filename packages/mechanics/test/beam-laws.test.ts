@@ -92,7 +92,8 @@ test('loads add up, and supports out of line add theirs', () => {
 test('a load here lowers a place there as much as the same load there lowers this one (Maxwell)', () => {
   fc.assert(
     fc.property(rods, number(0, 1), number(0, 1), (beam, a, b) => {
-      const [x, y] = [a, b].map((share) => beam.from + share * (beam.to - beam.from)) as [number, number]
+      // What is beyond the end by its last bit does not hang on the rod.
+      const [x, y] = [a, b].map((share) => Math.min(beam.from + share * (beam.to - beam.from), beam.to)) as [number, number]
       const at = (place: number) => under(level(beam), { spread: [], points: [{ at: place, force: 10 }] })
       near(downAt(at(x), y), downAt(at(y), x), 1, 'down')
     }),
