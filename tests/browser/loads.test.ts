@@ -17,7 +17,7 @@ test('loads have a leaf: the drawing, what was checked, every bracket, what is t
     const list = await page.locator('load-list section').textContent()
     expect(list).toContain('193 % of what its maker allows')
     expect(list).toContain('In wood, with No. 10 × 3 wood screw')
-    expect(list).toContain('Weights in hems')
+    expect(list).toContain('weights in hems')
     expect(list).toContain('An estimate, not an engineer’s certificate')
   }))
 
