@@ -171,7 +171,12 @@ test('a fabric without a width is named where the job counts others, and so is a
 test('a job whose fabrics have no width has no takeoff', () => {
   const job = ['fern-print', 'sateen', 'bump', 'voile'].reduce((all, id) => changed(all, `/fabrics/${id}/width`), ordered)
   expect(takeoffOf(job)).toBeUndefined()
-  expect(planner.job(job, job).facts.map(({ id }) => id).filter((id) => id.startsWith('drapery/'))).toEqual(['drapery/fabrics@1'])
+  expect(
+    planner
+      .job(job, job)
+      .facts.map(({ id }) => id)
+      .filter((id) => id.startsWith('drapery/')),
+  ).toEqual(['drapery/fabrics@1'])
 })
 
 const held = (job: Job, at = w1) => planOf(job, at).checks.find(({ code }) => code === 'drapery/fullness-held')

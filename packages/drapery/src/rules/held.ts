@@ -208,7 +208,7 @@ function placeOf({ at, window }: Around, { lacks, bracket, x }: Held): Place {
   if (lacks === 'drapery/lacks-wall') return below(at, 'found', 'brackets', bracket, 'behind')
   return lacks === 'drapery/lacks-board' ? below(wallUnder(window, windowOf(at), x.value).wallAt, 'buildUp', 'board') : at
 }
-const told = ({ load, x, behind, fastener, enough }: Held) => ({
+const told = ({ bracket, load, x, behind, fastener, enough }: Held) => ({
   ...{ mass: { mass: load.value / gravity }, x: long(x), behind: { code: `drapery/behind-${behind}` } },
-  ...{ fastener: fastener ?? 'none', enough: enough ?? 'none' },
+  ...{ bracket: partOf(bracket) === 'support' ? 'support' : bracket, fastener: fastener ?? 'none', enough: enough ?? 'none' },
 })

@@ -105,22 +105,26 @@ export const rodLoadsRule = rule({
   id: 'rod-loads',
   on: 'treatment',
   needs: {
-    ...{ rod, coverage, hookMap, rodBody, reach },
+    ...{ rod: { maybe: rod }, coverage: { maybe: coverage }, hookMap: { maybe: hookMap }, rodBody: { maybe: rodBody } },
+    reach: { maybe: reach },
     ...{ panelLoads: { maybe: panelLoads }, fixings: { maybe: fixings }, hungLine: { maybe: hungLine } },
     fasteners: { maybe: fasteners },
   },
   gives: { rodLoads, checks, reckonings },
   codes: ['drapery/sag', 'drapery/rod-lifts'],
 }).run(({ it, at, job }, facts) => {
-  const { panelLoads: panels, rodBody: body } = facts
+  const { panelLoads: panels, rodBody: body, rod: along, coverage: covered, hookMap: hooks, reach: tips } = facts
+  // Of hardware that gives none of this nothing is said.
+  if (!body || !along || !covered || !hooks || !tips) return {}
   // An order that says nothing of weights and fasteners asks for no answer, as with what one person may lift.
   const isAsked = facts.fasteners !== undefined || it.panels.some(({ weight }) => weight !== undefined)
   if (!panels && !isAsked) return {}
-  if ((facts.coverage.corners ?? []).length > 0) return { checks: unknown(at, 'corner') }
+  if ((covered.corners ?? []).length > 0) return { checks: unknown(at, 'corner') }
   if (!panels) return { checks: unknown(unweighed(it, at), 'weights') }
   if (!body.weight) return { checks: unknown(at, 'rod') }
-  const under: Under = { ...facts, panelLoads: panels, rodBody: { ...body, weight: body.weight } }
-  const held = heldAt(it, at, facts.rod)
+  const rodded = { rod: along, coverage: covered, hookMap: hooks, reach: tips, hungLine: facts.hungLine }
+  const under: Under = { ...rodded, panelLoads: panels, rodBody: { ...body, weight: body.weight } }
+  const held = heldAt(it, at, along)
   const beam = beamOf(it, at, under, held)
   const found = hungRod(it, under, beam)
   if (!found) return { checks: [{ ...check('drapery/sag', 'fail', at, {}, 'mount'), says: 'drapery/sag.folds' }] }
@@ -128,7 +132,7 @@ export const rodLoadsRule = rule({
   const sags = sagsOf(at, under, held, found, job)
   return {
     rodLoads: { carried, sags, line: lineOf(under, beam, found), assumes: body.assumes },
-    checks: [...sagCheck(at, sags, facts.rod), ...liftCheck(at, carried, facts.fixings ?? [])],
+    checks: [...sagCheck(at, sags, along), ...liftCheck(at, carried, facts.fixings ?? [])],
     reckonings: [...carried.flatMap(({ most, least }) => [most, least]), ...sags.flatMap(({ x, sag, most }) => [x, sag, most])],
   }
 })
@@ -155,7 +159,8 @@ function liftCheck(at: Place, carried: readonly CarriedLoad[], all: readonly Fix
   const open = carried.filter(({ bracket }) => !all.find(({ part }) => part === partOf(bracket))?.holdsDown)
   const first = [...open].sort((a, b) => a.least.value - b.least.value)[0]
   if (!first || first.least.value >= -0.5) return [check('drapery/rod-lifts', 'pass', at, {})]
-  const values = { mass: { mass: -first.least.value / gravity }, x: long(first.x) }
+  const bracket = partOf(first.bracket) === 'support' ? 'support' : first.bracket
+  const values = { bracket, mass: { mass: -first.least.value / gravity }, x: long(first.x) }
   return [check('drapery/rod-lifts', 'warn', at, values)]
 }
 

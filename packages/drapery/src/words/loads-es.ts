@@ -8,7 +8,6 @@ const estimate =
 export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>> = {
   'drapery/sag': one(
     'La barra cede como mucho {sag}, {when}; ahí se admiten {most}{strict, select, maker {; de los dos, es más estricta la separación máxima de su fabricante, {span}} other {}}.',
-    estimate,
   ),
   'drapery/sag.warn': one(
     'La barra cedería {sag} a {x} del borde izquierdo del marco, {when}; ahí se admiten {most}.',
@@ -36,36 +35,35 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
     'No se calcula cuánto cede una barra que dobla una esquina, ni qué cargan sus soportes.',
     'Las instrucciones de su fabricante dicen dónde se sostiene.',
   ),
-  'drapery/rod-lifts': one('La barra descansa en todos sus soportes, corridos los paños como sea.', estimate),
+  'drapery/rod-lifts': one('La barra descansa en todos sus soportes, corridos los paños como sea.'),
   'drapery/rod-lifts.warn': one(
-    'La barra se levantaría del soporte a {x} del borde izquierdo del marco, con {mass}.',
+    'La barra se levantaría {bracket, select, left {del soporte izquierdo} right {del soporte derecho} other {del apoyo a {x} del borde izquierdo del marco}}, con {mass}.',
     `Un soporte abierto no puede retenerla: fije ahí la barra con su tornillo o una presilla. ${estimate}`,
   ),
   'drapery/rod-lifts.unknown': one('Aún no se sabe si la barra descansa en todos sus soportes.'),
-  'drapery/holds': one('Se usa como mucho el {used} % de {by}, donde cuelgan {mass} de un soporte.', estimate),
+  'drapery/holds': one('Se usa como mucho el {used} % de {by}, donde cuelgan {mass} de un soporte.'),
   'drapery/holds.fail': one(
-    'El soporte a {x} del borde izquierdo del marco carga {mass}: el {used} % de {by}.',
+    '{bracket, select, left {El soporte izquierdo} right {El soporte derecho} other {El apoyo a {x} del borde izquierdo del marco}} carga {mass}: el {used} % de {by}.',
     `No taladre así. {enough, select, none {Otras fijaciones, más apoyos u otros soportes} other {Un tornillo de madera {enough} lo sostendría; también pueden más apoyos u otros soportes}}: acuérdelo con el taller. ${estimate}`,
   ),
   'drapery/holds.short': one(
-    'El tornillo {fastener} entra demasiado poco en la madera detrás del soporte a {x} del borde izquierdo del marco, que carga {mass}.',
+    'El tornillo {fastener} entra demasiado poco en la madera detrás {bracket, select, left {del soporte izquierdo} right {del soporte derecho} other {del apoyo a {x} del borde izquierdo del marco}}, que carga {mass}.',
     `Un tornillo cuenta desde seis diámetros dentro de la madera{enough, select, none {} other {; uno de {enough} lo sostendría}}. Tome uno más largo. ${estimate}`,
   ),
   'drapery/holds.unknown': one(
-    'No se sabe si el soporte a {x} del borde izquierdo del marco sostiene los {mass} que cuelgan de él: {lacks}.',
+    'No se sabe si {bracket, select, left {el soporte izquierdo} right {el soporte derecho} other {el apoyo a {x} del borde izquierdo del marco}} sostiene los {mass} que cuelgan de él: {lacks}.',
     `Solo cuenta lo que está declarado; no se supone nada. ${estimate}`,
   ),
   'drapery/supports': one(
-    '{count, plural, =0 {Los soportes solos sostienen la barra.} one {Basta la barra con su apoyo.} other {Basta la barra con sus # apoyos.}}',
-    estimate,
+    '{count, plural, =0 {Los dos soportes bastan para esta barra.} one {Los soportes y el apoyo bastan para esta barra.} other {Los soportes y los # apoyos bastan para esta barra.}}',
   ),
   'drapery/supports.warn': one(
     'Apoyada de otro modo, la barra aguanta: {ways, plural, one {hay una forma calculada} other {hay # formas calculadas}}.',
-    `Primero la de menos agujeros. Busque cada montante con un punzón antes de taladrar. ${estimate}`,
+    'Primero la de menos agujeros. Busque cada montante con un punzón antes de taladrar.',
   ),
   'drapery/supports.none': one(
     'No se halló forma de sostener esta barra ni con tres apoyos más.',
-    `Una barra más rígida, otros soportes u otras fijaciones: acuérdelo con el taller. ${estimate}`,
+    'Una barra más rígida, otros soportes u otras fijaciones: acuérdelo con el taller.',
   ),
   'drapery/supports.unknown': one('Aún no se sabe si la barra necesita más apoyos.'),
   'drapery/way-supports': one(

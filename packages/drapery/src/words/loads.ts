@@ -7,7 +7,6 @@ const estimate = 'An estimate, not an engineer’s certificate; follow local cod
 export const loadWords = {
   'drapery/sag': one(
     'The rod sags at most {sag}, {when}; {most} is allowed there{strict, select, maker {; its maker’s largest span, {span}, is the stricter of the two} other {}}.',
-    estimate,
   ),
   'drapery/sag.warn': one(
     'The rod would sag {sag} at {x} from the left edge of the casing, {when}; {most} is allowed there.',
@@ -35,36 +34,35 @@ export const loadWords = {
     'Not worked out how far a rod sags that goes around a corner, and what its brackets carry.',
     'Its maker’s instructions say where it must be held.',
   ),
-  'drapery/rod-lifts': one('The rod lies down in all its brackets, however the panels are drawn.', estimate),
+  'drapery/rod-lifts': one('The rod lies down in all its brackets, however the panels are drawn.'),
   'drapery/rod-lifts.warn': one(
-    'The rod would lift out of the bracket at {x} from the left edge of the casing, with {mass}.',
+    'The rod would lift out of {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}}, with {mass}.',
     `An open saddle cannot hold it down: fix the rod there with its screw or a clip. ${estimate}`,
   ),
   'drapery/rod-lifts.unknown': one('Not known yet whether the rod lies down in all its brackets.'),
-  'drapery/holds': one('{used} % of {by} is used at most, where {mass} hang on a bracket.', estimate),
+  'drapery/holds': one('{used} % of {by} is used at most, where {mass} hang on a bracket.'),
   'drapery/holds.fail': one(
-    'The bracket at {x} from the left edge of the casing carries {mass}: {used} % of {by}.',
+    '{bracket, select, left {The left bracket} right {The right bracket} other {The support at {x} from the left edge of the casing}} carries {mass}: {used} % of {by}.',
     `Do not drill for it so. {enough, select, none {Other fasteners, more supports or other brackets} other {A wood screw {enough} would hold; so may more supports or other brackets}}: settle it with the workroom. ${estimate}`,
   ),
   'drapery/holds.short': one(
-    'The screw {fastener} reaches too little into the wood behind the bracket at {x} from the left edge of the casing, which carries {mass}.',
+    'The screw {fastener} reaches too little into the wood behind {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}}, which carries {mass}.',
     `A screw counts from six diameters in the wood on{enough, select, none {} other {; a {enough} would hold}}. Take a longer one. ${estimate}`,
   ),
   'drapery/holds.unknown': one(
-    'Not known whether the bracket at {x} from the left edge of the casing holds the {mass} that hang on it: {lacks}.',
+    'Not known whether {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}} holds the {mass} that hang on it: {lacks}.',
     `Only what is listed counts; nothing is guessed. ${estimate}`,
   ),
   'drapery/supports': one(
-    '{count, plural, =0 {The brackets alone hold the rod.} one {The rod and its support do.} other {The rod and its # supports do.}}',
-    estimate,
+    '{count, plural, =0 {The two brackets are enough for this rod.} one {The brackets and the one support are enough for this rod.} other {The brackets and the # supports are enough for this rod.}}',
   ),
   'drapery/supports.warn': one(
     'Supported otherwise the rod holds: {ways, plural, one {one way is} other {# ways are}} worked out.',
-    `The fewest holes come first. Find each stud with an awl before anything is drilled. ${estimate}`,
+    'The fewest holes come first. Find each stud with an awl before anything is drilled.',
   ),
   'drapery/supports.none': one(
     'No way was found to support this rod with up to three more supports.',
-    `A stiffer rod, other brackets or other fasteners: settle it with the workroom. ${estimate}`,
+    'A stiffer rod, other brackets or other fasteners: settle it with the workroom.',
   ),
   'drapery/supports.unknown': one('Not known yet whether the rod wants more supports.'),
   'drapery/way-supports': one(
