@@ -15,8 +15,9 @@ async function said(from: ChildProcess, patience: number): Promise<FlipAnswer> {
   const stop = new AbortController()
   const late = setTimeout(() => stop.abort(), patience)
   try {
-    const [answer] = await Promise.race(['message', 'exit'].map((event) => once(from, event, { signal: stop.signal })))
-    return typeof answer === 'object' ? answer : { failed: `(the tests end with ${answer})` }
+    const [answer, signal] = await Promise.race(['message', 'exit'].map((event) => once(from, event, { signal: stop.signal })))
+    // A process that ends says its code, or none and the signal that ended it.
+    return answer !== null && typeof answer === 'object' ? answer : { failed: `(the tests end with ${answer ?? signal})` }
   } catch {
     return { failed: '(the tests never end)' }
   } finally {

@@ -88,6 +88,7 @@ test('the equation of the handbook is for the screws that it prints', () => {
   // between 1 and 1-1/2 in both hold numbers 5 to 12
   expect([4, 5, 12, 13].map((number) => isOfHandbook(number, 1.25 * inch))).toEqual([false, true, true, false])
   expect([isOfHandbook(14, 3.5 * inch), isOfHandbook(4, 0.4 * inch)]).toEqual([false, false])
+  expect([isOfHandbook(6, 0.5 * inch), isOfHandbook(14, 3 * inch)]).toEqual([true, true])
 })
 
 test('thicker screws are of softer steel, and other sizes have no value', () => {
