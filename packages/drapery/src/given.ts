@@ -99,8 +99,8 @@ export function kilogramsOf(weight: string | undefined): number | undefined {
   const read = weight === undefined ? undefined : readQuantity(weight, 'mass')
   return read?.ok ? read.value : undefined
 }
-/** A force as the order writes it, such as `180 N` or `40 lbf`, in newtons; undefined when there is none. */
+/** A force as the order writes it, such as `180 N` or `40 lbf`, in newtons; undefined when there is none above 0. */
 export function forceOf(force: string | undefined): number | undefined {
   const read = force === undefined ? undefined : readQuantity(force, 'force')
-  return read?.ok ? read.value : undefined
+  return read?.ok && read.value > 0 ? read.value : undefined
 }

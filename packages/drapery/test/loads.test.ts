@@ -8,7 +8,7 @@ import { traverse } from '@evenhem/plugin-traverse'
 import { describe, expect, test } from 'vitest'
 import { example } from '../../../tests/tools/examples.ts'
 import { drapery } from '../src/index.ts'
-import { screwNamed } from '../src/rules/screw.ts'
+import { screwListed, screwNamed, woodHolds } from '../src/rules/screw.ts'
 
 const planner = createPlanner([drapery, rodAndRing, traverse, returns])
 const { found } = example('will-it-hold')
@@ -134,7 +134,7 @@ describe('what is behind', () => {
       [`${over('steady')}/fasteners`, ['wall-plug']],
     ])
     // 3/4 in of wood are fewer than six diameters of a No. 10.
-    expect(checkOf(planned, 'drapery/holds')).toMatchObject({ says: 'drapery/holds.short', verdict: 'fail', stops: 'drill' })
+    expect(checkOf(planned, 'drapery/holds')).toMatchObject({ says: 'drapery/holds.thin', verdict: 'fail', stops: 'drill' })
   })
 })
 
@@ -156,7 +156,10 @@ describe('what is said', () => {
   test('a splice that cannot turn folds nothing up', () =>
     expect(verdict('folds', 'drapery/sag', [['/hardware/two-pieces/rod/splice', 'stiff']])).toBe('pass'))
   test('a rod whose thinner tube is alone sags more', () => {
-    const whole = plan('pushed', [[`${over('pushed')}/rod/thin`, undefined]])
+    const whole = plan('pushed', [
+      [`${over('pushed')}/rod/thin`, undefined],
+      ['/hardware/pushed-together/rod/inner', undefined],
+    ])
     expect(number(plan('pushed'), '#sag-left-middle')).toBeGreaterThan(number(whole, '#sag-left-middle'))
   })
   test('a rod held down does not lift', () =>
@@ -223,8 +226,10 @@ describe('where supports go', () => {
         'drapery/supports',
       ),
     ).toBeUndefined())
-  test('screws that are too short help nowhere', () =>
-    expect(checkOf(plan('short'), 'drapery/supports')).toMatchObject({ says: 'drapery/supports.none' }))
+  test('more supports make no screw longer: of screws that are too short nothing is advised', () =>
+    expect(checkOf(plan('short'), 'drapery/supports')).toBeUndefined())
+  test('where more supports do not help it is said so', () =>
+    expect(checkOf(plan('rating'), 'drapery/supports')).toMatchObject({ says: 'drapery/supports.none' }))
 })
 
 test('a double bracket carries the rod behind as well, at its own projection', () => {
@@ -296,4 +301,126 @@ test('a support that stands 1/8 in low carries less, and the outer brackets more
   expect(number(low, '#load-middle')).toBeCloseTo(number(plan('steady'), '#load-middle') - less, 5)
   expect(number(low, '#load-left')).toBeCloseTo(number(plan('steady'), '#load-left') + less / 2, 5)
   expect(checkOf(low, 'drapery/rod-lifts')?.verdict).toBe('pass')
+})
+
+describe('what nobody says is not known, and nothing is made milder by it', () => {
+  const at_ = over('steady')
+  const holds = (changes: readonly Change[]) => {
+    const own = checkOf(plan('steady', changes), 'drapery/holds')
+    return [own?.verdict, (own?.values.lacks as { code?: string } | undefined)?.code]
+  }
+  test.each<readonly [string, Change, string]>([
+    ['how far out the rod is', ['/hardware/steel-tube/bracket/projection', undefined], 'holes'],
+    ['what a support is like', ['/hardware/steel-tube/support', undefined], 'holes'],
+    ['how thick the board is', [`${at('steady')}/walls/a/buildUp/board`, undefined], 'board'],
+  ])('%s', (_, change, lacks) => expect(holds([change])).toEqual(['unknown', `drapery/lacks-${lacks}`]))
+  test('wood on the face of a wall is no stud', () =>
+    expect(
+      holds([
+        [`${at('steady')}/walls/a/buildUp/surface`, 'wood'],
+        [`${at('steady')}/walls/a/buildUp/board`, undefined],
+      ]),
+    ).toEqual(['unknown', 'drapery/lacks-board']))
+  test('a listing of a hollow wall names its board, or is not used', () => {
+    const board: Change = ['/fasteners/board-anchor/listing/board', undefined]
+    expect(checkOf(plan('hollow', [board]), 'drapery/holds')?.values.lacks).toEqual({ code: 'drapery/lacks-board' })
+  })
+  test.each([
+    ['no inner tube', [['/hardware/pushed-together/rod/inner', undefined]]],
+    ['no place', [[`${over('pushed')}/rod/thin`, undefined]]],
+    ['a place the wrong way round', [[`${over('pushed')}/rod/thin`, { from: 54 * inch, to: 12 * inch }]]],
+    ['a place beyond the rod', [[`${over('pushed')}/rod/thin`, { from: 80 * inch, to: 90 * inch }]]],
+    ['a wall that fills it', [['/hardware/pushed-together/rod/inner/wall', 0.5 * inch]]],
+  ] as const)('a rod that is pushed together, with %s', (_, changes) => {
+    const own = checkOf(plan('pushed', changes as readonly Change[]), 'drapery/sag')
+    expect([own?.verdict, own?.says]).toEqual(['unknown', 'drapery/sag.stiffness'])
+  })
+  test.each([
+    [
+      'at one place',
+      [
+        { id: 'a', x: 24 * inch },
+        { id: 'b', x: 24 * inch },
+      ],
+    ],
+    ['at an end bracket', [{ id: 'a', x: 55 * inch }]],
+    ['beyond the rod', [{ id: 'a', x: -20 * inch }]],
+  ])('supports %s', (_, supports) =>
+    expect(checkOf(plan('steady', [[`${at_}/rod/supports`, supports]]), 'drapery/sag')?.says).toBe('drapery/sag.places'),
+  )
+  test.each([
+    ['a rating of nothing', [['/hardware/steel-tube/bracket/rated', '0 lb']], 'steady'],
+    ['a listing of nothing', [['/fasteners/board-anchor/listing/pull', '0 lbf']], 'hollow'],
+    ['a plate of no thickness', [['/hardware/steel-tube/bracket/thickness', 0]], 'steady'],
+    ['a tube of no size', [['/hardware/steel-tube/rod/section', { shape: 'round', height: 0 }]], 'steady'],
+    [
+      'a splice said twice',
+      [
+        [
+          `${over('pushed')}/rod/splices`,
+          [
+            { id: 'a', fromLeft: 32 * inch },
+            { id: 'b', fromLeft: 32 * inch },
+          ],
+        ],
+      ],
+      'pushed',
+    ],
+    ['a support named as a bracket', [[`${over('steady')}/rod/supports`, [{ id: 'left', x: 24 * inch }]]], 'steady'],
+  ] as const)('%s costs no rule', (_, changes, window) =>
+    expect(plan(window, changes as unknown as readonly Change[]).faults).toEqual([]),
+  )
+  test('a panel that covers nothing still weighs', () => {
+    const planned = plan('steady', [[`${over('steady')}/found/stacks`, { left: 0 }]])
+    const all = ['left', 'middle', 'right'].map((name) => number(planned, `#load-${name}`))
+    expect(all.reduce((sum, each) => sum + each, 0)).toBeGreaterThan(number(planned, 'left#load') * 2 * 9.8)
+  })
+  test('a rod on two brackets that tips out of one is named', () => {
+    const changes: readonly Change[] = [
+      ['/hardware/slim-open/ring/room', 16 * inch],
+      ['/hardware/slim-open/bracket/holdsDown', false],
+      ...['left', 'right'].map(
+        (panel): Change => [`${over('studs')}/panels/${panel}/weight`, panel === 'left' ? '40 kg' : '0.1 kg'],
+      ),
+    ]
+    expect(checkOf(plan('studs', changes), 'drapery/rod-lifts')?.verdict).toBe('warn')
+  })
+})
+
+test('a support that is added on site is marked, drilled and counted as one of the order', () => {
+  const added: Change = [`${over('studs')}/found/supports`, { s1: { x: 23 * inch } }]
+  const steps = plan('studs', [added]).steps.map(({ id }) => id)
+  expect(steps).toContain('mark-support-s1')
+  expect(plan('studs').steps.map(({ id }) => id)).not.toContain('mark-support-s1')
+})
+
+test('what the drill met decides how many holes are drilled', () => {
+  const drilled = (changes: readonly Change[]) => plan('steady', changes).steps.find(({ id }) => id === 'drill')?.code
+  expect(drilled([])).toBe('drapery/drill-wood')
+  expect(drilled([[`${over('steady')}/found/brackets`, { left: { behind: 'hollow' } }]])).toBe('drapery/drill-other')
+  expect(drilled([[`${over('steady')}/panels/left/weight`, '11 kg']])).toBe('drapery/drill-all')
+})
+
+describe('lag screws', () => {
+  const lag = (diameter: number, length: number) =>
+    screwListed({
+      id: 'lag',
+      name: 'Lag',
+      into: 'wood',
+      as: 'lag screw',
+      diameter: (diameter * inch) as never,
+      length: (length * inch) as never,
+    })
+  const layers = { plate: 0.125 * 0.0254, board: 0.5 * 0.0254, wood: Number.POSITIVE_INFINITY, gravity: 0.36 }
+  test('hold by their thread without the tip', () => {
+    const screw = lag(0.25, 3)
+    const holds = screw && woodHolds(screw, layers)
+    // 1800 × 0.36^1.5 × 0.25^0.75 lb/in (NDS 2018, Eq. 12.2-1), 0.9 of it for a load that stays, over 1 1/2 + 1/2 − 5/32 in.
+    const pull = 1800 * 0.36 ** 1.5 * 0.25 ** 0.75 * 0.9 * (2 - 5 / 32) * 4.4482216152605
+    expect(holds).toMatchObject({ ok: true, pull: expect.closeTo(pull, 6) })
+  })
+  test('whose root is printed nowhere hold nothing here', () => {
+    const screw = lag(0.375, 3)
+    expect(screw && woodHolds(screw, layers)).toEqual({ ok: false, why: 'size' })
+  })
 })

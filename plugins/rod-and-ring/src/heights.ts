@@ -7,6 +7,7 @@ import {
   member,
   projectionFrom,
   standsOut,
+  supportsOf,
   topOfSupport,
   windowOf,
 } from '@evenhem/drapery'
@@ -91,7 +92,7 @@ export const supportTops = rule({
   needs: { topOfRod },
   gives: { supportPlate, reckonings },
 }).run(({ it, hardware, hardwareAt, at }, facts) => {
-  if (!it.rod?.supports?.length) return {}
+  if (supportsOf(it, at).length === 0) return {}
   return filled({ offset: member(hardwareAt, ['support', 'top'], hardware.support?.top) }, ({ offset }) => {
     const top = topOfSupport(at, facts.topOfRod, offset)
     return { supportPlate: top, reckonings: [top] }

@@ -161,7 +161,10 @@ export const whereSupports = rule({
 }).run(({ it, hardware }, { stand: { left, right }, coverage: covered, hookMap: map }) => {
   const blocks = it.draw === 'stationary' ? 'nothing' : (hardware.support?.blocks ?? 'nothing')
   const travels = blocks === 'nothing' ? [] : travelOf(blocks, map.places, covered)
-  return { supportPlaces: freeOf(left.value, right.value, travels) }
+  const free = freeOf(left.value, right.value, travels)
+  const { meets } = covered
+  // Where a pair meets nothing travels past.
+  return { supportPlaces: meets && travels.length > 0 ? [...free, { from: meets.value, to: meets.value }] : free }
 })
 /** What is left of a stretch between travels. */
 function freeOf(from: Length, to: Length, travels: readonly Travel[]) {

@@ -8,6 +8,7 @@ import {
   perhaps,
   projectionFrom,
   standsOut,
+  supportsOf,
   topOfSupport,
   windowOf,
 } from '@evenhem/drapery'
@@ -113,7 +114,7 @@ export const topsOfPlates = rule({
 }).run(({ hardware, hardwareAt, it, at }, facts) => {
   if (it.mount === 'ceiling') return {}
   const own = member(hardwareAt, ['bracket', 'top'], hardware.bracket.top)
-  const others = it.rod?.supports?.length ? { support: member(hardwareAt, ['support', 'top'], hardware.support?.top) } : {}
+  const others = supportsOf(it, at).length > 0 ? { support: member(hardwareAt, ['support', 'top'], hardware.support?.top) } : {}
   return filled<{ bracket: typeof own; support?: typeof own }, object>({ bracket: own, ...others }, (offsets) => {
     const bracket = topOfPlate(at, facts.topOfRod, offsets.bracket as Known<Length>)
     const support = offsets.support && topOfSupport(at, facts.topOfRod, offsets.support as Known<Length>)

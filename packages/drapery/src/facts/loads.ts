@@ -44,6 +44,7 @@ export const rodBody = one<RodBody, 'treatment'>(
 /** What a bracket or a support is held by. `down`: from the top of its plate; on a ceiling there are holes only. */
 export interface Fixing {
   readonly part: 'bracket' | 'support'
+  readonly on: 'wall' | 'ceiling'
   /** From what it is screwed to, to the middle of what hangs on it; left out on a ceiling. */
   readonly projection?: Known<Length> | undefined
   readonly height?: Known<Length> | undefined
@@ -65,6 +66,7 @@ export const fixings = one<readonly Fixing[], 'treatment'>(
     object(
       {
         part: { enum: ['bracket', 'support'] },
+        on: { enum: ['wall', 'ceiling'] },
         projection: known,
         height: known,
         thickness: known,
@@ -74,7 +76,7 @@ export const fixings = one<readonly Fixing[], 'treatment'>(
         screw: text,
         inner: known,
       },
-      ['part', 'holes', 'holdsDown'],
+      ['part', 'on', 'holes', 'holdsDown'],
     ),
   ),
 )
@@ -99,6 +101,7 @@ export const panelLoads = one<readonly { readonly panel: string; readonly weight
 export interface CarriedLoad {
   /** `left`, `right` or the id of a support. */
   readonly bracket: string
+  readonly part: 'bracket' | 'support'
   readonly x: LengthReckoning
   /** N. */
   readonly most: Reckoning
@@ -130,26 +133,33 @@ export const rodLoads = one<RodLoads, 'treatment'>(
   'drapery/rod-loads@1',
   'treatment',
   object({
-    carried: array(object({ bracket: text, x: reckoning, most: reckoning, least: reckoning, when: text })),
+    carried: array(
+      object({
+        bracket: text,
+        part: { enum: ['bracket', 'support'] },
+        x: reckoning,
+        most: reckoning,
+        least: reckoning,
+        when: text,
+      }),
+    ),
     sags: array(object({ from: text, to: text, x: reckoning, sag: reckoning, most: reckoning, when: text })),
     line: array(object({ x: length, down: length })),
     assumes: array(text),
   }),
 )
 
-/** The rods of a window, with the treatment in whose brackets each lies. */
-export const rodsHere = one<
-  readonly { readonly treatment: string; readonly host?: string | undefined; readonly carried: readonly CarriedLoad[] }[],
-  'window'
->(
+/** The rods of a window, for one that lies in the double brackets of another. */
+export const rodsHere = one<readonly { readonly treatment: string; readonly carried: readonly CarriedLoad[] }[], 'window'>(
   'drapery/rods-here@1',
   'window',
-  array(object({ treatment: text, host: text, carried: array({ type: 'object' }) }, ['treatment', 'carried'])),
+  array(object({ treatment: text, carried: array({ type: 'object' }) })),
 )
 
 /** What the fasteners of one bracket must hold, and what they can. */
 export interface Held {
   readonly bracket: string
+  readonly part: 'bracket' | 'support'
   readonly x: LengthReckoning
   /** All that hangs on it, N. */
   readonly load: Reckoning
@@ -160,6 +170,8 @@ export interface Held {
   readonly behind: string
   /** The name of what it is fixed with. */
   readonly fastener?: string | undefined
+  /** It stands on a casing or a crown, whose wood is all there is. */
+  readonly isThin?: true | undefined
   /** A usual wood screw that would hold it, where its own does not. */
   readonly enough?: string | undefined
   /** Which part of what its fasteners hold is used, and of what its maker allows; left out while not known. */
@@ -177,6 +189,8 @@ export const held = one<readonly Held[], 'treatment'>(
     object(
       {
         bracket: text,
+        part: { enum: ['bracket', 'support'] },
+        isThin: { const: true },
         x: reckoning,
         load: reckoning,
         pull: reckoning,
@@ -189,7 +203,7 @@ export const held = one<readonly Held[], 'treatment'>(
         byOne: reckoning,
         lacks: text,
       },
-      ['bracket', 'x', 'load', 'behind'],
+      ['bracket', 'part', 'x', 'load', 'behind'],
     ),
   ),
 )

@@ -1,5 +1,5 @@
 import { below, type Place, type Treatment } from '@evenhem/job'
-import { type Known, type Length, metre, number, plus, type Reckoning, readQuantity, twelveDigits } from '@evenhem/length'
+import { inch, type Known, type Length, metre, number, plus, type Reckoning, readQuantity, twelveDigits } from '@evenhem/length'
 import {
   clearWoods,
   creepFactors,
@@ -37,6 +37,7 @@ export interface RodSaid {
 const metres = (length: number): number => length / metre
 /** A section in metres; undefined where its sizes make none. */
 function sectionOf({ shape, height, width, wall }: SectionSaid): Section | undefined {
+  if (Math.min(height, width ?? height, wall ?? height) <= 0) return undefined
   const [high, wide] = [metres(height), metres(width ?? height)]
   if (wall === undefined)
     return shape === 'round' ? solidRound(high) : shape === 'square' ? solidSquare(high) : rectangle(wide, high)
@@ -90,17 +91,22 @@ export function rodBodyOf(
   const section = said.section && sectionOf(said.section)
   const each = eachMetre(said.weight, section, stuff)
   const weight = each === undefined ? undefined : rodWeight(at, each, long)
-  const stiffness = stuff && section ? stiffnessOf(said, section, stuff.elasticity, rod, it) : []
+  const whole = (rod.right.value - rod.left.value) as Length
+  const ei = stuff && section ? stiffnessOf(said, section, stuff.elasticity, rod.left.value, whole, it) : undefined
   const [ofBearer, ofFinial] = [kilogramsOf(bearer), kilogramsOf(finial?.weight)]
   const at_ = (name: string) => below(hardwareAt, 'rod', name)
   const rodBody: RodBody = {
-    stiffness,
+    stiffness: ei ?? [],
     ...(weight ? { weight } : {}),
     creep: stuff?.creep ?? 1,
     turns: said.splice !== 'stiff',
     ...(ofBearer === undefined ? {} : { bearer: number(ofBearer) }),
     ...(ofFinial === undefined ? {} : { finial: number(ofFinial) }),
-    lacks: [...(stuff ? [] : [at_('material')]), ...(section ? [] : [at_('section')])],
+    lacks: [
+      ...(stuff ? [] : [at_('material')]),
+      ...(section ? [] : [at_('section')]),
+      ...(stuff && section && !ei ? [below(at, 'rod', 'thin')] : []),
+    ],
     assumes: [
       ...(stuff?.assumes ?? []),
       ...(ofBearer === undefined ? ['drapery/assume-bearers'] : []),
@@ -124,20 +130,25 @@ const rodWeight = (at: Place, each: number, long: Known<Length> | Reckoning): Re
   terms: [plus('drapery/rod-whole', long), plus('drapery/kilograms-a-metre', number(each))],
   source: 'drapery/weight-of-rod',
 })
-/** E·I along the rod: thinner where its inner tube is alone. */
+/** E·I along the rod: thinner where its inner tube is alone. Undefined for a rod that is pushed together while it is not said how thin it is, or where. */
 function stiffnessOf(
   { inner }: RodSaid,
   section: Section,
   elasticity: number,
-  { left }: Rod,
+  left: Length,
+  whole: Length,
   { rod }: Treatment,
-): RodBody['stiffness'] {
-  const whole = { from: left.value, ei: twelveDigits(elasticity * section.inertia) }
-  const [thin, thinner] = [rod?.thin, inner && sectionOf(inner)]
-  if (!thin || !thinner) return [whole]
-  const at = (length: Length) => (left.value + length) as Length
-  return [whole, { from: at(thin.from), ei: twelveDigits(elasticity * thinner.inertia) }, { from: at(thin.to), ei: whole.ei }]
+): RodBody['stiffness'] | undefined {
+  const thick = { from: left, ei: twelveDigits(elasticity * section.inertia) }
+  const thin = rod?.thin
+  if (!thin && !inner) return [thick]
+  const thinner = inner && sectionOf(inner)
+  if (!thin || !thinner || thin.from < 0 || thin.from >= thin.to || thin.to > whole + slack) return undefined
+  const at = (length: Length) => (left + length) as Length
+  return [thick, { from: at(thin.from), ei: twelveDigits(elasticity * thinner.inertia) }, { from: at(thin.to), ei: thick.ei }]
 }
+/** A length as somebody measures it may be a little more than what is worked out. */
+const slack = 2 * inch
 
 interface PlateSaid extends PlateSizes {
   readonly thickness?: Length
@@ -165,7 +176,7 @@ export function fixingsOf(it: Treatment, at: Place, hardware: FixedBy, hardwareA
 }
 const rating = (rated: string | undefined) => {
   const kilograms = kilogramsOf(rated)
-  return kilograms === undefined ? {} : { rated: number(kilograms) }
+  return kilograms === undefined || kilograms <= 0 ? {} : { rated: number(kilograms) }
 }
 function fixingOf(
   part: Fixing['part'],
@@ -179,7 +190,7 @@ function fixingOf(
     perhaps(member(place, ['thickness'], said.thickness)),
   ]
   return {
-    part,
+    ...{ part, on: 'wall' as const },
     ...(projection ? { projection } : {}),
     ...(height ? { height } : {}),
     ...(thickness ? { thickness } : {}),
@@ -193,7 +204,7 @@ function fixingOf(
 const ceilingFixings = ({ ceiling }: FixedBy): readonly Fixing[] =>
   ceiling
     ? (['bracket', 'support'] as const).map((part) => ({
-        part,
+        ...{ part, on: 'ceiling' as const },
         holes: (ceiling.holes ?? []).map(() => number(0) as Known<Length>),
         ...rating(ceiling.rated),
         holdsDown: true,

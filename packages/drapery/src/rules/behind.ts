@@ -13,8 +13,8 @@ export interface Ground {
   readonly wood: number
   readonly gravity: number
 }
-/** Half of a stud, which is 1 1/2 in wide, less a screw's keep from its edge: from memory. */
-const stud = (5 / 8) * inch
+/** Half of a stud, which is 1 1/2 in wide, less 1/4 in that a screw keeps from its edge: from memory. */
+const stud = inch / 2
 const isOnStud = ({ studs = [] }: Wall, x: Length): boolean => studs.some((each) => Math.abs(each.x - x) <= stud)
 
 /** What is behind a bracket: as the drill met it, else the casing or the crown itself, a stud that is known there, or what the order says of the wall. */
@@ -32,12 +32,12 @@ export function groundUnder(it: Treatment, window: Window, windowAt: Place, brac
 
 /** A plate that nobody measured: 1/8 in (from memory, no source). */
 const plateUnsaid = inch / 8
+/** How thick a plate is, m. */
+export const plateOf = (thickness: Known<Length> | undefined): number =>
+  (thickness && thickness.value > 0 ? thickness.value : plateUnsaid) / metre
 /** What a screw goes through on its way. A board that nobody measured: not known, and so undefined. */
-export function layersOf(
-  { board, wood, gravity }: Ground,
-  thickness: Known<Length> | undefined,
-  onWood: boolean,
-): Layers | undefined {
-  if (board === undefined && !onWood) return undefined
-  return { plate: (thickness?.value ?? plateUnsaid) / metre, board: (board ?? 0) / metre, wood, gravity }
+export function layersOf({ board, wood, gravity }: Ground, thickness: Known<Length> | undefined): Layers | undefined {
+  // On a casing or a crown no board lies between.
+  if (board === undefined && !Number.isFinite(wood)) return undefined
+  return { plate: plateOf(thickness), board: (board ?? 0) / metre, wood, gravity }
 }

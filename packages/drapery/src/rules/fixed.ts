@@ -2,8 +2,8 @@ import type { Fastener, Place, Treatment, Window } from '@evenhem/job'
 import { type Length, metre } from '@evenhem/length'
 import { ceilingPull, type Forces, pullOf, unknownGravity } from '@evenhem/mechanics'
 import type { Fixing } from '../facts/index.ts'
-import { wallUnder, windowOf } from '../given.ts'
-import { type Ground, groundUnder, layersOf } from './behind.ts'
+import { windowOf } from '../given.ts'
+import { type Ground, groundUnder, layersOf, plateOf } from './behind.ts'
 import { gravity } from './rod-beam.ts'
 import { enoughFor, screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
 
@@ -14,44 +14,47 @@ export interface Hangs {
 }
 const metres = (length: number): number => length / metre
 
-/** What the most loaded screw is pulled and sheared with, by the holes of its plate or by the uppermost alone; undefined while they are not known. */
-export function forcesOf(parts: readonly Hangs[], { projection, height, holes }: Fixing, onlyTop: boolean): Forces | undefined {
+/** What the most loaded screw is pulled and sheared with, by the holes of its plate; undefined while they are not known, or how far out the rod is. */
+export function forcesOf(parts: readonly Hangs[], { on, projection, height, holes }: Fixing): Forces | undefined {
   const load = parts.reduce((sum, { force }) => sum + force, 0)
-  const used = onlyTop ? [...holes].sort((a, b) => a.value - b.value).slice(0, 1) : holes
-  if (used.length === 0) return undefined
-  if (!projection) return { pull: ceilingPull(load, used.length), shear: 0 }
-  if (!height || used.some(({ value }) => value >= height.value)) return undefined
-  const above = used.map(({ value }) => metres(height.value - value))
+  if (holes.length === 0) return undefined
+  if (on === 'ceiling') return { pull: ceilingPull(load, holes.length), shear: 0 }
+  if (!projection || projection.value <= 0 || !height || holes.some(({ value }) => value >= height.value)) return undefined
+  const above = holes.map(({ value }) => metres(height.value - value))
   const each = parts.map(({ force, projection: out }) => pullOf({ load: force, projection: out, holes: above }))
-  return { pull: each.reduce((sum, { pull }) => sum + pull, 0), shear: load / used.length }
+  return { pull: each.reduce((sum, { pull }) => sum + pull, 0), shear: load / holes.length }
 }
-/** What a bracket is fixed with: the first of the treatment's fasteners that fits what is behind it, else in wood the screw that its maker asks for. */
+/** The same while the uppermost screw is alone: it takes all of the shear, and is pulled no less than beside the others. */
+export function alone(parts: readonly Hangs[], fixing: Fixing): Forces | undefined {
+  const top = [...fixing.holes].sort((a, b) => a.value - b.value).slice(0, 1)
+  const [one, all] = [forcesOf(parts, { ...fixing, holes: top }), forcesOf(parts, fixing)]
+  return one && all && { pull: Math.max(one.pull, all.pull), shear: one.shear }
+}
+
+/** What a bracket is fixed with. */
 export interface Fixed {
   readonly name: string
   readonly use: (forces: Forces) => Used
   /** A usual screw that would hold as much, in wood. */
   readonly enough?: (forces: Forces) => string | undefined
 }
-function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[], onWood: boolean): Fixed | Used {
+/** The first of the treatment's fasteners that fits what is behind, else in wood the screw that the maker asks for. */
+function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[]): Fixed | Used {
   if (ground.behind === 'unknown') return { ok: false, why: 'wall' }
   const mine = all.filter(({ id }) => it.fasteners?.includes(id) ?? true)
   const own = mine.find(({ into }) => into === ground.behind)
-  const screw =
-    ground.behind !== 'wood'
-      ? undefined
-      : own
-        ? screwListed(own)
-        : fixing.screw === undefined
-          ? undefined
-          : screwNamed(fixing.screw)
-  if (screw) {
-    const layers = layersOf(ground, fixing.thickness, onWood)
-    if (!layers) return { ok: false, why: 'board' }
-    const { name } = screw
-    return { name, use: (forces) => usedInWood(forces, screw, layers), enough: (forces) => enoughFor(forces, layers, name) }
-  }
-  if (!own) return { ok: false, why: 'no-fastener' }
-  return { name: own.name, use: (forces) => usedByListing(forces, own, ground.board) }
+  if (own && (own.as === 'listed' || ground.behind !== 'wood'))
+    return { name: own.name, use: (forces) => usedByListing(forces, own, ground.board, plateOf(fixing.thickness)) }
+  return ground.behind === 'wood' ? inWood(ground, fixing, own) : { ok: false, why: 'no-fastener' }
+}
+function inWood(ground: Ground, fixing: Fixing, own: Fastener | undefined): Fixed | Used {
+  const makers = fixing.screw === undefined ? undefined : screwNamed(fixing.screw)
+  const screw = own ? screwListed(own) : makers
+  if (!screw) return { ok: false, why: own ? 'size' : 'no-fastener' }
+  const layers = layersOf(ground, fixing.thickness)
+  if (!layers) return { ok: false, why: 'board' }
+  const { name } = screw
+  return { name, use: (forces) => usedInWood(forces, screw, layers), enough: (forces) => enoughFor(forces, layers, name) }
 }
 
 export interface Around {
@@ -70,19 +73,17 @@ const aboveOf = ({ aboveCeiling = 'unknown' }: Window): Ground => ({
 /** What is under a bracket, and what it is fixed with there. */
 export function fixedAt({ it, at, window, all }: Around, fixing: Fixing, bracket: string, x: Length) {
   const ground = it.mount === 'ceiling' ? aboveOf(window) : groundUnder(it, window, windowOf(at), bracket, x)
-  const onWood = Number.isFinite(ground.wood) || wallUnder(window, windowOf(at), x).wall.buildUp?.surface === 'wood'
-  return { ground, fixed: fixedWith(it, ground, fixing, all, onWood) }
+  return { ground, fixed: fixedWith(it, ground, fixing, all) }
 }
 
 /** Which part of what a bracket holds is used by a load, N: by its fasteners and by its maker's rating, whichever is more; undefined while neither is known, endless for a screw that is too short. */
 export function shareHeld(around: Around, fixing: Fixing, bracket: string, x: Length, load: number): number | undefined {
   const force = Math.max(0, load)
   const { fixed } = fixedAt(around, fixing, bracket, x)
-  const forces = forcesOf([{ force, projection: metres(fixing.projection?.value ?? 0) }], fixing, false)
+  const forces = forcesOf([{ force, projection: metres(fixing.projection?.value ?? 0) }], fixing)
   const used = forces && 'use' in fixed ? fixed.use(forces) : undefined
   if (used && !used.ok && used.why === 'penetration') return Number.POSITIVE_INFINITY
-  const all = [used?.ok ? used.value : undefined, fixing.rated && force / (gravity * fixing.rated.value)].filter(
-    (each) => each !== undefined,
-  )
-  return all.length === 0 ? undefined : Math.max(...all)
+  const all = [used?.ok ? used.value : undefined, fixing.rated && force / (gravity * fixing.rated.value)]
+  const known = all.filter((each) => each !== undefined)
+  return known.length === 0 ? undefined : Math.max(...known)
 }

@@ -2,7 +2,7 @@ import { rule, type Step, steps } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
 import { held, holes, hookMap, overlap, reach, rod } from '../facts/index.ts'
 import { filled, magnitude, member, windowOf } from '../given.ts'
-import { brackets, holdsByOneScrew } from './brackets.ts'
+import { brackets, drilling } from './brackets.ts'
 import { shownCaptures } from './hand-over.ts'
 import { hemCaptures, hooksSaid } from './true-up-steps.ts'
 
@@ -19,7 +19,7 @@ export const hanging = rule({
   gives: { steps },
 }).run(({ it, at, window, job }, facts) =>
   filled({ clearance: member(at, ['clearance'], it.clearance) }, ({ clearance }) => {
-    const oneScrew = holdsByOneScrew(it, brackets(facts.holes), window, windowOf(at), facts.held)
+    const oneScrew = drilling(it, brackets(facts.holes), window, windowOf(at), facts.held) === 'wood'
     const draw = it.draw === 'pair' || it.draw === 'stationary' ? it.draw : 'one'
     const trial: Step = {
       id: 'trial',

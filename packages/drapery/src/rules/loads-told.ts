@@ -1,30 +1,29 @@
 import { rule } from '@evenhem/plugin'
 import { type BracketTold, type CarriedLoad, type Fixing, fixings, type Held, held, loadsTold, rodLoads } from '../facts/index.ts'
-import { strictest } from './held.ts'
-import { partOf } from './rod-beam.ts'
+import { strictest, tooShort } from './held-check.ts'
 import { worstSag } from './rod-loads.ts'
 
 /** How a bracket is called. */
-function nameOf(bracket: string, carried: readonly CarriedLoad[]): string {
-  if (partOf(bracket) === 'bracket') return `drapery/bracket-${bracket}`
-  const ids = carried.map((each) => each.bracket).filter((each) => partOf(each) === 'support')
+function nameOf({ bracket, part }: CarriedLoad, carried: readonly CarriedLoad[]): string {
+  if (part === 'bracket') return `drapery/bracket-${bracket}`
+  const ids = carried.filter((each) => each.part === 'support').map((each) => each.bracket)
   return ids.length === 1 ? 'drapery/support' : `drapery/support-${Math.min(ids.indexOf(bracket) + 1, 9)}`
 }
 /** Whether a bracket holds what hangs on it, by what is known; one in another treatment's double brackets is told of there. */
 function foundAt(own: Held | undefined, lifts: boolean): BracketTold['found'] {
   const share = own && strictest(own)?.share
-  if (own?.lacks === 'drapery/lacks-penetration' || (share ?? 0) > 1) return 'over'
+  if (own?.lacks === tooShort || (share ?? 0) > 1) return 'over'
   if (lifts) return 'lifts'
-  return own?.used === undefined ? 'not-known' : 'holds'
+  return own?.used === undefined || own.lacks !== undefined ? 'not-known' : 'holds'
 }
 
 function told(one: CarriedLoad, carried: readonly CarriedLoad[], all: readonly Held[], open: readonly Fixing[]): BracketTold {
-  const { bracket, x, most, least } = one
+  const { bracket, part, x, most, least } = one
   const own = all.find((each) => each.bracket === bracket)
-  const holdsDown = open.find(({ part }) => part === partOf(bracket))?.holdsDown ?? false
-  const lifts = carried.length > 2 && least.value < -0.5 && !holdsDown
+  const holdsDown = open.find((each) => each.part === part)?.holdsDown ?? false
+  const lifts = least.value < -0.5 && !holdsDown
   return {
-    ...{ bracket, name: nameOf(bracket, carried), x, load: own?.load ?? most, found: foundAt(own, lifts) },
+    ...{ bracket, name: nameOf(one, carried), x, load: own?.load ?? most, found: foundAt(own, lifts) },
     ...(own ? { behind: `drapery/behind-${own.behind}` } : {}),
     ...(own?.fastener === undefined ? {} : { fastener: own.fastener }),
     ...(own?.used ? { used: own.used } : {}),
@@ -34,6 +33,9 @@ function told(one: CarriedLoad, carried: readonly CarriedLoad[], all: readonly H
   }
 }
 
+/** What is taken for granted of every rod, and of what holds it. */
+const always = ['drapery/assume-all', 'drapery/assume-even', 'drapery/assume-line', 'drapery/assume-not']
+const ofScrews = ['drapery/assume-screws', 'drapery/assume-ground']
 /** Loads as sheet, report and command line tell them: bracket by bracket, the largest sag, and what was taken for granted. */
 export const loadsToldRule = rule({
   id: 'loads-told',
@@ -46,7 +48,7 @@ export const loadsToldRule = rule({
     loadsTold: {
       brackets: carried.map((each) => told(each, carried, all, open)),
       ...(worst ? { sag: { sag: worst.sag, most: worst.most, when: worst.when } } : {}),
-      assumes: [...assumes, 'drapery/assume-all', ...(all.length > 0 ? ['drapery/assume-screws'] : [])],
+      assumes: [...assumes, ...always, ...(all.length > 0 ? ofScrews : [])],
     },
   }
 })

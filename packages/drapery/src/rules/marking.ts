@@ -4,7 +4,7 @@ import { type Capture, rule, type Step, steps } from '@evenhem/plugin'
 import { ruleOf } from '../defaults.ts'
 import { ceiling, floor, frame, type HangLine, type Hole, hangLine, held, holes, hungLine, topOfRod } from '../facts/index.ts'
 import { long, windowOf } from '../given.ts'
-import { brackets, holdsByOneScrew } from './brackets.ts'
+import { brackets, drilling } from './brackets.ts'
 import { drillCaptures, inMarkingOrder, markCaptures } from './transfer-captures.ts'
 
 const code = (name: string) => ({ code: `drapery/${name}` })
@@ -53,12 +53,7 @@ export const marking = rule({
   const [setting, levelling] = [setUp(facts.topOfRod, facts.hangLine, ruleOf(job, 'ladderHeight')), checkLevel(all, job)]
   const captures = drillCaptures(at, all, job, facts.hungLine)
   return {
-    steps: [
-      setting,
-      ...all.map(mark),
-      levelling,
-      drill(holdsByOneScrew(it, all, window, windowOf(at), facts.held), job, captures),
-    ],
+    steps: [setting, ...all.map(mark), levelling, drill(drilling(it, all, window, windowOf(at), facts.held), job, captures)],
   }
 })
 
@@ -73,10 +68,10 @@ const checkLevel = (all: readonly (readonly Hole[])[], job: JobHead): Step => ({
   tools: ['drapery/level', 'drapery/tape'],
 })
 
-const drill = (oneScrew: boolean, job: JobHead, captures: readonly Capture[]): Step => ({
+const drill = (how: ReturnType<typeof drilling>, job: JobHead, captures: readonly Capture[]): Step => ({
   id: 'drill',
   stage: 'drill',
-  code: oneScrew ? 'drapery/drill-wood' : 'drapery/drill-other',
+  code: `drapery/drill-${how}`,
   cautions: ['drapery/caution-drill', isOldPaint(job.site?.yearBuilt) ? 'drapery/caution-lead' : 'drapery/caution-dust', ladder],
   tools: ['drapery/drill-tool', 'drapery/goggles'],
   captures,

@@ -1,5 +1,5 @@
 import { below, type Place, type Treatment } from '@evenhem/job'
-import { type Length, type LengthReckoning, metre, type Reckoning } from '@evenhem/length'
+import { type Length, type LengthReckoning, metre, millimetre, type Reckoning } from '@evenhem/length'
 import { type Beam, type Drawn, type Hanging, type Hung, hung, type Loads } from '@evenhem/mechanics'
 import { spliceAt } from '../arithmetic/index.ts'
 import type { Coverage, HookMap, HungLine, Reach, Rod, RodBody } from '../facts/index.ts'
@@ -20,16 +20,26 @@ export interface Under {
   readonly reach: Reach
   readonly hungLine?: HungLine | undefined
 }
-/** The places where a rod is held, from left to right, by the names of its brackets. */
-export const heldAt = (
-  it: Treatment,
-  at: Place,
-  { held }: Rod,
-): readonly { readonly id: string; readonly x: LengthReckoning }[] => {
-  const ids = ['left', ...supportsOf(it, at).map(({ id }) => id), 'right']
-  return held.map((x, i) => ({ id: ids[i] ?? 'right', x }))
+/** A bracket or support: `left`, `right` or the id of a support. */
+export interface HeldPlace {
+  readonly id: string
+  readonly part: 'bracket' | 'support'
+  readonly x: LengthReckoning
 }
-
+/** The places where a rod is held, from left to right. A support that is named as an end bracket gets a name of its own. */
+export const heldAt = (it: Treatment, at: Place, { held }: Rod): readonly HeldPlace[] => {
+  const own = supportsOf(it, at).map(({ id }) => (id === 'left' || id === 'right' ? `support-${id}` : id))
+  const ids = ['left', ...own, 'right']
+  return held.map((x, i) => ({ id: ids[i] ?? 'right', part: i === 0 || i === held.length - 1 ? 'bracket' : 'support', x }))
+}
+/** Nearer than this two supports are one: 1 cm. */
+const apart = 10 * millimetre
+/** Whether each place is clear of the one before and all are on the rod. */
+export const areInOrder = (held: readonly HeldPlace[], { left, right }: Rod): boolean =>
+  held.every(({ x }, i) => {
+    const before = held[i - 1]
+    return x.value >= left.value && x.value <= right.value && (!before || x.value - before.x.value >= apart)
+  })
 /** A bracket or support by its name, and where it stands. */
 interface Standing {
   readonly id: string
@@ -58,7 +68,7 @@ export function beamOf(
     to,
     stiffness: isKnown ? rodBody.stiffness.map((each) => ({ from: metres(each.from), ei: each.ei })) : [{ from, ei: 1 }],
     supports: held.map(({ id, x }) => ({ at: metres(x.value), down: isKnown ? line(metres(x.value)) - moved(id) : 0 })),
-    splices: splices.sort((a, b) => a - b),
+    splices: [...new Set(splices)].sort((a, b) => a - b),
   }
 }
 /** The straight line through the outer two of points. */
@@ -107,7 +117,3 @@ export const drawnAs = (drawn: Drawn): string =>
     : drawn.every((each) => each === 0)
       ? 'drapery/when-stacked'
       : 'drapery/when-between'
-
-/** Which sort of bracket one is, by its name. */
-export const partOf = (bracket: string): 'bracket' | 'support' =>
-  bracket === 'left' || bracket === 'right' ? 'bracket' : 'support'

@@ -22,7 +22,7 @@ import {
   rodsHere,
 } from '../facts/index.ts'
 import { below, check, long, panelAt } from '../given.ts'
-import { beamOf, drawnAs, gravity, heldAt, hungRod, nanometres, partOf, type Under } from './rod-beam.ts'
+import { areInOrder, beamOf, drawnAs, gravity, heldAt, hungRod, nanometres, type Under } from './rod-beam.ts'
 
 type Held = ReturnType<typeof heldAt>
 /** What loads and stiffness come from. */
@@ -36,12 +36,11 @@ const newtons = (name: string, what: string, value: number, terms: readonly Term
   ...{ terms, source: 'drapery/continuous-beam' },
 })
 const carriedBy = (at: Place, under: Under, held: Held, { carried }: Hung): readonly CarriedLoad[] =>
-  held.map(({ id, x }, i) => {
+  held.map(({ id, part, x }, i) => {
     const own = carried[i]
     const terms = [...causes(under), plus('drapery/along-the-wall', x)]
     return {
-      bracket: id,
-      x,
+      ...{ bracket: id, part, x },
       most: newtons(`${at}#load-${id}`, 'drapery/bracket-load', own?.most ?? 0, terms),
       least: newtons(`${at}#load-least-${id}`, 'drapery/bracket-load-least', own?.least ?? 0, terms),
       when: drawnAs(own?.mostWhen ?? []),
@@ -125,6 +124,7 @@ export const rodLoadsRule = rule({
   const rodded = { rod: along, coverage: covered, hookMap: hooks, reach: tips, hungLine: facts.hungLine }
   const under: Under = { ...rodded, panelLoads: panels, rodBody: { ...body, weight: body.weight } }
   const held = heldAt(it, at, along)
+  if (!areInOrder(held, along)) return { checks: unknown(at, 'places') }
   const beam = beamOf(it, at, under, held)
   const found = hungRod(it, under, beam)
   if (!found) return { checks: [{ ...check('drapery/sag', 'fail', at, {}, 'mount'), says: 'drapery/sag.folds' }] }
@@ -155,25 +155,20 @@ function sagCheck(at: Place, sags: readonly RodSag[], along: Rod): readonly Chec
 }
 /** A rod that lies in open saddles lifts out of one that would have to hold it down. */
 function liftCheck(at: Place, carried: readonly CarriedLoad[], all: readonly Fixing[]): readonly Check[] {
-  if (carried.length < 3) return []
-  const open = carried.filter(({ bracket }) => !all.find(({ part }) => part === partOf(bracket))?.holdsDown)
+  const open = carried.filter((own) => !all.find(({ part }) => part === own.part)?.holdsDown)
   const first = [...open].sort((a, b) => a.least.value - b.least.value)[0]
   if (!first || first.least.value >= -0.5) return [check('drapery/rod-lifts', 'pass', at, {})]
-  const bracket = partOf(first.bracket) === 'support' ? 'support' : first.bracket
+  const bracket = first.part === 'support' ? 'support' : first.bracket
   const values = { bracket, mass: { mass: -first.least.value / gravity }, x: long(first.x) }
   return [check('drapery/rod-lifts', 'warn', at, values)]
 }
 
-/** The rods of a window: one may lie in the double brackets of another. */
+/** The rods of a window. */
 export const rodsHereRule = rule({
   id: 'rods-here',
   on: 'window',
   needs: { each: { each: rodLoads } },
   gives: { rodsHere },
-}).run(({ it }, facts) => ({
-  rodsHere: facts.each.map(({ at, value }) => {
-    const id = at.slice(at.lastIndexOf('/') + 1)
-    const host = it.treatments.find((each) => each.id === id)?.bracketsOf
-    return { treatment: id, ...(host === undefined ? {} : { host }), carried: value.carried }
-  }),
+}).run((_, facts) => ({
+  rodsHere: facts.each.map(({ at, value }) => ({ treatment: at.slice(at.lastIndexOf('/') + 1), carried: value.carried })),
 }))

@@ -57,8 +57,10 @@ export function screwNamed(name: string): WoodScrew | undefined {
 }
 const sized = (as: WoodScrew['as'], name: string, diameter: number, length: number): WoodScrew => {
   const inches = String((diameter * metre) / inch)
-  const root = as === 'lag screw' && lagRoots[inches] ? (lagRoots[inches] * inch) / metre : rootShare * diameter
-  return { as, name, diameter, root, length, thread: thread(length) }
+  if (as === 'wood screw') return { as, name, diameter, root: rootShare * diameter, length, thread: thread(length) }
+  // Half of it and half an inch are threaded, the tip takes five eighths of the diameter (NDS 2018, Table L2, from memory).
+  const threaded = length / 2 + inch / metre / 2 - (5 / 8) * diameter
+  return { as, name, diameter, root: ((lagRoots[inches] ?? Number.NaN) * inch) / metre, length, thread: threaded }
 }
 const numbered = (name: string, number: number, length: number): WoodScrew => {
   const diameter = screwDiameter(number)
@@ -81,6 +83,7 @@ export function screwListed({ as, name, number, diameter, length, thread: thread
 export function woodHolds(screw: WoodScrew, { plate, board, wood, gravity }: Layers) {
   const penetration = Math.min(screw.length - plate - board, wood)
   const own = { gravity, diameter: screw.diameter, thread: Math.min(screw.thread, penetration), duration: 'permanent' as const }
+  if (screw.as === 'lag screw' && Number.isNaN(screw.root)) return { ok: false as const, why: 'size' as const }
   const pull = (screw.as === 'lag screw' ? lagPull : woodScrewPull)(own)
   if (!pull.ok) return pull
   const shear = screwShear({
@@ -88,8 +91,11 @@ export function woodHolds(screw: WoodScrew, { plate, board, wood, gravity }: Lay
     ...{ side: { strength: steelBearing, length: plate }, strength: woodBearing(gravity) },
     ...(screw.as === 'lag screw' ? { bending: lagBending } : {}),
   })
-  return shear.ok ? { ok: true as const, pull: pull.value, shear: shear.value } : shear
+  if (!shear.ok) return shear
+  return { ok: true as const, pull: pull.value, shear: shear.value / (screw.as === 'lag screw' ? acrossGrain : 1) }
 }
+/** A load across the grain counts so much more with screws from 1/4 in on (Kθ, NDS 2018, Table 12.3.1B, from memory). */
+const acrossGrain = 1.25
 /** Bending yield strength of lag screws of 1/4 and 5/16 in: 60,000 psi, the lower of the two (NDS 2018, footnote of Table 12J, from memory). */
 const lagBending = 60_000 * 6894.757_293
 
@@ -98,10 +104,12 @@ export function usedInWood(load: Forces, screw: WoodScrew, layers: Layers): Used
   const holds = woodHolds(screw, layers)
   return holds.ok ? { ok: true, value: combined(load, holds).share } : holds
 }
-/** The same by a fastener's own listing. `board`: how thick the board of the wall is. */
-export function usedByListing(load: Forces, { listing, into }: Fastener, board: Length | undefined): Used {
+/** The same by a fastener's own listing: in a board only in one as thick as it is listed for, in wood only where it gets there. */
+export function usedByListing(load: Forces, { listing, into, length }: Fastener, board: Length | undefined, plate: number): Used {
   if (!listing) return { ok: false, why: 'not-listed' }
-  if (into === 'hollow' && listing.board !== undefined && listing.board !== board) return { ok: false, why: 'board' }
+  if (into === 'hollow' && (board === undefined || listing.board !== board)) return { ok: false, why: 'board' }
+  if (into === 'wood' && length !== undefined && length / metre <= plate + (board ?? 0) / metre)
+    return { ok: false, why: 'penetration' }
   const [pull, shear] = [forceOf(listing.pull), forceOf(listing.shear)]
   const own = {
     ...{ is: listing.is, ...(listing.margin === undefined ? {} : { margin: listing.margin }) },

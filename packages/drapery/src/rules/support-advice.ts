@@ -1,8 +1,8 @@
 import { below, type JobHead, type Place, type Treatment } from '@evenhem/job'
-import { type Length, millimetre } from '@evenhem/length'
+import { inch, type Length, millimetre } from '@evenhem/length'
 import type { Hung } from '@evenhem/mechanics'
 import { type Check, checks, rule, type WayOut } from '@evenhem/plugin'
-import { sagOf } from '../defaults.ts'
+import { ruleOf, sagOf } from '../defaults.ts'
 import {
   coverage,
   type Fixing,
@@ -17,23 +17,23 @@ import {
   rod,
   rodBody,
   rodLoads,
-  rodsHere,
   supportPlaces,
+  topOfRod,
 } from '../facts/index.ts'
 import { check } from '../given.ts'
 import { supportsOf } from '../hardware/index.ts'
 import { type Around, shareHeld } from './fixed.ts'
-import { strictest, tooShort } from './held.ts'
-import { beamOf, hungRod, partOf, type Under } from './rod-beam.ts'
+import { strictest, tooShort } from './held-check.ts'
+import { beamOf, hungRod, type Under } from './rod-beam.ts'
 import { worstSag } from './rod-loads.ts'
-import { between, evenPlaces, type Places, type Stretch, studPlaces } from './support-places.ts'
+import { between, evenPlaces, isNear, type Places, type Stretch, studPlaces } from './support-places.ts'
 
-/** A way to support the rod, and which part of what sag, span and fasteners allow it uses. */
+/** A way to support the rod, and which part of what sag, span and fasteners allow it uses. `holds` is left out where nothing is known of what holds it. */
 interface Tried {
   readonly places: Places
   readonly onStuds: boolean
   readonly sag: number
-  readonly holds: number
+  readonly holds: number | undefined
   readonly worst: number
 }
 interface Search {
@@ -45,41 +45,63 @@ interface Search {
   readonly fixings: readonly Fixing[]
   readonly stretches: readonly Stretch[]
   readonly isMetric: boolean
+  readonly top: Length | undefined
+}
+interface Standing {
+  readonly id: string
+  readonly part: 'bracket' | 'support'
+  readonly x: { readonly value: Length }
 }
 
-/** Which part of what is allowed supports at these places would use; undefined when the rod folds up. A bracket of which nothing is known counts as holding. */
+/** Which part of what is allowed supports at these places would use; undefined when the rod folds up. Endless where it would lift out of an open saddle. */
 function tried(search: Search, places: Places, onStuds: boolean): Tried | undefined {
-  const { it, at, under, around } = search
+  const { it, at, under } = search
   const [left, right] = [under.rod.held[0], under.rod.held.at(-1)]
   if (!left || !right) return undefined
-  const held = [
-    { id: 'left', x: left },
-    ...places.map((value, i) => ({ id: `s${i + 1}`, x: { value } })),
-    { id: 'right', x: right },
-  ]
+  const own = places.map((value, i): Standing => ({ id: `s${i + 1}`, part: 'support', x: { value } }))
+  const held: readonly Standing[] = [{ id: 'left', part: 'bracket', x: left }, ...own, { id: 'right', part: 'bracket', x: right }]
   const found = hungRod(it, under, beamOf(it, at, under, held), 4)
   if (!found) return undefined
-  const [sag, holds] = [sagShare(search, found), holdShare(search, around, held, found)]
+  const [sag, holds] = [sagShare(search, found), holdShare(search, held, found)]
   const span = under.rod.span?.value
   const widest = Math.max(...held.slice(1).map(({ x }, i) => x.value - (held[i]?.x.value ?? 0)))
-  return { places, onStuds, sag, holds, worst: Math.max(sag, holds, span === undefined ? 0 : widest / span) }
+  const lifts = held.some(({ part }, i) => (found.carried[i]?.least ?? 0) < -0.5 && !fixingOf(search, part)?.holdsDown)
+  const worst = lifts ? Number.POSITIVE_INFINITY : Math.max(sag, holds ?? 0, span === undefined ? 0 : widest / span)
+  return { places, onStuds, sag, holds, worst }
 }
+const fixingOf = ({ fixings }: Search, part: Fixing['part']): Fixing | undefined => fixings.find((each) => each.part === part)
 const sagShare = ({ under: { rodBody }, job }: Search, { sags }: Hung): number =>
   rodBody.stiffness.length === 0
     ? 0
     : Math.max(...sags.map(({ value, from, to }) => (rodBody.creep * value * sagOf(job).value) / (to - from)))
-function holdShare(
-  { fixings }: Search,
-  around: Around,
-  held: readonly { readonly id: string; readonly x: { readonly value: Length } }[],
-  { carried }: Hung,
-): number {
-  const shares = held.map(({ id, x }, i) => {
-    const fixing = fixings.find(({ part }) => part === partOf(id)) ?? fixings[0]
-    return fixing ? (shareHeld(around, fixing, id, x.value, carried[i]?.most ?? 0) ?? 0) : 0
+function holdShare(search: Search, held: readonly Standing[], { carried }: Hung): number | undefined {
+  const shares = held.map(({ id, part, x }, i) => {
+    const fixing = fixingOf(search, part)
+    return fixing && shareHeld(search.around, fixing, id, x.value, carried[i]?.most ?? 0)
   })
-  return Math.max(...shares)
+  const known = shares.filter((share) => share !== undefined)
+  return known.length === 0 ? undefined : Math.max(...known)
 }
+
+/** Whether every splice that can turn keeps a support or a bracket near it. */
+function holdSplices({ it, under: { rod: along }, job }: Search, places: Places): boolean {
+  const most = ruleOf(job, 'splicePlace').value
+  const ends = [along.held[0], along.held.at(-1)].flatMap((each) => (each ? [each.value] : []))
+  return (it.rod?.splices ?? []).every(({ fromLeft }) =>
+    isNear([...ends, ...places], (along.left.value + fromLeft) as Length, most),
+  )
+}
+/** How far around the rod a support's plate may reach: an obstacle there is in its way. From memory, no source. */
+const plateReach = 6 * inch
+const isClear = ({ around: { window }, top }: Search, x: Length): boolean =>
+  window.walls
+    .flatMap(({ obstacles = [] }) => obstacles)
+    .every(({ left, width, bottom, height }) => {
+      if (left === undefined || width === undefined) return true
+      const isBeside = x < left - 2 * inch || x > left + width + 2 * inch
+      if (isBeside || top === undefined || bottom === undefined || height === undefined) return isBeside
+      return bottom > top + plateReach || bottom + height < top - plateReach
+    })
 
 /** The ways that hold with so many supports, the one that uses the least first. */
 function holding(search: Search, n: number): readonly Tried[] {
@@ -88,14 +110,15 @@ function holding(search: Search, n: number): readonly Tried[] {
   const studs = studPlaces(n, search.around.window.walls, stretches)
   const all = studs.length > 0 ? studs : evenPlaces(n, [left, right], stretches, search.isMetric)
   return all
+    .filter((places) => holdSplices(search, places) && places.every((x) => isClear(search, x)))
     .flatMap((places) => tried(search, places, studs.length > 0) ?? [])
     .filter(({ worst }) => worst <= 1)
     .sort((a, b) => a.worst - b.worst)
 }
-/** The fewest supports that hold, never fewer than are ordered, and the best way without the first one's places, in case one of those is not what it seems. */
+/** The fewest supports that hold, never fewer than stand there, and the best way without the first one's places, in case one of those is not what it seems. */
 function advised(search: Search): readonly Tried[] {
-  const ordered = search.it.rod?.supports?.length ?? 0
-  for (let n = Math.max(1, ordered); n <= ordered + 3; n++) {
+  const there = supportsOf(search.it, search.at).length
+  for (let n = Math.max(1, there); n <= there + 3; n++) {
     const [first, ...others] = holding(search, n)
     if (!first) continue
     const other = others.find(({ places }) => places.some((x) => !first.places.includes(x)))
@@ -104,19 +127,20 @@ function advised(search: Search): readonly Tried[] {
   return []
 }
 
-/** What stands where once supports are put so: ordered ones are moved, others added. */
+/** What stands where once supports are put so: those that are there are moved, others added under names that are free. */
 function wayOf({ it, at }: Search, { places, sag, holds, onStuds }: Tried): WayOut {
-  const ordered = supportsOf(it, at)
-  const put = places.map((value, i) => {
-    const own = ordered[i]
-    const place = own ? placeOf(it, at, own.id) : below(at, 'found', 'supports', `s${i + 1}`, 'x')
-    return { at: place, value: { length: value } }
-  })
+  const there = supportsOf(it, at)
+  const free = ['s1', 's2', 's3', 's4', 's5', 's6', 's7', 's8'].filter((id) => !there.some((own) => own.id === id))
+  const put = places.map((value, i) => ({
+    at: placeOf(it, at, there[i]?.id ?? free[i - there.length] ?? `s${i + 1}`),
+    value: { length: value },
+  }))
   const [a, b = a, c = b, d = c] = places as readonly [Length, ...Length[]]
   return {
     code: 'drapery/way-supports',
     values: {
-      ...{ count: { count: places.length }, on: onStuds ? 'studs' : 'even', sag: percent(sag), holds: percent(holds) },
+      ...{ count: { count: places.length }, on: onStuds ? 'studs' : 'even', known: holds === undefined ? 'no' : 'yes' },
+      ...{ sag: percent(sag), holds: percent(holds ?? 0) },
       ...{ a: { length: a }, b: { length: b as Length }, c: { length: c as Length }, d: { length: d as Length } },
     },
     put,
@@ -141,7 +165,7 @@ export const supportAdvice = rule({
   needs: {
     ...{ rod: { maybe: rod }, coverage: { maybe: coverage }, hookMap: { maybe: hookMap }, rodBody: { maybe: rodBody } },
     ...{ reach: { maybe: reach }, panelLoads: { maybe: panelLoads }, fixings: { maybe: fixings }, hungLine: { maybe: hungLine } },
-    ...{ rodLoads: { maybe: rodLoads }, held: { maybe: held }, rodsHere: { maybe: rodsHere } },
+    ...{ rodLoads: { maybe: rodLoads }, held: { maybe: held }, topOfRod: { maybe: topOfRod } },
     ...{ fasteners: { maybe: fasteners }, supportPlaces: { maybe: supportPlaces } },
   },
   gives: { checks },
@@ -151,9 +175,11 @@ export const supportAdvice = rule({
   if (!along || !covered || !hooks || !body?.weight || !tips || !panels || !loads || it.bracketsOf !== undefined) return {}
   const worst = worstSag(loads.sags)
   const sags = worst !== undefined && worst.sag.value > worst.most.value
-  const gives = (facts.held ?? []).some((own) => own.lacks === tooShort || (strictest(own)?.share ?? 0) > 1)
+  const gives = (facts.held ?? []).some((own) => (strictest(own)?.share ?? 0) > 1)
+  // More supports make no screw longer.
+  if ((facts.held ?? []).some(({ lacks }) => lacks === tooShort)) return {}
   if (!sags && !gives) return { checks: [check('drapery/supports', 'pass', at, { count: { count: loads.carried.length - 2 } })] }
-  if (isFixed(it) || (facts.rodsHere ?? []).some(({ host }) => host !== undefined)) return {}
+  if (isFixed(it) || window.treatments.some(({ bracketsOf }) => bracketsOf !== undefined)) return {}
   const search: Search = {
     ...{ it, at, job, isMetric: isOnMillimetres(along), fixings: facts.fixings ?? [], stretches: facts.supportPlaces ?? [] },
     under: {
@@ -165,6 +191,7 @@ export const supportAdvice = rule({
       panelLoads: panels,
     },
     around: { it, at, window, all: facts.fasteners ?? [] },
+    top: facts.topOfRod?.value,
   }
   return {
     checks: [
@@ -178,4 +205,4 @@ export const supportAdvice = rule({
 const adviceCheck = (at: Place, ways: readonly WayOut[]): Check =>
   ways.length === 0
     ? { ...check('drapery/supports', 'warn', at, {}), says: 'drapery/supports.none' }
-    : { ...check('drapery/supports', 'warn', at, { ways: { count: ways.length } }), ways }
+    : { ...check('drapery/supports', 'warn', at, { ways: { count: ways.length }, on: ways[0]?.values.on ?? 'even' }), ways }

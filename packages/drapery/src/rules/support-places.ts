@@ -8,6 +8,8 @@ export interface Stretch {
 }
 export type Places = readonly Length[]
 
+/** Whether each of these is near one of those. */
+export const isNear = (those: Places, each: Length, most: Length): boolean => those.some((x) => Math.abs(x - each) <= most)
 /** All ways to take so many of a list, in order. */
 export const choose = (list: Places, n: number): readonly Places[] =>
   n === 0 ? [[]] : list.flatMap((first, i) => choose(list.slice(i + 1), n - 1).map((rest) => [first, ...rest]))

@@ -10,11 +10,11 @@ export const loadWords = {
   ),
   'drapery/sag.warn': one(
     'The rod would sag {sag} at {x} from the left edge of the casing, {when}; {most} is allowed there.',
-    `A support near there helps, or a stiffer rod: settle it with the workroom. ${estimate}`,
+    `Another support or a stiffer rod helps: settle it with the workroom. ${estimate}`,
   ),
   'drapery/sag.fail': one('The rod sags too far.', estimate),
   'drapery/sag.folds': one(
-    'The rod folds up where it is spliced: nothing holds the splice.',
+    'The rod folds up where it is spliced, or a piece of it hangs loose: nothing holds the splice.',
     'Put a support under the splice, or use a splice that cannot turn. The rod is not hung so.',
   ),
   'drapery/sag.unknown': one('Not known yet how far the rod sags.'),
@@ -29,6 +29,10 @@ export const loadWords = {
   'drapery/sag.stiffness': one(
     'Not known yet how far the rod sags: the order does not say how stiff it is.',
     'Its material and section say it, where it is solid or a closed tube; of a rod with a slot its maker’s largest span holds.',
+  ),
+  'drapery/sag.places': one(
+    'Not worked out how far the rod sags and what its brackets carry: two supports stand at one place, or one beyond the end brackets.',
+    'Have the workroom correct the places of the supports.',
   ),
   'drapery/sag.corner': one(
     'Not worked out how far a rod sags that goes around a corner, and what its brackets carry.',
@@ -49,35 +53,40 @@ export const loadWords = {
     'The screw {fastener} reaches too little into the wood behind {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}}, which carries {mass}.',
     `A screw counts from six diameters in the wood on{enough, select, none {} other {; a {enough} would hold}}. Take a longer one. ${estimate}`,
   ),
-  'drapery/holds.unknown': one(
-    'Not known whether {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}} holds the {mass} that hang on it: {lacks}.',
+  'drapery/holds.thin': one(
+    'The wood behind {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}}, which carries {mass}, is too thin for the screw {fastener} to count.',
+    `A screw counts from six diameters in the wood on, and no longer one helps there: other brackets or another place, settled with the workroom. ${estimate}`,
+  ),
+  'drapery/holds.lacks': one(
+    'Not known whether {bracket, select, left {the left bracket} right {the right bracket} other {the support at {x} from the left edge of the casing}} holds the {mass} that hang on it. Missing: {lacks}.',
     `Only what is listed counts; nothing is guessed. ${estimate}`,
   ),
+  'drapery/holds.unknown': one('Not known yet whether the brackets hold what hangs on them.'),
   'drapery/supports': one(
     '{count, plural, =0 {The two brackets are enough for this rod.} one {The brackets and the one support are enough for this rod.} other {The brackets and the # supports are enough for this rod.}}',
   ),
   'drapery/supports.warn': one(
     'Supported otherwise the rod holds: {ways, plural, one {one way is} other {# ways are}} worked out.',
-    'The fewest holes come first. Find each stud with an awl before anything is drilled.',
+    'The fewest holes come first.{on, select, studs { Find each stud with an awl before anything is drilled.} other {}}',
   ),
   'drapery/supports.none': one(
-    'No way was found to support this rod with up to three more supports.',
+    'More supports alone do not help this rod: with up to three more no way was found.',
     'A stiffer rod, other brackets or other fasteners: settle it with the workroom.',
   ),
   'drapery/supports.unknown': one('Not known yet whether the rod wants more supports.'),
   'drapery/way-supports': one(
-    '{count, plural, one {A support at {a}} =2 {Supports at {a} and {b}} =3 {Supports at {a}, {b} and {c}} other {Supports at {a}, {b}, {c} and {d}}} from the left edge of the casing{on, select, studs {, on studs} other {}}: {sag} % of the allowed sag and {holds} % of what the brackets hold are used.',
+    '{count, plural, one {A support at {a}} =2 {Supports at {a} and {b}} =3 {Supports at {a}, {b} and {c}} other {Supports at {a}, {b}, {c} and {d}}} from the left edge of the casing{on, select, studs {, on studs} other {}}: {known, select, yes {{sag} % of the allowed sag and {holds} % of what the brackets hold are used} other {{sag} % of the allowed sag is used; what the brackets hold is not known}}.',
   ),
   'drapery/when-drawn': one('drawn'),
   'drapery/when-stacked': one('open'),
   'drapery/when-between': one('partly drawn'),
-  'drapery/by-fasteners': one('what its screws hold'),
+  'drapery/by-fasteners': one('what its fasteners hold'),
   'drapery/by-maker': one('what its maker allows'),
-  'drapery/lacks-holes': one('where the holes of its plate are, and how high that is'),
+  'drapery/lacks-holes': one('where the holes of its plate are, how high it is, and how far out the rod is'),
+  'drapery/lacks-second-rod': one('what the second rod in its double brackets puts on it'),
   'drapery/lacks-no-fastener': one('with what it is fixed in this wall; look at the box of the fastener and enter its listing'),
   'drapery/lacks-wall': one('what is behind the wall there; look for a stud'),
   'drapery/lacks-board': one('how thick the board is that the screw goes through, or that the fastener is listed for'),
-  'drapery/lacks-end-grain': one('no screw is loaded out of end grain'),
   'drapery/lacks-gravity': one('no published value for that wood'),
   'drapery/lacks-size': one('no published value for a screw of that size'),
   'drapery/lacks-penetration': one('the screw reaches too little into the wood'),
@@ -93,6 +102,18 @@ export const loadWords = {
   ),
   'drapery/assume-screws': one(
     'Screws are reckoned for a load that stays, in side grain, with pilot holes as their standard asks; the board between plate and wood holds nothing.',
+  ),
+  'drapery/assume-even': one(
+    'The cloth of a panel is spread evenly over what it covers. Bunched by hand at its leading edge it can put a fifth more on a support.',
+  ),
+  'drapery/assume-line': one(
+    'Brackets and supports stand in one line until they are read. On a stiff rod one that stands 1/16 in high carries far more: read them before anything is fixed for good.',
+  ),
+  'drapery/assume-not': one(
+    'Not reckoned: the strength of the rod itself, of a bracket’s arm and of a screw’s own steel, boards that give under a plate, motors, cord pulleys, and how far the ends beyond the outer brackets hang.',
+  ),
+  'drapery/assume-ground': one(
+    'What is not said: a stud of the lightest wood, a casing of the same, a plate of 1/8 in of mild steel (from memory), a stud 1 1/2 in wide whose middle is where it is said to be.',
   ),
   'drapery/estimate': one(estimate),
   'drapery/rod-whole': one('length of the rod'),

@@ -31,6 +31,11 @@ export const workWordsEs: Readonly<Record<keyof typeof workWords, Words[string]>
     'Detrás de esta pared hay madera. Un tornillo por soporte, primero el de arriba, hasta comprobar el dobladillo; después los demás.',
   ),
   'drapery/drill-wood.done': one('Agujeros superiores hechos'),
+  'drapery/drill-all': one('Taladre todos los agujeros de cada soporte.'),
+  'drapery/drill-all.why': one(
+    'Detrás de esta pared hay madera, pero un solo tornillo por soporte sostendría demasiado poco para lo que cuelga aquí, o no se sabe: van todos los tornillos antes de colgar nada.',
+  ),
+  'drapery/drill-all.done': one('Agujeros taladrados'),
   'drapery/drill-other': one('Taladre todos los agujeros de cada soporte para sus anclajes.'),
   'drapery/drill-other.why': one(
     'No consta que haya madera detrás de esta pared: un solo tornillo no debe cargar la barra. Siga las instrucciones del fabricante del anclaje.',

@@ -29,6 +29,11 @@ export const workWords = {
     'Wood is behind this wall. One screw a bracket, the top one first, until the hem is proven; then the others.',
   ),
   'drapery/drill-wood.done': one('Top holes are drilled'),
+  'drapery/drill-all': one('Drill all holes of each bracket.'),
+  'drapery/drill-all.why': one(
+    'Wood is behind this wall, but one screw a bracket would hold too little for what hangs here, or it is not known whether it would: all screws go in before anything hangs.',
+  ),
+  'drapery/drill-all.done': one('Holes are drilled'),
   'drapery/drill-other': one('Drill all holes of each bracket for its anchors.'),
   'drapery/drill-other.why': one(
     'No wood is known behind this wall: one screw alone must not carry the rod. Follow the anchor maker’s instructions.',
