@@ -1,6 +1,6 @@
 import { type Beam, type Bent, beamOf } from './beam.ts'
 import { downsAt, type Extreme, largestMoment, sagBetween } from './bent.ts'
-import type { Loads, Spread } from './pieces.ts'
+import type { Loads } from './pieces.ts'
 
 /** A panel on a rod: where its outer edge hangs, where its leading edge is when it is drawn and when it is stacked, m, and what it weighs with what it hangs on, N. A panel that stays is stacked where it is drawn. */
 export interface Hanging {
@@ -34,12 +34,17 @@ export interface Hung {
   readonly bent: (drawn: Drawn) => Bent
 }
 
-/** A panel's weight, spread evenly over what it covers. */
-const spreadOf = ({ outer, drawn, stacked, weight }: Hanging, share: number): Spread => {
+/** A panel's weight, spread evenly over what it covers; at one place where it covers nothing. */
+const weightOf = ({ outer, drawn, stacked, weight }: Hanging, share: number): Loads => {
   const leading = stacked + share * (drawn - stacked)
   const [from, to] = outer < leading ? [outer, leading] : [leading, outer]
-  return { from, to, each: weight / (to - from) }
+  if (to - from < 1e-6) return { spread: [], points: [{ at: outer, force: weight }] }
+  return { spread: [{ from, to, each: weight / (to - from) }], points: [] }
 }
+const together = (all: readonly Loads[]): Loads => ({
+  spread: all.flatMap(({ spread }) => spread),
+  points: all.flatMap(({ points }) => points),
+})
 const sharesOf = ({ drawn, stacked }: Hanging, steps: number): readonly number[] =>
   drawn === stacked ? [1] : Array.from({ length: steps + 1 }, (_, i) => i / steps)
 
@@ -55,10 +60,10 @@ export function hung(beam: Beam, own: Loads, panels: readonly Hanging[], steps =
   const base = lookAt(under(own))
   const level = levelOf(beam, under)
   const each = panels.map((panel) =>
-    sharesOf(panel, steps).map((share) => lookAt(level({ spread: [spreadOf(panel, share)], points: [] }), share)),
+    sharesOf(panel, steps).map((share) => lookAt(level(weightOf(panel, share)), share)),
   )
   const bent = remembered((drawn) =>
-    under({ spread: [...own.spread, ...panels.map((panel, i) => spreadOf(panel, drawn[i] ?? 1))], points: own.points }),
+    under(together([own, ...panels.map((panel, i) => weightOf(panel, drawn[i] ?? 1))])),
   )
   const carried = beam.supports.map((_, i) => carriedBy(i, base, each))
   const sags = bays(beam).map((bay, i) => worstSag(bay, i, base, each, bent))
