@@ -3,18 +3,22 @@ import { downIn, momentIn, type Piece, slopeIn } from './pieces.ts'
 
 /** How far down places of the rod have come, m, given from left to right; beyond its ends as at the nearer one. */
 export function downsAt({ pieces }: Bent, places: readonly number[]): readonly number[] {
+  const downs: number[] = []
   let i = 0
-  return places.map((x) => {
+  for (const x of places) {
     while ((pieces[i + 1]?.at ?? Number.POSITIVE_INFINITY) <= x) i += 1
-    return withinOf(downIn, pieces[i], x)
-  })
+    const piece = pieces[i]
+    downs.push(piece ? downIn(piece, within(piece, x)) : 0)
+  }
+  return downs
 }
 export const downAt = (bent: Bent, x: number): number => downsAt(bent, [x])[0] ?? 0
 /** The moment at a place of the rod, N·m; sagging is positive. */
-export const momentAt = ({ pieces }: Bent, x: number): number =>
-  withinOf(momentIn, pieces.findLast(({ at }) => at <= x) ?? pieces[0], x)
-const withinOf = (of: (piece: Piece, s: number) => number, piece: Piece | undefined, x: number): number =>
-  piece ? of(piece, Math.min(Math.max(x - piece.at, 0), piece.long)) : 0
+export const momentAt = ({ pieces }: Bent, x: number): number => {
+  const piece = pieces.findLast(({ at }) => at <= x) ?? pieces[0]
+  return piece ? momentIn(piece, within(piece, x)) : 0
+}
+const within = ({ at, long }: Piece, x: number): number => Math.min(Math.max(x - at, 0), long)
 
 /** A place of the rod and what is there: m down, or N·m. */
 export interface Extreme {

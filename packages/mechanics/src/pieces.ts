@@ -51,12 +51,18 @@ export function cuts(stretch: Stretch, stiffnessAt: (x: number) => number, loads
   return own
 }
 /** The right ends of its cuts. */
-function endsOf({ from, to, changes }: Stretch, { spread, points }: Loads): readonly number[] {
-  const ends: number[] = []
-  for (const each of spread) ends.push(each.from, each.to)
-  for (const { at } of points) ends.push(at)
-  return [...changes, ...ends.filter((x) => x > from && x < to)].sort((a, b) => a - b).concat(to)
+function endsOf(stretch: Stretch, { spread, points }: Loads): readonly number[] {
+  const ends = [...stretch.changes]
+  for (const { from, to } of spread) {
+    if (isInside(stretch, from)) ends.push(from)
+    if (isInside(stretch, to)) ends.push(to)
+  }
+  for (const { at } of points) if (isInside(stretch, at)) ends.push(at)
+  ends.sort((a, b) => a - b)
+  ends.push(stretch.to)
+  return ends
 }
+const isInside = ({ from, to }: Stretch, x: number): boolean => x > from && x < to
 function cutOver(at: number, to: number, stiffnessAt: (x: number) => number, { spread, points }: Loads): Cut {
   const middle = (at + to) / 2
   let [load, point] = [0, 0]
@@ -85,21 +91,21 @@ export const downIn = ({ stiffness, slope, down, moment, shear, load }: Piece, s
 /** The moment at the right end of what has neither moment nor shear at its left end. */
 export function hangingMoment(own: readonly Cut[]): number {
   let [m, v] = [0, 0]
-  for (const [i, { long, load, point }] of own.entries()) {
+  own.forEach(({ long, load, point }, i) => {
     if (i > 0) v -= point
     m += long * (v - (load * long) / 2)
     v -= load * long
-  }
+  })
   return m
 }
 /** How far down the right end of some pieces comes, when their left end is level and at 0. */
 export function fall(own: readonly Piece[], turns: ReadonlyMap<number, number>): number {
   let [turn, place] = [0, 0]
-  for (const [i, piece] of own.entries()) {
+  own.forEach((piece, i) => {
     if (i > 0) turn += turns.get(piece.at) ?? 0
     place += turn * piece.long + downIn(piece, piece.long)
     turn += slopeIn(piece, piece.long)
-  }
+  })
   return place
 }
 
