@@ -38,6 +38,10 @@ test('what hangs on the rod anyway comes to what the panels do', () => {
   expect(carried[1]).toEqual({ most: close(33), least: close(18), mostWhen: [1] })
   expect(sags[0]?.value).toBeGreaterThan(found(over(0, 2), [fromLeft]).sags[0]?.value ?? Number.NaN)
 })
+test('a panel that covers nothing weighs where it hangs', () => {
+  const { carried } = found(over(0, 2), [{ outer: 0.5, drawn: 0.5, stacked: 0.5, weight: 40 }])
+  expect(carried.map(({ most }) => most)).toEqual([close(30), close(10)])
+})
 test('of ways to draw that come to the same the first is told', () => {
   const { carried } = found(over(0, 2), [{ ...fromLeft, weight: 0 }])
   expect(carried.map(({ mostWhen }) => mostWhen)).toEqual([[0], [0]])
