@@ -290,6 +290,7 @@ export const forms: readonly (readonly [place: string, takes: string, ...more: r
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/hole","length","-2 ft","60 ft"],
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/fixed","tick"],
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/behind","choice",["wood","metal","hollow","masonry","concrete"]],
+  ["/rooms/*/windows/*/treatments/*/found/brackets/*/screw","text"],
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/floorToHole","length","1 in","60 ft"],
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/floorToHead","length","1 in","60 ft"],
   ["/rooms/*/windows/*/treatments/*/found/brackets/*/floorToCeiling","length","1 ft","60 ft"],

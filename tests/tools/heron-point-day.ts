@@ -145,7 +145,7 @@ export const heronPointDay: Day = {
     // A level line from the left bracket's hole, 139 above a level floor. The screws that came hold too little for two panels of 24 kg.
     [at('stair-hall', 'w1')]: {
       reads: { [`${over}/found/brackets/middle/floorToLevel`]: ['139 in'] },
-      answers: { 'drapery/holds': [{ reason: 'No. 14 × 3 1/2 screws from the van, into the studs; the workroom agreed' }] },
+      answers: { 'drapery/holds': [{ way: 'drapery/way-screws' }] },
     },
     // The order itself does not fit beside the pier.
     [at('stair-hall', 'w2')]: {

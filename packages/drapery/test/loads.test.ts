@@ -193,6 +193,18 @@ test.each([
   expect(checkOf(plan(window), 'drapery/holds')?.values.enough).toBe(enough),
 )
 
+test('with the screws that are named the plan is right by itself', () => {
+  const [way] = checkOf(plan('short'), 'drapery/holds')?.ways ?? []
+  expect(way).toMatchObject({ code: 'drapery/way-screws', values: { screw: 'No. 8 × 2' } })
+  const brackets = Object.fromEntries((way?.put ?? []).map(({ at: place, value }) => [place.split('/').at(-2), { screw: value }]))
+  expect(Object.keys(brackets)).toEqual(['left', 'middle', 'right'])
+  expect(checkOf(plan('short', [[`${over('short')}/found/brackets`, brackets]]), 'drapery/holds')?.verdict).toBe('pass')
+})
+test('a screw that was driven and is written otherwise holds nothing that is known', () =>
+  expect(
+    checkOf(plan('short', [[`${over('short')}/found/brackets`, { left: { screw: 'a long one' } }]]), 'drapery/holds'),
+  ).toMatchObject({ verdict: 'fail' }))
+
 describe('where supports go', () => {
   test.each(['sags', 'studs'])('after each way out of %s the plan is right by itself', (window) => {
     const { ways = [] } = checkOf(plan(window), 'drapery/supports') ?? {}

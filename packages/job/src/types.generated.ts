@@ -1042,6 +1042,8 @@ export interface FoundBracket {
   readonly fixed?: boolean
   /** What the drill met behind the surface. */
   readonly behind?: 'wood' | 'metal' | 'hollow' | 'masonry' | 'concrete'
+  /** The screws that were driven there, as their box has it: `No. 10 × 3`, or in millimetres `5 × 70`. */
+  readonly screw?: string
   /** From the floor right below up to its top hole, as the tape says. */
   readonly floorToHole?: Length
   /** From the floor right below up to the top of the frame, read at this bracket. */

@@ -172,8 +172,6 @@ export interface Held {
   readonly fastener?: string | undefined
   /** It stands on a casing or a crown, whose wood is all there is. */
   readonly isThin?: true | undefined
-  /** A usual wood screw that would hold it, where its own does not. */
-  readonly enough?: string | undefined
   /** Which part of what its fasteners hold is used, and of what its maker allows; left out while not known. */
   readonly used?: Reckoning | undefined
   readonly ofRated?: Reckoning | undefined
@@ -197,7 +195,6 @@ export const held = one<readonly Held[], 'treatment'>(
         shear: reckoning,
         behind: text,
         fastener: text,
-        enough: text,
         used: reckoning,
         ofRated: reckoning,
         byOne: reckoning,

@@ -5,7 +5,7 @@ import type { Fixing } from '../facts/index.ts'
 import { windowOf } from '../given.ts'
 import { type Ground, groundUnder, layersOf, plateOf } from './behind.ts'
 import { gravity } from './rod-beam.ts'
-import { enoughFor, screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
+import { isEnough, screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
 
 /** What hangs on a bracket, N, so far out from what that is screwed to, m. */
 export interface Hangs {
@@ -35,12 +35,14 @@ export function alone(parts: readonly Hangs[], fixing: Fixing): Forces | undefin
 export interface Fixed {
   readonly name: string
   readonly use: (forces: Forces) => Used
-  /** A usual screw that would hold as much, in wood. */
-  readonly enough?: (forces: Forces) => string | undefined
+  /** In wood: whether a screw of another name would hold as much. */
+  readonly would?: (name: string, forces: Forces) => boolean
 }
-/** The first of the treatment's fasteners that fits what is behind, else in wood the screw that the maker asks for. */
-function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[]): Fixed | Used {
+/** The screw that was driven, else the first of the treatment's fasteners that fits what is behind, else in wood the screw that the maker asks for. */
+function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly Fastener[], bracket: string): Fixed | Used {
   if (ground.behind === 'unknown') return { ok: false, why: 'wall' }
+  const driven = it.found?.brackets?.[bracket]?.screw
+  if (driven !== undefined && ground.behind === 'wood') return inWood(ground, { ...fixing, screw: driven }, undefined)
   const mine = all.filter(({ id }) => it.fasteners?.includes(id) ?? true)
   const own = mine.find(({ into }) => into === ground.behind)
   if (own && (own.as === 'listed' || ground.behind !== 'wood'))
@@ -50,11 +52,11 @@ function fixedWith(it: Treatment, ground: Ground, fixing: Fixing, all: readonly 
 function inWood(ground: Ground, fixing: Fixing, own: Fastener | undefined): Fixed | Used {
   const makers = fixing.screw === undefined ? undefined : screwNamed(fixing.screw)
   const screw = own ? screwListed(own) : makers
-  if (!screw) return { ok: false, why: own ? 'size' : 'no-fastener' }
+  if (!screw) return { ok: false, why: own || fixing.screw !== undefined ? 'size' : 'no-fastener' }
   const layers = layersOf(ground, fixing.thickness)
   if (!layers) return { ok: false, why: 'board' }
   const { name } = screw
-  return { name, use: (forces) => usedInWood(forces, screw, layers), enough: (forces) => enoughFor(forces, layers, name) }
+  return { name, use: (forces) => usedInWood(forces, screw, layers), would: (other, forces) => isEnough(other, forces, layers) }
 }
 
 export interface Around {
@@ -73,7 +75,7 @@ const aboveOf = ({ aboveCeiling = 'unknown' }: Window): Ground => ({
 /** What is under a bracket, and what it is fixed with there. */
 export function fixedAt({ it, at, window, all }: Around, fixing: Fixing, bracket: string, x: Length) {
   const ground = it.mount === 'ceiling' ? aboveOf(window) : groundUnder(it, window, windowOf(at), bracket, x)
-  return { ground, fixed: fixedWith(it, ground, fixing, all) }
+  return { ground, fixed: fixedWith(it, ground, fixing, all, bracket) }
 }
 
 /** Which part of what a bracket holds is used by a load, N: by its fasteners and by its maker's rating, whichever is more; undefined while neither is known, endless for a screw that is too short. */

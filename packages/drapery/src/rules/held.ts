@@ -4,16 +4,20 @@ import type { Forces } from '@evenhem/mechanics'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { type CarriedLoad, type Fixing, fasteners, fixings, type Held, held, rodLoads, rodsHere } from '../facts/index.ts'
 import { type Around, alone, type Fixed, fixedAt, forcesOf, type Hangs } from './fixed.ts'
-import { holdsCheck } from './held-check.ts'
+import { holdsCheck, tooShort } from './held-check.ts'
 import { gravity } from './rod-beam.ts'
-import type { Used } from './screw.ts'
+import { type Used, usualAs } from './screw.ts'
 
 /** What hangs on one bracket, each at its own projection. */
 interface Burden {
   readonly load: Reckoning
   readonly parts: readonly (Hangs & { readonly from: Known<Length> | undefined; readonly of: Reckoning })[]
 }
-type Working = Held & { readonly working: readonly Reckoning[] }
+/** A bracket with its working, and in wood whether other screws would hold it. */
+export type Working = Held & {
+  readonly working: readonly Reckoning[]
+  readonly would?: ((name: string) => boolean) | undefined
+}
 
 const metres = (length: number): number => length / metre
 const formed = (
@@ -65,7 +69,7 @@ type ForceWorking = ReturnType<typeof forceWorking>
 function sharesOf(
   at: Place,
   bracket: string,
-  { use, enough }: Fixed,
+  { use }: Fixed,
   forces: Forces,
   one: Forces,
   working: ForceWorking,
@@ -88,9 +92,7 @@ function sharesOf(
     plus('drapery/screw-pull', working.pull),
     plus('drapery/bracket-load', load),
   )
-  const why = both.ok ? undefined : both.why
-  const isOver = why === 'penetration' || (used?.value ?? 0) > 1
-  return { used, byOne, why, enough: isOver ? enough?.(forces) : undefined }
+  return { used, byOne, why: both.ok ? undefined : both.why }
 }
 const ratedShare = (at: Place, bracket: string, { rated }: Fixing, load: Reckoning): Reckoning | undefined => {
   if (!rated) return undefined
@@ -122,7 +124,7 @@ function heldAt(around: Around, own: CarriedLoad, fixing: Fixing, guests: readon
     ...{ bracket: own.bracket, part: own.part, x: own.x, load: burden.load, behind: ground.behind },
     ...(working ?? {}),
     ...('use' in fixed ? { fastener: fixed.name } : {}),
-    ...(shares?.enough === undefined ? {} : { enough: shares.enough }),
+    ...(forces && 'use' in fixed && fixed.would ? { would: (name: string) => fixed.would?.(name, forces) ?? false } : {}),
     ...(Number.isFinite(ground.wood) ? { isThin: true } : {}),
     ...(shares?.used ? { used: shares.used } : {}),
     ...(shares?.byOne ? { byOne: shares.byOne } : {}),
@@ -146,6 +148,16 @@ function bare(at: Place, own: CarriedLoad): Working {
 export const fastenersRule = rule({ id: 'fasteners', on: 'job', needs: {}, gives: { fasteners } }).run(({ it }) =>
   it.fasteners ? { fasteners: it.fasteners } : {},
 )
+
+/** Whether a bracket's screws reach too little or hold too little. */
+const isOver = ({ lacks, used }: Held): boolean => lacks === tooShort || (used?.value ?? 0) > 1
+/** The first usual screw that would hold every bracket in wood; undefined when none does, or all hold already. */
+function usualFor(all: readonly Working[]): string | undefined {
+  const over = all.filter(isOver)
+  const like = over[0]?.fastener
+  if (like === undefined || !over.every(({ would }) => would)) return undefined
+  return usualAs(like).find((name) => all.every(({ would }) => !would || would(name)))
+}
 
 type RodsHere = readonly { readonly treatment: string; readonly carried: readonly CarriedLoad[] }[]
 /** An end of a rod behind lies in the same end bracket; a support of it stands where its host's does. */
@@ -184,8 +196,8 @@ export const heldRule = rule({
     return fixing ? heldAt(around, own, fixing, guests(own)) : bare(at, own)
   })
   return {
-    held: each.map(({ working, ...own }) => own),
-    checks: [holdsCheck(around, each)],
+    held: each.map(({ working, would, ...own }) => own),
+    checks: [holdsCheck(around, each, usualFor(each))],
     reckonings: each.flatMap(({ working }) => working),
   }
 })

@@ -124,10 +124,11 @@ const customary = [2, 2.5, 3, 3.5].flatMap((long) =>
   [8, 10, 12, 14].map((size) => `No. ${size} × ${long === 2.5 ? '2 1/2' : long === 3.5 ? '3 1/2' : long}`),
 )
 const metric = [50, 60, 70, 80, 90].flatMap((long) => [4, 5, 6].map((size) => `${size} × ${long}`))
-/** The first usual screw that holds a load, written as `like` is; undefined when none does. */
-export const enoughFor = (load: Forces, layers: Layers, like: string): string | undefined =>
-  (like.startsWith('No') ? customary : metric).find((name) => {
-    const screw = screwNamed(name)
-    const used = screw && usedInWood(load, screw, layers)
-    return used?.ok === true && used.value <= 1
-  })
+/** Usual screws, written as one is. */
+export const usualAs = (like: string): readonly string[] => (like.startsWith('No') ? customary : metric)
+/** Whether a screw of this name holds a load. */
+export function isEnough(name: string, load: Forces, layers: Layers): boolean {
+  const screw = screwNamed(name)
+  const used = screw && usedInWood(load, screw, layers)
+  return used?.ok === true && used.value <= 1
+}

@@ -75,6 +75,7 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
     'Una barra más rígida, otros soportes u otras fijaciones: acuérdelo con el taller.',
   ),
   'drapery/supports.unknown': one('Aún no se sabe si la barra necesita más apoyos.'),
+  'drapery/way-screws': one('Poner en su lugar tornillos de madera {screw} en cada montante.'),
   'drapery/way-supports': one(
     '{count, plural, one {Un apoyo a {a}} =2 {Apoyos a {a} y {b}} =3 {Apoyos a {a}, {b} y {c}} other {Apoyos a {a}, {b}, {c} y {d}}} del borde izquierdo del marco{on, select, studs {, en montantes} other {}}: {known, select, yes {se usa el {sag} % de lo que puede combarse y el {holds} % de lo que sostienen los soportes} other {se usa el {sag} % de lo que puede combarse; lo que sostienen los soportes no se sabe}}.',
   ),

@@ -74,6 +74,7 @@ export const loadWords = {
     'A stiffer rod, other brackets or other fasteners: settle it with the workroom.',
   ),
   'drapery/supports.unknown': one('Not known yet whether the rod wants more supports.'),
+  'drapery/way-screws': one('Drive {screw} wood screws into every stud instead.'),
   'drapery/way-supports': one(
     '{count, plural, one {A support at {a}} =2 {Supports at {a} and {b}} =3 {Supports at {a}, {b} and {c}} other {Supports at {a}, {b}, {c} and {d}}} from the left edge of the casing{on, select, studs {, on studs} other {}}: {known, select, yes {{sag} % of the allowed sag and {holds} % of what the brackets hold are used} other {{sag} % of the allowed sag is used; what the brackets hold is not known}}.',
   ),

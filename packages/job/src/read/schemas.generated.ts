@@ -2730,6 +2730,11 @@ export const jobSchema: Readonly<Record<string, unknown>> = {
                     ],
                     "description": "What the drill met behind the surface."
                   },
+                  "screw": {
+                    "type": "string",
+                    "minLength": 1,
+                    "description": "The screws that were driven there, as their box has it: `No. 10 × 3`, or in millimetres `5 × 70`."
+                  },
                   "floorToHole": {
                     "$ref": "length.schema.json",
                     "x-evenhem-plausible": {
