@@ -79,5 +79,8 @@ test('what is told of a bracket is what was worked out', () => {
   const { plan } = here('rating')
   const held = plan.facts.find(({ id }) => id === 'drapery/held@1')?.value as readonly { readonly ofRated?: unknown }[]
   expect(toldIn(here('rating'))[0]?.brackets.map(({ ofRated }) => ofRated)).toEqual(held.map(({ ofRated }) => ofRated))
-  expect(toldIn(here('rating'))[0]?.assumes).toEqual(['drapery/assume-all', 'drapery/assume-screws'])
+  expect(toldIn(here('rating'))[0]?.assumes).toEqual([
+    ...['drapery/assume-all', 'drapery/assume-even', 'drapery/assume-line', 'drapery/assume-not'],
+    ...['drapery/assume-screws', 'drapery/assume-ground'],
+  ])
 })
