@@ -59,12 +59,8 @@ export function hung(beam: Beam, own: Loads, panels: readonly Hanging[], steps =
   const lookAt = (bent: Bent, share = 1): Tried => ({ share, bent, downs: looked.map((places) => downsAt(bent, places)) })
   const base = lookAt(under(own))
   const level = levelOf(beam, under)
-  const each = panels.map((panel) =>
-    sharesOf(panel, steps).map((share) => lookAt(level(weightOf(panel, share)), share)),
-  )
-  const bent = remembered((drawn) =>
-    under(together([own, ...panels.map((panel, i) => weightOf(panel, drawn[i] ?? 1))])),
-  )
+  const each = panels.map((panel) => sharesOf(panel, steps).map((share) => lookAt(level(weightOf(panel, share)), share)))
+  const bent = remembered((drawn) => under(together([own, ...panels.map((panel, i) => weightOf(panel, drawn[i] ?? 1))])))
   const carried = beam.supports.map((_, i) => carriedBy(i, base, each))
   const sags = bays(beam).map((bay, i) => worstSag(bay, i, base, each, bent))
   const worst = new Set([...sags.map(({ when }) => bent(when)), ...carried.map(({ mostWhen }) => bent(mostWhen))])

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
+import { crossing, cutOff, tooFine, tooSmall } from '../browser/page.ts'
+import { example, lying, named, phone, tabletFor, upright, working } from '../browser/tablet.ts'
 import { violations } from '../tools/axe.ts'
-import { crossing, cutOff, tooFine, tooSmall } from './page.ts'
-import { example, lying, named, phone, tabletFor, upright, working } from './tablet.ts'
 
 const using = tabletFor()
 const job = example('will-it-hold')
