@@ -19,7 +19,7 @@ const project = (name: string, include: string[], more: object = {}) => ({
 
 // What starts processes of its own, sets type or opens reports in a browser runs with the long tests alone.
 const late = [
-  'packages/cli/test/{photos,report,report-pdf,verify-later}.test.ts',
+  'packages/cli/test/{photos,report,report-pdf,verify-later,watching}.test.ts',
   'packages/mechanics/test/outside.test.ts',
   'packages/photos/test/{cleaner,crashes}.test.ts',
   'packages/report/test/{browser,pdf}.test.ts',
