@@ -44,7 +44,7 @@ const parts = project(
 // of theirs whenever tests run, and more here.
 const wide = [
   'packages/drawing/test/overlap.test.ts',
-  'tests/browser/{looks,sheet}.test.ts',
+  'tests/browser/{away,looks,measuring,sheet}.test.ts',
   'tests/together/{day,two-tablets,validator}.test.ts',
 ]
 const long = isLong

@@ -2,9 +2,12 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fold, write } from '@evenhem/site-log'
 import { expect, test } from 'vitest'
+import { isLong } from '../tools/long.ts'
 import { deskFor, drawn, logOf, measure, stands, tabletsIn } from './away.ts'
 
 const { tablet, open } = tabletsIn()
+// What is in the long tests only.
+const later = isLong ? test : () => undefined
 const left = '/rooms/garden-room/windows/w1/treatments/over/panels/left/finishedLength'
 const measured = '.figure:is(.measured, .off)'
 
@@ -56,7 +59,7 @@ test('two tablets see each other live; apart they differ, and together a person 
   expect((await logOf(desk)).length).toBe(4)
 })
 
-test('what an older viewer kept is sent by this one', async () => {
+later('what an older viewer kept is sent by this one', async () => {
   const desk = await deskFor()
   const page = await open(await tablet(), `${desk.address}/manifest.webmanifest`)
   const [line] = write(

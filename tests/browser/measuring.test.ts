@@ -2,10 +2,13 @@ import { fold, type Line, write } from '@evenhem/site-log'
 import type { Page } from 'playwright'
 import { describe, expect, test } from 'vitest'
 import { violations } from '../tools/axe.ts'
+import { isLong } from '../tools/long.ts'
 import { tooSmall } from './page.ts'
 import { example, phone, tabletFor } from './tablet.ts'
 
 const using = tabletFor()
+// What is in the long tests only.
+const later = isLong ? test : () => undefined
 const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 const over = '/rooms/garden-room/windows/w1/treatments/over'
 const left = `${over}/panels/left/finishedLength`
@@ -77,7 +80,7 @@ describe('a reading', () => {
     }))
 })
 
-test('two values at one place stand side by side until somebody decides', () =>
+later('two values at one place stand side by side until somebody decides', () =>
   using({}, async ({ page }) => {
     const put = (device: string, value: string) =>
       write({ device, last: undefined, clock: '2026-11-25T09:12:00Z', who: device }, [{ place: left, value }], fold([]))
@@ -95,7 +98,8 @@ test('two values at one place stand side by side until somebody decides', () =>
     await expect.poll(async () => (await kept(page)).length).toBe(3)
     const { conflicts, readings } = fold((await kept(page)) as never)
     expect([conflicts.length, readings[left]?.value]).toEqual([0, 88.875 * 25_400_000])
-  }))
+  }),
+)
 
 test('a finding offers what can be done, and a touch does it', () =>
   using({ job: example('panels-came-wrong') }, async ({ page }) => {
@@ -117,11 +121,12 @@ test('a stop is gone on with for a reason, which stays', () =>
     expect(await page.evaluate(tooSmall)).toEqual([])
   }))
 
-test('the stages say where one is, and lead to their steps', () =>
+later('the stages say where one is, and lead to their steps', () =>
   using({}, async ({ page }) => {
     await panel(page).locator('.where').click()
     expect(await page.locator('stage-list li').count()).toBeGreaterThan(6)
     expect(await violations(page, { runOnly: wcag })).toEqual([])
     await page.locator('stage-list').getByRole('button', { name: 'Drill' }).first().click()
     expect(await panel(page).locator('h2').textContent()).toMatch(/^Drill/)
-  }))
+  }),
+)
