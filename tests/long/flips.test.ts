@@ -24,13 +24,13 @@ const subjects: readonly Subject[] = [
     folder: 'packages/drapery/src/arithmetic',
     // Not all of tests/together: what reads every example has the same numbers again, and takes long.
     tests: ['packages/drapery/test', 'plugins/*/test', 'tests/together/{demo,house}.test.ts'],
-    slice: 9,
+    slice: 7,
   },
   {
     folder: 'packages/mechanics/src',
     // Without the program that not every machine has.
     tests: ['packages/mechanics/test/!(outside).test.ts'],
-    slice: 6,
+    slice: 4,
     patience: 60_000,
   },
 ]
