@@ -1,6 +1,6 @@
 // Bundles the sheet into viewer/dist, or the folder that is named: index.html and, under assets/, the page, the plan's worker, the style and the fonts.
 import { createHash } from 'node:crypto'
-import { copyFile, mkdir, readdir, readFile, rm } from 'node:fs/promises'
+import { copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { gzipSync } from 'node:zlib'
@@ -32,7 +32,7 @@ const page = () =>
 const worker = () => build({ ...settings, entryPoints: { worker: `${here}src/worker.ts` } })
 /** Keeps all of it on the tablet, under a name that changes with any of it. Made last. */
 async function keeping() {
-  const files = (await readdir(assets)).filter((name) => !name.endsWith('.txt')).sort()
+  const files = (await readdir(assets)).filter((name) => !/\.(txt|gz)$/.test(name)).sort()
   const hash = createHash('sha256')
   for (const file of [`${out}/index.html`, ...files.map((name) => `${assets}/${name}`)]) hash.update(await readFile(file))
   const define = {
@@ -58,6 +58,35 @@ function needed(outputs, file, seen = new Set()) {
   seen.add(file)
   for (const { path, kind } of outputs[file].imports) if (kind === 'import-statement') needed(outputs, path, seen)
   return seen
+}
+
+/** The scripts that the sheet needs once it was painted, down to their last part. They are named in the page, so that none of them waits for another to name it. */
+function later({ metafile: { outputs } }) {
+  const name = (file) => file.split('/').at(-1)
+  const app = Object.keys(outputs).find((file) => file.endsWith('/app.js'))
+  const first = needed(outputs, app)
+  const asked = Object.keys(outputs).filter((file) => /^(window-sheet|house-page|notice-strip|tablet)-/.test(name(file)))
+  const all = new Set(asked.flatMap((file) => [...needed(outputs, file)]))
+  return [...all]
+    .filter((file) => !first.has(file))
+    .map(name)
+    .sort()
+}
+async function hint(page) {
+  const links = later(page).map((name) => `<link rel="modulepreload" href="/assets/${name}" fetchpriority="low">`)
+  const html = await readFile(`${out}/index.html`, 'utf8')
+  await writeFile(
+    `${out}/index.html`,
+    html.replace('    <script type="module"', `    ${links.join('\n    ')}\n    <script type="module"`),
+  )
+}
+
+/** Beside each script and style what is sent to whoever can read it: a third of the bytes. */
+async function compress() {
+  const files = (await readdir(assets)).filter((name) => /\.(js|css|svg)$/.test(name))
+  await Promise.all(
+    files.map(async (name) => writeFile(`${assets}/${name}.gz`, gzipSync(await readFile(`${assets}/${name}`), { level: 9 }))),
+  )
 }
 
 /** Says what travels, compressed: before the first paint, and in all. `npm run bench -- viewer` holds it to its limits. */
@@ -97,5 +126,7 @@ const [built] = await Promise.all([
     copyFile(`${here}public/${name}`, `${assets}/${name}`),
   ),
 ])
+await hint(built)
 await keeping()
+await compress()
 await sizes(built)

@@ -13,6 +13,11 @@ export function serveViewer(server: FastifyInstance, viewer: string): void {
     index: false,
     dotfiles: 'ignore',
     cacheControl: false,
+    // What lies there compressed is sent so to whoever can read it.
+    preCompressed: true,
+    setHeaders: (reply) => {
+      reply.header('vary', 'accept-encoding')
+    },
   })
   server.get('/', (_request, reply) => sendPage(reply, viewer))
   server.get('/sw.js', (request, reply) => {

@@ -1,5 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { gunzipSync, gzipSync } from 'node:zlib'
 import { expect, test } from 'vitest'
 import { folder, listening, secret, send, server } from './folder.ts'
 
@@ -19,6 +20,23 @@ test('what the page needs stands under assets', async () => {
     'application/javascript; charset=utf-8',
     'export {}',
   ])
+})
+
+test('what lies there compressed is sent so to whoever can read it, and only to them', async () => {
+  const { job, viewer } = await folder()
+  await writeFile(join(viewer, 'assets/app.js.gz'), gzipSync('export {}'))
+  const built = await server({ job, viewer })
+  const [packed, plain] = await Promise.all([
+    built.inject({ url: '/assets/app.js', headers: { 'accept-encoding': 'gzip' } }),
+    built.inject('/assets/app.js'),
+  ])
+  expect(packed.headers).toMatchObject({
+    'content-encoding': 'gzip',
+    vary: 'accept-encoding',
+    'content-type': 'application/javascript; charset=utf-8',
+  })
+  expect(gunzipSync(packed.rawPayload).toString()).toBe('export {}')
+  expect([plain.headers['content-encoding'], plain.headers.vary, plain.body]).toEqual([undefined, 'accept-encoding', 'export {}'])
 })
 
 test('an asset that did not change is not sent again', async () => {
