@@ -263,6 +263,16 @@ test('a double bracket carries the rod behind as well, at its own projection', (
     6,
   )
   expect(planned.checks.filter(({ code, on }) => code === 'drapery/holds' && on.endsWith('/sheer'))).toEqual([])
+  // While nobody says what the rod behind weighs, or where its support stands, nothing is known of the brackets of both.
+  const lacking = (change: Change) => {
+    const other = changed(whole, change[0], change[1])
+    return planner.window(other, other, place).checks.find(({ code, on }) => code === 'drapery/holds' && on.endsWith('/over'))
+  }
+  for (const change of [
+    ['/hardware/sheer-rod/rod/weight', undefined],
+    [`${place}/treatments/sheer/rod/supports/mid/x`, 40 * inch],
+  ] as const)
+    expect(lacking(change)).toMatchObject({ verdict: 'unknown', values: { lacks: { code: 'drapery/lacks-second-rod' } } })
 })
 
 describe('what panels weigh by their cloth', () => {
