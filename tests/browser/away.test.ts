@@ -2,12 +2,10 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fold, write } from '@evenhem/site-log'
 import { expect, test } from 'vitest'
-import { isLong } from '../tools/long.ts'
+import { later } from '../tools/later.ts'
 import { deskFor, drawn, logOf, measure, stands, tabletsIn } from './away.ts'
 
 const { tablet, open } = tabletsIn()
-// What is in the long tests only.
-const later = isLong ? test : () => undefined
 const left = '/rooms/garden-room/windows/w1/treatments/over/panels/left/finishedLength'
 const measured = '.figure:is(.measured, .off)'
 

@@ -2,13 +2,11 @@ import { fold, type Line, write } from '@evenhem/site-log'
 import type { Page } from 'playwright'
 import { describe, expect, test } from 'vitest'
 import { violations } from '../tools/axe.ts'
-import { isLong } from '../tools/long.ts'
+import { later } from '../tools/later.ts'
 import { tooSmall } from './page.ts'
 import { example, phone, tabletFor } from './tablet.ts'
 
 const using = tabletFor()
-// What is in the long tests only.
-const later = isLong ? test : () => undefined
 const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
 const over = '/rooms/garden-room/windows/w1/treatments/over'
 const left = `${over}/panels/left/finishedLength`

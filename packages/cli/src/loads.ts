@@ -1,13 +1,10 @@
 import type { BracketTold, LoadsTold } from '@evenhem/drapery/facts'
-import type { Reckoning } from '@evenhem/length'
+import { kilogramForce, percentUp, type Reckoning } from '@evenhem/length'
 import type { GivenFact } from '@evenhem/planner'
 import type { Speech } from './speech.ts'
 import { table } from './table.ts'
 
-/** Standard acceleration of free fall, m/s²: loads are told as what weighs as much. */
-const gravity = 9.80665
-/** In percent, never less than it is. */
-const percent = (share: Reckoning): string => String(Math.ceil(100 * share.value - 1e-9))
+const percent = ({ value }: Reckoning): string => String(percentUp(value))
 
 function row(one: BracketTold, { say, weight, voice }: Speech): readonly string[] {
   const { name, load, behind, fastener, used, byOne, ofRated, lacks } = one
@@ -18,7 +15,7 @@ function row(one: BracketTold, { say, weight, voice }: Speech): readonly string[
     ofRated && voice('load.rated', { used: percent(ofRated) }),
     lacks && voice('load.lacks', { lacks: say(lacks) }),
   ]
-  return [say(name), weight(load.value / gravity), held, shares.filter(Boolean).join(', ')]
+  return [say(name), weight(load.value / kilogramForce), held, shares.filter(Boolean).join(', ')]
 }
 const linesOf = ({ brackets, sag, assumes }: LoadsTold, speech: Speech): string => {
   const { say, length, voice } = speech

@@ -17,9 +17,10 @@ import { aroundCorner, cornerRoom } from './rules/corner.ts'
 import { hanging } from './rules/hanging.ts'
 import { rodLength, span, splices, wallFits, wallWanted } from './rules/hardware.ts'
 import { ceilingClears, ceilingRule, floorRule, hangLineRule, rodHeight } from './rules/heights.ts'
-import { fastenersRule, heldRule } from './rules/held.ts'
+import { heldRule } from './rules/held.ts'
 import { hemEven, lookAgain } from './rules/hem-even.ts'
 import { came, surplusRule } from './rules/inventory.ts'
+import { jobRule } from './rules/job.ts'
 import { layerHems, linedRule } from './rules/layer-hems.ts'
 import { doubleBracket, layersClear, returnClears, secondRodRule } from './rules/layers.ts'
 import { loadsToldRule } from './rules/loads-told.ts'
@@ -28,7 +29,7 @@ import { obstacles } from './rules/obstacles.ts'
 import { openingRead } from './rules/openings.ts'
 import { cordDevice, cordLength, operating, power, reach } from './rules/operation.ts'
 import { panelLoadsRule } from './rules/panel-loads.ts'
-import { fabricsRule, panelWeightsRule } from './rules/panel-weights.ts'
+import { panelWeightsRule } from './rules/panel-weights.ts'
 import { makeUpRule, panelWidth } from './rules/panels.ts'
 import { rodLoadsRule, rodsHereRule } from './rules/rod-loads.ts'
 import { bagLabels, bagRule, patternRule, roomAlike } from './rules/rooms.ts'
@@ -158,8 +159,7 @@ export const drapery: Plugin = {
     wallSection,
     hardwareSection,
     panelsSection,
-    fastenersRule,
-    fabricsRule,
+    jobRule,
     panelWeightsRule,
     panelLoadsRule,
     rodLoadsRule,

@@ -176,7 +176,7 @@ test('a job whose fabrics have no width has no takeoff', () => {
       .job(job, job)
       .facts.map(({ id }) => id)
       .filter((id) => id.startsWith('drapery/')),
-  ).toEqual(['drapery/fabrics@1'])
+  ).toEqual(['drapery/fabrics@1', 'drapery/units@1'])
 })
 
 const held = (job: Job, at = w1) => planOf(job, at).checks.find(({ code }) => code === 'drapery/fullness-held')

@@ -17,7 +17,8 @@ const footInMetres = 0.3048
 const yardInMetres = 0.9144
 const pound = 0.45359237
 const ounce = pound / 16
-const kilogramForce = 9.80665
+/** What a kilogram weighs, N. */
+export const kilogramForce = 9.80665
 const poundForce = pound * kilogramForce
 
 const unit = (name: string, size: number, ...also: readonly string[]): NamedUnit => ({ name, size, also })

@@ -1,5 +1,5 @@
 import { type Beam, type Bent, beamOf } from './beam.ts'
-import { downsAt, type Extreme, largestMoment, sagBetween } from './bent.ts'
+import { downsAt, type Extreme, sagBetween } from './bent.ts'
 import type { Loads } from './pieces.ts'
 
 /** A panel on a rod: where its outer edge hangs, where its leading edge is when it is drawn and when it is stacked, m, and what it weighs with what it hangs on, N. A panel that stays is stacked where it is drawn. */
@@ -28,8 +28,6 @@ export interface Hung {
   readonly carried: readonly Carried[]
   /** Of each bay from left to right. */
   readonly sags: readonly Sag[]
-  /** The largest moment of the ways to draw that were tried. */
-  readonly moment: number
   /** How it hangs for one way to draw. */
   readonly bent: (drawn: Drawn) => Bent
 }
@@ -63,9 +61,7 @@ export function hung(beam: Beam, own: Loads, panels: readonly Hanging[], steps =
   const bent = remembered((drawn) => under(together([own, ...panels.map((panel, i) => weightOf(panel, drawn[i] ?? 1))])))
   const carried = beam.supports.map((_, i) => carriedBy(i, base, each))
   const sags = bays(beam).map((bay, i) => worstSag(bay, i, base, each, bent))
-  const worst = new Set([...sags.map(({ when }) => bent(when)), ...carried.map(({ mostWhen }) => bent(mostWhen))])
-  const moment = Math.max(...[...worst].map((one) => largestMoment(one).value))
-  return { carried, sags, moment, bent }
+  return { carried, sags, bent }
 }
 /** The same rod over supports in line: what those out of line do to it is in its own part only. */
 const levelOf = <T>(beam: Beam, under: T) =>

@@ -1,6 +1,6 @@
 import { compose, paper as paperSizes, type Scene } from '@evenhem/drawing'
 import type { PlacedWindow } from '@evenhem/job'
-import type { LengthReckoning, Reckoning } from '@evenhem/length'
+import { kilogramForce, type LengthReckoning, percentUp, type Reckoning } from '@evenhem/length'
 import type { WindowPlan } from '@evenhem/planner'
 import type { Line, Section } from './outline.ts'
 import type { Said, Voice } from './voice.ts'
@@ -37,10 +37,7 @@ export interface LoadsShown {
   readonly alternative: string
 }
 
-/** Standard acceleration of free fall, m/s²: loads are told as what weighs as much. */
-const gravity = 9.80665
-/** In percent, never less than it is. */
-const percent = ({ value }: Reckoning) => ({ used: { count: Math.ceil(100 * value - 1e-9) } })
+const percent = ({ value }: Reckoning) => ({ used: { count: percentUp(value) } })
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 function bracketLine({ name, load, behind, fastener, used, byOne, ofRated, lacks }: BracketTold, voice: Voice): Line {
@@ -54,7 +51,7 @@ function bracketLine({ name, load, behind, fastener, used, byOne, ofRated, lacks
     ...share(ofRated, 'report/load-of-rated'),
     ...(lacks ? [voice.text('report/load-lacks', { lacks: { code: lacks } })] : []),
   ]
-  const says = [[voice.weigh(load.value / gravity), ...where].join(', '), shares.join('; ')].filter((text) => text !== '')
+  const says = [[voice.weigh(load.value / kilogramForce), ...where].join(', '), shares.join('; ')].filter((text) => text !== '')
   return { name: [capital(voice.text(name))], says: says.map((text): Said => [text]) }
 }
 const sagLine = ({ sag, most, when }: NonNullable<LoadsTold['sag']>, voice: Voice): Line => ({

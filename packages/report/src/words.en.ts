@@ -141,7 +141,7 @@ export const en = {
   'report/load-by-one': one('{used} % with one screw'),
   'report/load-of-rated': one('{used} % of what its maker allows'),
   'report/load-lacks': one('not known: {lacks}'),
-  'report/load-sag': one('largest sag'),
+  'report/load-sag': one('worst sag'),
   'report/load-sag-of': one('{sag}, allowed {most}, {when}'),
   'report/granted': one('Taken for granted'),
   'report/hooks': one('Hooks, from the leading edge'),

@@ -151,7 +151,7 @@ export const es: Readonly<Record<ReportCode, { readonly says: string }>> = {
   'report/load-by-one': one('{used} % con un solo tornillo'),
   'report/load-of-rated': one('{used} % de lo que admite su fabricante'),
   'report/load-lacks': one('no se sabe: {lacks}'),
-  'report/load-sag': one('cede como mucho'),
+  'report/load-sag': one('peor comba'),
   'report/load-sag-of': one('{sag}, se admiten {most}, {when}'),
   'report/granted': one('Lo que se da por hecho'),
   'report/hooks': one('Ganchos, desde el borde de cierre'),

@@ -21,7 +21,7 @@ describe('the next installer’s page', () => {
       'Left bracket: 15 lb, in wood, with No. 10 × 3 wood screw; 22 % used; 30 % with one screw; 125 % of what its maker allows',
       'Support: 23.1 lb, in wood, with No. 10 × 3 wood screw; 36 % used; 47 % with one screw; 193 % of what its maker allows',
       'Right bracket: 15 lb, in wood, with No. 10 × 3 wood screw; 22 % used; 30 % with one screw; 125 % of what its maker allows',
-      'Largest sag: 0, allowed 1/8, partly drawn',
+      'Worst sag: 0, allowed 1/8, partly drawn',
     ])
   })
   test('says what is not known, and why', () => {

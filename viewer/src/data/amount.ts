@@ -1,4 +1,4 @@
-import type { Length, Unit, Written } from '@evenhem/length'
+import { kilogramForce, type Length, type Unit, type Written } from '@evenhem/length'
 
 /** A number as it is shown: a length as written by the tape, what something weighs, or a bare count. */
 export type Amount = Omit<Written, 'unit' | 'off'> & {
@@ -28,8 +28,6 @@ export interface Writing {
   readonly write: (length: Length) => Written
   readonly weigh: (kilograms: number) => string
 }
-/** Standard acceleration of free fall, m/s². */
-const gravity = 9.80665
 
 /** What something weighs, with its unit behind it. */
 export function weighed(kilograms: number, { weigh }: Pick<Writing, 'weigh'>): Amount {
@@ -38,7 +36,7 @@ export function weighed(kilograms: number, { weigh }: Pick<Writing, 'weigh'>): A
   return { text, negative: false, whole, suffix, unit: 'none' }
 }
 /** A load is told as what weighs as much. */
-export const loadOf = (newtons: number, writing: Pick<Writing, 'weigh'>): Amount => weighed(newtons / gravity, writing)
+export const loadOf = (newtons: number, writing: Pick<Writing, 'weigh'>): Amount => weighed(newtons / kilogramForce, writing)
 
 /** Writes a number of any unit; lengths by the reader's tape. */
 export function amountOf(value: number, unit: Unit, writing: Writing): Amount {

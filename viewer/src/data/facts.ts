@@ -91,7 +91,7 @@ export interface LoadsTold {
     readonly byOne?: Reckoning
     readonly ofRated?: Reckoning
     readonly lacks?: string
-    readonly found: 'holds' | 'over' | 'lifts' | 'not-known'
+    readonly verdict: 'pass' | 'fail' | 'warn' | 'unknown'
   }[]
   readonly assumes: readonly string[]
 }

@@ -212,7 +212,7 @@ export const en = {
   carriesAtMost: 'carries at most',
   fixedIn: 'In {behind}, with {fastener}',
   fixedWith: 'In {behind}',
-  used: '{used} % used',
+  used: '{used} % of its hold used',
   usedByOne: '{used} % with one screw',
   usedOfRated: '{used} % of what its maker allows',
   lacksTo: 'Not known: {lacks}.',

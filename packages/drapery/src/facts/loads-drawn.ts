@@ -34,7 +34,8 @@ export interface BracketTold {
   readonly ofRated?: Reckoning | undefined
   /** Code of what is missing. */
   readonly lacks?: string | undefined
-  readonly found: 'holds' | 'over' | 'lifts' | 'not-known'
+  /** Whether it holds; `warn`: the rod would lift out of it. */
+  readonly verdict: 'pass' | 'fail' | 'warn' | 'unknown'
 }
 /** Loads as people are told of them. */
 export interface LoadsTold {
@@ -55,9 +56,9 @@ export const loadsTold = one<LoadsTold, 'treatment'>(
           {
             ...{ bracket: text, name: text, x: reckoning, load: reckoning, behind: text, fastener: text },
             ...{ used: reckoning, byOne: reckoning, ofRated: reckoning, lacks: text },
-            found: { enum: ['holds', 'over', 'lifts', 'not-known'] },
+            verdict: { enum: ['pass', 'fail', 'warn', 'unknown'] },
           },
-          ['bracket', 'name', 'x', 'load', 'found'],
+          ['bracket', 'name', 'x', 'load', 'verdict'],
         ),
       ),
       sag: object({ sag: reckoning, most: reckoning, when: text }),

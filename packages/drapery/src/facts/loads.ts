@@ -1,4 +1,4 @@
-import type { Fabric, Fastener } from '@evenhem/job'
+import type { Fabric, Fastener, Job } from '@evenhem/job'
 import type { Known, Length, LengthReckoning, Reckoning } from '@evenhem/length'
 import { array, known, length, object, one, reckoning, text } from './shapes.ts'
 
@@ -106,7 +106,7 @@ export interface CarriedLoad {
   /** N. */
   readonly most: Reckoning
   readonly least: Reckoning
-  /** Left out without panels that move: `drawn`, `stacked` or `between`, when it carries the most. */
+  /** A code that says how panels are drawn when it carries the most. */
   readonly when: string
 }
 /** The lowest place of a rod between two brackets. */
@@ -212,6 +212,8 @@ export const supportPlaces = one<readonly { readonly from: Length; readonly to: 
   array(object({ from: length, to: length })),
 )
 
+/** In what the lengths of the job are written. */
+export const units = one<Job['units'], 'job'>('drapery/units@1', 'job', { enum: ['in', 'mm', 'cm'] })
 /** The fasteners of the job. */
 export const fasteners = one<readonly Fastener[], 'job'>(
   'drapery/fasteners@1',

@@ -1,6 +1,7 @@
 import type { Mark, Point } from '@evenhem/drawing'
 import type { Length } from '@evenhem/length'
 import type { Coverage, HookMap, HungLine, Reach, Rod, RodLoads, RodSag } from '../facts/index.ts'
+import { worstSag } from '../rules/rod-beam.ts'
 import { mm, outline, through } from './shapes.ts'
 
 /** Parts of the longest rod of a window: how thick a rod is drawn, and how high and deep what belongs to it. */
@@ -21,13 +22,6 @@ export interface HungRod {
   readonly rod: Rod
   readonly reach: Reach
   readonly hungLine?: HungLine | undefined
-}
-
-/** The place at which the rod that is drawn hangs the lowest: of places that hang as low one is on its line. */
-export function lowest({ sags, line }: RodLoads): RodSag | undefined {
-  const most = Math.max(...sags.map(({ sag }) => sag.value))
-  const far = ({ x, sag }: RodSag): number => Math.abs(downOn(line, mm(x.value)) - mm(sag.value))
-  return sags.filter(({ sag }) => sag.value > 0.999 * most - 1).sort((a, b) => far(a) - far(b))[0]
 }
 
 /** How far down the rod is at a place along the wall, in mm: between the places that are known a straight line. */
@@ -52,7 +46,7 @@ export function bentOf({ loads, rod, hungLine }: HungRod, { y, steep }: Sheet): 
   const held = loads.carried.map(({ x }): Point => (isMoved ? at(mm(x.value)) : [mm(x.value), y]))
   const ends = [mm(rod.left.value), mm(rod.right.value)] as const
   const inner = loads.line.map(({ x }) => mm(x)).filter((x) => x > ends[0] && x < ends[1])
-  const sag = sagOn(lowest(loads), held, loads, steep)
+  const sag = sagOn(worstSag(loads.sags), held, loads, steep)
   const free = [...ends, ...inner].filter((x) => ![...held, ...(sag ? [sag.to] : [])].some((point) => point[0] === x)).map(at)
   const along = [...free, ...held, ...(sag ? [sag.to] : [])].sort((a, b) => a[0] - b[0])
   return { held, along, ...(sag ? { sag } : {}) }

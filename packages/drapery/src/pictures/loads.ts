@@ -14,8 +14,8 @@ import {
   rodBody,
   rodLoads,
 } from '../facts/index.ts'
-import { gravity } from '../rules/rod-beam.ts'
-import { type Bent, bentOf, clothOf, finialsOf, lowest, rodOf, type Sheet, saddles, shares } from './hung-rod.ts'
+import { kilogramsOfLoad, worstSag } from '../rules/rod-beam.ts'
+import { type Bent, bentOf, clothOf, finialsOf, rodOf, type Sheet, saddles, shares } from './hung-rod.ts'
 import { mm } from './shapes.ts'
 
 /** How many times as steep as widths a rod may be drawn, and the part of its width that it may then hang down. */
@@ -52,7 +52,7 @@ export const loadsDrawnRule = rule({
 })
 
 const loadFigure = (load: Reckoning, what: string): Figure => ({
-  ...{ mass: load.value / gravity, of: load.name, what, state: 'computed' },
+  ...{ mass: kilogramsOfLoad(load.value), of: load.name, what, state: 'computed' },
 })
 
 /** What hangs on a bracket: an arrow down from it. */
@@ -68,22 +68,21 @@ function arrows(all: readonly BracketTold[], { held: points }: Bent, { wide }: S
 }
 /** What was found at a bracket, told by a sign beside it. */
 function signs(all: readonly BracketTold[], { held: points }: Bent, { wide }: Sheet): readonly Mark[] {
-  return all.flatMap(({ found, behind }, i): readonly Mark[] => {
+  return all.flatMap(({ verdict, behind }, i): readonly Mark[] => {
     const [x, y] = points[i] as Point
     const inward = i > 0 && i === all.length - 1 ? -1 : 1
     const at: Point = [x + inward * 2.6 * shares.saddle * wide, y - (shares.bracket * wide) / 2]
     // What holds a rod in another one's brackets is told there.
-    if (!behind && found === 'not-known') return []
-    return [{ kind: 'finding', verdict: verdicts[found], at, code: codes[found] }]
+    if (!behind && verdict === 'unknown') return []
+    return [{ kind: 'finding', verdict, at, code: codes[verdict] }]
   })
 }
 const codes = {
-  holds: 'drapery/bracket-holds-it',
-  over: 'drapery/bracket-over',
-  lifts: 'drapery/bracket-lifts',
-  'not-known': 'drapery/bracket-not-known',
+  pass: 'drapery/bracket-holds-it',
+  fail: 'drapery/bracket-over',
+  warn: 'drapery/bracket-lifts',
+  unknown: 'drapery/bracket-not-known',
 } as const
-const verdicts = { holds: 'pass', over: 'fail', lifts: 'warn', 'not-known': 'unknown' } as const
 
 /** How far the rod hangs at its lowest, with what is allowed there; a place to fill while its stiffness is not known. */
 function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wide }: Sheet): readonly Mark[] {
@@ -103,7 +102,7 @@ function sagMarks({ sag, held: points }: Bent, lacks: readonly string[], { y, wi
 
 /** What is said above it, and ground that is kept free for words. Notes begin at one place: each goes above the one before. */
 function notes(loads: RodLoads, [left, right]: readonly [number, number], { y, wide, steep }: Sheet): readonly Mark[] {
-  const when = lowest(loads)?.when
+  const when = worstSag(loads.sags)?.when
   const top = y + (shares.above + 2 * shares.note) * wide
   const at: Point = [left - shares.margin * wide, y + (shares.above + 0.3 * shares.note) * wide]
   const codes = when ? [`${when}-lowest`, `drapery/loads-steep-${steep}`] : []
@@ -137,7 +136,7 @@ export const loadsPicture = rule({
   const sheet: Sheet = { y: -nth * shares.tall * wide, wide, steep: drawn.steep }
   const hung = { loads, ...facts }
   const bent = bentOf(hung, sheet)
-  const when = lowest(loads)?.when ?? 'drapery/when-drawn'
+  const when = worstSag(loads.sags)?.when ?? 'drapery/when-drawn'
   const ends = [mm(facts.reach.left.value), mm(facts.reach.right.value)] as const
   const layer = (depth: number, marks: readonly Mark[]): Layer => ({
     ...{ view: 'loads', depth, marks },

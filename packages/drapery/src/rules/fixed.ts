@@ -1,10 +1,9 @@
 import type { Fastener, Place, Treatment, Window } from '@evenhem/job'
-import { type Length, metre } from '@evenhem/length'
+import { kilogramForce, type Length, metre } from '@evenhem/length'
 import { ceilingPull, type Forces, pullOf, unknownGravity } from '@evenhem/mechanics'
 import type { Fixing } from '../facts/index.ts'
 import { windowOf } from '../given.ts'
 import { type Ground, groundUnder, layersOf, plateOf } from './behind.ts'
-import { gravity } from './rod-beam.ts'
 import { isEnough, screwListed, screwNamed, type Used, usedByListing, usedInWood } from './screw.ts'
 
 /** What hangs on a bracket, N, so far out from what that is screwed to, m. */
@@ -85,7 +84,7 @@ export function shareHeld(around: Around, fixing: Fixing, bracket: string, x: Le
   const forces = forcesOf([{ force, projection: metres(fixing.projection?.value ?? 0) }], fixing)
   const used = forces && 'use' in fixed ? fixed.use(forces) : undefined
   if (used && !used.ok && used.why === 'penetration') return Number.POSITIVE_INFINITY
-  const all = [used?.ok ? used.value : undefined, fixing.rated && force / (gravity * fixing.rated.value)]
+  const all = [used?.ok ? used.value : undefined, fixing.rated && force / (kilogramForce * fixing.rated.value)]
   const known = all.filter((each) => each !== undefined)
   return known.length === 0 ? undefined : Math.max(...known)
 }

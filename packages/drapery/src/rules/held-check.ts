@@ -1,10 +1,11 @@
 import type { Place } from '@evenhem/job'
+import { percentUp } from '@evenhem/length'
 import type { Check, Values, WayOut } from '@evenhem/plugin'
 import type { Held } from '../facts/index.ts'
 import { below, check, long, wallUnder, windowOf } from '../given.ts'
 import type { Around } from './fixed.ts'
 import type { Working } from './held.ts'
-import { gravity } from './rod-beam.ts'
+import { kilogramsOfLoad } from './rod-beam.ts'
 
 /** Why a screw holds nothing that is published. */
 export const tooShort = 'drapery/lacks-penetration'
@@ -32,9 +33,9 @@ export function holdsCheck(around: Around, all: readonly Working[], enough: stri
   const open = all.find(({ used, lacks }) => !used || lacks !== undefined)
   const share = shareOf(first)
   if (share <= 1 && open) return notKnown(around, open)
-  const used = { used: { count: Math.ceil(100 * share - 1e-9) }, by: { code: strictest(first)?.by ?? 'drapery/by-fasteners' } }
+  const used = { used: { count: percentUp(share) }, by: { code: strictest(first)?.by ?? 'drapery/by-fasteners' } }
   if (share <= 1) return check('drapery/holds', 'pass', at, { ...told(first), ...used })
-  const about = `${first.bracket} ${Math.round(first.load.value / gravity)} kg`
+  const about = `${first.bracket} ${Math.round(kilogramsOfLoad(first.load.value))} kg`
   return { ...fails(at, first, enough, used), about, ...waysOf(at, all, enough) }
 }
 const fails = (at: Place, own: Held, enough: string | undefined, more: Values): Check =>
@@ -56,6 +57,6 @@ function placeOf({ at, window }: Around, { lacks, bracket, x }: Held): Place {
   return lacks === 'drapery/lacks-board' ? below(wallUnder(window, windowOf(at), x.value).wallAt, 'buildUp', 'board') : at
 }
 const told = ({ bracket, part, load, x, behind, fastener }: Held) => ({
-  ...{ mass: { mass: load.value / gravity }, x: long(x), behind: { code: `drapery/behind-${behind}` } },
+  ...{ mass: { mass: kilogramsOfLoad(load.value) }, x: long(x), behind: { code: `drapery/behind-${behind}` } },
   ...{ bracket: part === 'support' ? 'support' : bracket, fastener: fastener ?? 'none' },
 })

@@ -1,11 +1,22 @@
 import type { Place, Window } from '@evenhem/job'
-import { comesTo, inch, type Known, type Length, metre, minus, number, plus, type Reckoning, twelveDigits } from '@evenhem/length'
+import {
+  comesTo,
+  inch,
+  type Known,
+  kilogramForce,
+  type Length,
+  metre,
+  minus,
+  number,
+  plus,
+  type Reckoning,
+  twelveDigits,
+} from '@evenhem/length'
 import type { Forces } from '@evenhem/mechanics'
 import { checks, reckonings, rule } from '@evenhem/plugin'
 import { type CarriedLoad, type Fixing, fasteners, fixings, type Held, held, rodLoads, rodsHere } from '../facts/index.ts'
 import { type Around, alone, type Fixed, fixedAt, forcesOf, type Hangs } from './fixed.ts'
 import { holdsCheck, tooShort } from './held-check.ts'
-import { gravity } from './rod-beam.ts'
 import { type Used, usualAs } from './screw.ts'
 
 /** What hangs on one bracket, each at its own projection. */
@@ -100,7 +111,7 @@ const ratedShare = (at: Place, bracket: string, { rated }: Fixing, load: Reckoni
   return formed(
     `${at}#of-rated-${bracket}`,
     'drapery/of-rated',
-    load.value / (gravity * rated.value),
+    load.value / (kilogramForce * rated.value),
     'ratio',
     'drapery/load-over-rated',
     ...terms,
@@ -143,11 +154,6 @@ function bare(at: Place, own: CarriedLoad): Working {
   const { bracket, part, x } = own
   return { ...{ bracket, part, x, load, behind: 'unknown', lacks: 'drapery/lacks-holes' }, working: [load] }
 }
-
-/** The fasteners of the job, for its treatments. */
-export const fastenersRule = rule({ id: 'fasteners', on: 'job', needs: {}, gives: { fasteners } }).run(({ it }) =>
-  it.fasteners ? { fasteners: it.fasteners } : {},
-)
 
 /** Whether a bracket's screws reach too little or hold too little. */
 const isOver = ({ lacks, used }: Held): boolean => lacks === tooShort || (used?.value ?? 0) > 1

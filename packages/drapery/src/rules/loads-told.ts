@@ -1,7 +1,7 @@
 import { rule } from '@evenhem/plugin'
 import { type BracketTold, type CarriedLoad, type Fixing, fixings, type Held, held, loadsTold, rodLoads } from '../facts/index.ts'
 import { strictest, tooShort } from './held-check.ts'
-import { worstSag } from './rod-loads.ts'
+import { worstSag } from './rod-beam.ts'
 
 /** How a bracket is called. */
 function nameOf({ bracket, part }: CarriedLoad, carried: readonly CarriedLoad[]): string {
@@ -10,11 +10,11 @@ function nameOf({ bracket, part }: CarriedLoad, carried: readonly CarriedLoad[])
   return ids.length === 1 ? 'drapery/support' : `drapery/support-${Math.min(ids.indexOf(bracket) + 1, 9)}`
 }
 /** Whether a bracket holds what hangs on it, by what is known; one in another treatment's double brackets is told of there. */
-function foundAt(own: Held | undefined, lifts: boolean): BracketTold['found'] {
+function verdictOf(own: Held | undefined, lifts: boolean): BracketTold['verdict'] {
   const share = own && strictest(own)?.share
-  if (own?.lacks === tooShort || (share ?? 0) > 1) return 'over'
-  if (lifts) return 'lifts'
-  return own?.used === undefined || own.lacks !== undefined ? 'not-known' : 'holds'
+  if (own?.lacks === tooShort || (share ?? 0) > 1) return 'fail'
+  if (lifts) return 'warn'
+  return own?.used === undefined || own.lacks !== undefined ? 'unknown' : 'pass'
 }
 
 function told(one: CarriedLoad, carried: readonly CarriedLoad[], all: readonly Held[], open: readonly Fixing[]): BracketTold {
@@ -23,7 +23,7 @@ function told(one: CarriedLoad, carried: readonly CarriedLoad[], all: readonly H
   const holdsDown = open.find((each) => each.part === part)?.holdsDown ?? false
   const lifts = least.value < -0.5 && !holdsDown
   return {
-    ...{ bracket, name: nameOf(one, carried), x, load: own?.load ?? most, found: foundAt(own, lifts) },
+    ...{ bracket, name: nameOf(one, carried), x, load: own?.load ?? most, verdict: verdictOf(own, lifts) },
     ...(own ? { behind: `drapery/behind-${own.behind}` } : {}),
     ...(own?.fastener === undefined ? {} : { fastener: own.fastener }),
     ...(own?.used ? { used: own.used } : {}),

@@ -77,11 +77,6 @@ function weighed(at: Place, panel: Panel, layers: readonly Layer[] | undefined, 
   return { weight, working: [weight] }
 }
 
-/** The fabrics of the job, for the treatments that are lined with them. */
-export const fabricsRule = rule({ id: 'fabrics', on: 'job', needs: {}, gives: { fabrics } }).run(({ it }) =>
-  it.fabrics ? { fabrics: it.fabrics } : {},
-)
-
 /** What the panels weigh, of which it is known. */
 export const panelWeightsRule = rule({
   id: 'panel-weights',

@@ -1,12 +1,18 @@
 import { below, type Place, type Treatment } from '@evenhem/job'
-import { type Length, type LengthReckoning, metre, millimetre, type Reckoning } from '@evenhem/length'
+import {
+  kilogramForce,
+  type Length,
+  type LengthReckoning,
+  metre,
+  millimetre,
+  type Reckoning,
+  twelveDigits,
+} from '@evenhem/length'
 import { type Beam, type Drawn, type Hanging, type Hung, hung, type Loads } from '@evenhem/mechanics'
 import { spliceAt } from '../arithmetic/index.ts'
-import type { Coverage, HookMap, HungLine, Reach, Rod, RodBody } from '../facts/index.ts'
+import type { Coverage, HookMap, HungLine, Reach, Rod, RodBody, RodSag } from '../facts/index.ts'
 import { supportsOf } from '../hardware/index.ts'
 
-/** Standard acceleration of free fall, m/s² (NIST SP 811, 2008, Appendix B.8; exact). */
-export const gravity = 9.80665
 export const metres = (length: number): number => length / metre
 export const nanometres = (x: number): Length => Math.round(x * metre) as Length
 
@@ -72,7 +78,7 @@ export function beamOf(
   }
 }
 /** The straight line through the outer two of points. */
-function straightThrough(points: readonly (readonly [number, number])[]): (x: number) => number {
+export function straightThrough(points: readonly (readonly [number, number])[]): (x: number) => number {
   const [[a, from] = [0, 0], [b, to] = [1, 0]] = [points[0], points.at(-1)]
   return (x) => (b === a ? from : from + ((to - from) * (x - a)) / (b - a))
 }
@@ -83,10 +89,10 @@ const ownLoads = ({ rod, rodBody: { weight, finial } }: Under, { from, to }: Bea
     {
       from: metres(rod.left.value),
       to: metres(rod.right.value),
-      each: (gravity * weight.value) / metres(rod.right.value - rod.left.value),
+      each: (kilogramForce * weight.value) / metres(rod.right.value - rod.left.value),
     },
   ],
-  points: finial ? [from, to].map((at) => ({ at, force: gravity * finial.value })) : [],
+  points: finial ? [from, to].map((at) => ({ at, force: kilogramForce * finial.value })) : [],
 })
 /** Each panel on the rod, drawn and stacked; what would hang beyond the rod hangs at its end. */
 const hanging = (it: Treatment, { coverage, hookMap, panelLoads }: Under, { from, to }: Beam): readonly Hanging[] =>
@@ -102,7 +108,7 @@ const hanging = (it: Treatment, { coverage, hookMap, panelLoads }: Under, { from
         outer: onRod(end.value),
         drawn,
         stacked: it.draw === 'stationary' ? drawn : onRod(stacked),
-        weight: gravity * load.weight.value,
+        weight: kilogramForce * load.weight.value,
       },
     ]
   })
@@ -110,6 +116,8 @@ const hanging = (it: Treatment, { coverage, hookMap, panelLoads }: Under, { from
 export const hungRod = (it: Treatment, under: Under, beam: Beam, steps?: number): Hung | undefined =>
   hung(beam, ownLoads(under, beam), hanging(it, under, beam), steps)
 
+/** What weighs as much as a load, kg: so loads are told to people. */
+export const kilogramsOfLoad = (newtons: number): number => twelveDigits(newtons / kilogramForce)
 /** A code that says how panels are drawn. */
 export const drawnAs = (drawn: Drawn): string =>
   drawn.every((each) => each === 1)
@@ -117,3 +125,7 @@ export const drawnAs = (drawn: Drawn): string =>
     : drawn.every((each) => each === 0)
       ? 'drapery/when-stacked'
       : 'drapery/when-between'
+
+/** The place that hangs lowest for what is allowed there; of places that are alike the first from the left. */
+export const worstSag = (sags: readonly RodSag[]): RodSag | undefined =>
+  [...sags].sort((a, b) => b.sag.value / b.most.value - a.sag.value / a.most.value)[0]

@@ -22,7 +22,18 @@ import {
   rodsHere,
 } from '../facts/index.ts'
 import { below, check, long, panelAt } from '../given.ts'
-import { areInOrder, beamOf, drawnAs, gravity, heldAt, hungRod, nanometres, type Under } from './rod-beam.ts'
+import {
+  areInOrder,
+  beamOf,
+  drawnAs,
+  heldAt,
+  hungRod,
+  kilogramsOfLoad,
+  nanometres,
+  straightThrough,
+  type Under,
+  worstSag,
+} from './rod-beam.ts'
 
 type Held = ReturnType<typeof heldAt>
 /** What loads and stiffness come from. */
@@ -81,12 +92,20 @@ const sagsOf = (at: Place, under: Under, held: Held, { sags }: Hung, job: JobHea
     : sags.map((sag, i) => sagIn(at, under, [held[i] as Held[number], held[i + 1] as Held[number]], sag, sagOf(job)))
 
 /** The rod as it hangs where it hangs lowest, at even places along it. */
-function lineOf(under: Under, { from, to }: Beam, { sags, bent }: Hung): RodLoads['line'] {
-  const worst = [...sags].sort((a, b) => b.value - a.value)[0]
-  if (under.rodBody.stiffness.length === 0 || !worst) return []
-  const lowest = bent(worst.when)
+function lineOf(under: Under, { from, to, supports }: Beam, found: Hung, sags: readonly RodSag[]): RodLoads['line'] {
+  const own = worstSag(sags)
+  const worst = own && found.sags[sags.indexOf(own)]
+  if (!worst) return []
+  const lowest = found.bent(worst.when)
+  // Years add to how far it bends, not to how its brackets stand.
+  const bases = supports.slice(1).map((support, i) => [supports[i] ?? support, support] as const)
+  const base = (x: number): number => {
+    const bay = bases.find(([, end]) => x <= end.at) ?? bases.at(-1)
+    return bay ? straightThrough(bay.map(({ at, down = 0 }) => [at, down] as const))(x) : 0
+  }
   const places = Array.from({ length: 49 }, (_, i) => from + (i * (to - from)) / 48)
-  return places.map((x) => ({ x: nanometres(x), down: nanometres(under.rodBody.creep * downAt(lowest, x)) }))
+  const down = (x: number): number => base(x) + under.rodBody.creep * (downAt(lowest, x) - base(x))
+  return places.map((x) => ({ x: nanometres(x), down: nanometres(down(x)) }))
 }
 
 /** Where a weight is missing. */
@@ -131,15 +150,12 @@ export const rodLoadsRule = rule({
   const carried = carriedBy(at, under, held, found)
   const sags = sagsOf(at, under, held, found, job)
   return {
-    rodLoads: { carried, sags, line: lineOf(under, beam, found), assumes: body.assumes },
+    rodLoads: { carried, sags, line: lineOf(under, beam, found, sags), assumes: body.assumes },
     checks: [...sagCheck(at, sags, along), ...liftCheck(at, carried, facts.fixings ?? [])],
     reckonings: [...carried.flatMap(({ most, least }) => [most, least]), ...sags.flatMap(({ x, sag, most }) => [x, sag, most])],
   }
 })
 
-/** The place that hangs lowest for what is allowed there. */
-export const worstSag = (sags: readonly RodSag[]): RodSag | undefined =>
-  [...sags].sort((a, b) => b.sag.value / b.most.value - a.sag.value / a.most.value)[0]
 /** Whether the maker's largest span is used more than the sag that is allowed. */
 function strictOf({ held, span }: Rod, { sag, most }: RodSag) {
   const widest = Math.max(...held.slice(1).map((x, i) => x.value - (held[i]?.value ?? 0)))
@@ -159,7 +175,7 @@ function liftCheck(at: Place, carried: readonly CarriedLoad[], all: readonly Fix
   const first = [...open].sort((a, b) => a.least.value - b.least.value)[0]
   if (!first || first.least.value >= -0.5) return [check('drapery/rod-lifts', 'pass', at, {})]
   const bracket = first.part === 'support' ? 'support' : first.bracket
-  const values = { bracket, mass: { mass: -first.least.value / gravity }, x: long(first.x) }
+  const values = { bracket, mass: { mass: kilogramsOfLoad(-first.least.value) }, x: long(first.x) }
   return [check('drapery/rod-lifts', 'warn', at, values)]
 }
 

@@ -1,5 +1,5 @@
 import { below, type JobHead, type Place, type Treatment } from '@evenhem/job'
-import { inch, type Length, millimetre } from '@evenhem/length'
+import { inch, type Length, percentUp } from '@evenhem/length'
 import type { Hung } from '@evenhem/mechanics'
 import { type Check, checks, rule, type WayOut } from '@evenhem/plugin'
 import { ruleOf, sagOf } from '../defaults.ts'
@@ -10,22 +10,20 @@ import {
   fixings,
   held,
   hookMap,
-  hungLine,
   panelLoads,
-  type Rod,
   reach,
   rod,
   rodBody,
   rodLoads,
   supportPlaces,
   topOfRod,
+  units,
 } from '../facts/index.ts'
 import { check } from '../given.ts'
 import { supportsOf } from '../hardware/index.ts'
 import { type Around, shareHeld } from './fixed.ts'
 import { strictest, tooShort } from './held-check.ts'
-import { beamOf, hungRod, type Under } from './rod-beam.ts'
-import { worstSag } from './rod-loads.ts'
+import { beamOf, hungRod, type Under, worstSag } from './rod-beam.ts'
 import { between, evenPlaces, isNear, type Places, type Stretch, studPlaces } from './support-places.ts'
 
 /** A way to support the rod, and which part of what sag, span and fasteners allow it uses. `holds` is left out where nothing is known of what holds it. */
@@ -146,10 +144,7 @@ function wayOf({ it, at }: Search, { places, sag, holds, onStuds }: Tried): WayO
     put,
   }
 }
-/** Nobody says here in which units the order is written: inches meet whole millimetres at both ends by chance only. */
-const isOnMillimetres = ({ held }: Rod): boolean =>
-  [held[0], held.at(-1)].every((x) => x !== undefined && x.value % millimetre === 0)
-const percent = (share: number) => ({ count: Math.ceil(100 * share - 1e-9) })
+const percent = (share: number) => ({ count: percentUp(share) })
 const placeOf = (it: Treatment, at: Place, id: string): Place =>
   it.rod?.supports?.some((each) => each.id === id)
     ? below(at, 'rod', 'supports', id, 'x')
@@ -164,9 +159,9 @@ export const supportAdvice = rule({
   on: 'treatment',
   needs: {
     ...{ rod: { maybe: rod }, coverage: { maybe: coverage }, hookMap: { maybe: hookMap }, rodBody: { maybe: rodBody } },
-    ...{ reach: { maybe: reach }, panelLoads: { maybe: panelLoads }, fixings: { maybe: fixings }, hungLine: { maybe: hungLine } },
+    ...{ reach: { maybe: reach }, panelLoads: { maybe: panelLoads }, fixings: { maybe: fixings } },
     ...{ rodLoads: { maybe: rodLoads }, held: { maybe: held }, topOfRod: { maybe: topOfRod } },
-    ...{ fasteners: { maybe: fasteners }, supportPlaces: { maybe: supportPlaces } },
+    ...{ fasteners: { maybe: fasteners }, supportPlaces: { maybe: supportPlaces }, units: { maybe: units } },
   },
   gives: { checks },
   codes: ['drapery/supports'],
@@ -181,7 +176,7 @@ export const supportAdvice = rule({
   if (!sags && !gives) return { checks: [check('drapery/supports', 'pass', at, { count: { count: loads.carried.length - 2 } })] }
   if (isFixed(it) || window.treatments.some(({ bracketsOf }) => bracketsOf !== undefined)) return {}
   const search: Search = {
-    ...{ it, at, job, isMetric: isOnMillimetres(along), fixings: facts.fixings ?? [], stretches: facts.supportPlaces ?? [] },
+    ...{ it, at, job, isMetric: facts.units !== 'in', fixings: facts.fixings ?? [], stretches: facts.supportPlaces ?? [] },
     under: {
       rod: along,
       coverage: covered,

@@ -16,6 +16,6 @@ export const loadDrawingWords = {
   'drapery/bracket-over': one('carries more than it holds'),
   'drapery/bracket-lifts': one('the rod lifts out'),
   'drapery/bracket-not-known': one('not known whether it holds'),
-  'drapery/sags-at-most': one('largest sag'),
+  'drapery/sags-at-most': one('worst sag'),
   'drapery/sags-too-far': one('sags more than is allowed'),
 } satisfies Words

@@ -7,7 +7,7 @@ const estimate =
 
 export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>> = {
   'drapery/sag': one(
-    'La barra se comba como mucho {sag}, {when}; ahí se admiten {most}{strict, select, maker {; de los dos, es más estricta la separación máxima de su fabricante, {span}} other {}}.',
+    'En el peor sitio la barra se comba {sag}, {when}; ahí se admiten {most}{strict, select, maker {; de los dos, es más estricta la separación máxima de su fabricante, {span}} other {}}.',
   ),
   'drapery/sag.warn': one(
     'La barra se combaría {sag} a {x} del borde izquierdo del marco, {when}; ahí se admiten {most}.',
@@ -117,7 +117,7 @@ export const loadWordsEs: Readonly<Record<keyof typeof loadWords, Words[string]>
     'No se calcula: la resistencia de la barra, del brazo de un soporte ni del acero de un tornillo, tableros que ceden bajo una placa, motores, poleas de cordón, ni cuánto cuelgan los extremos más allá de los soportes.',
   ),
   'drapery/assume-ground': one(
-    'Lo que no se dice: un montante de la madera más ligera, un marco de la misma, una placa de 1/8 in de acero dulce (de memoria), un montante de 1 1/2 in de ancho cuyo eje está donde se dice.',
+    'Si nadie dice otra cosa, montantes y marcos son de la madera más ligera, y las placas de acero dulce de 1/8 in (de memoria). Un montante mide 1 1/2 in de ancho y su eje está donde se dice.',
   ),
   'drapery/estimate': one(estimate),
   'drapery/rod-whole': one('largo de la barra'),

@@ -6,7 +6,7 @@ const estimate = 'An estimate, not an engineer’s certificate; follow local cod
 /** Sentences of weights, sag, brackets and fasteners. */
 export const loadWords = {
   'drapery/sag': one(
-    'The rod sags at most {sag}, {when}; {most} is allowed there{strict, select, maker {; its maker’s largest span, {span}, is the stricter of the two} other {}}.',
+    'At its worst the rod sags {sag}, {when}; {most} is allowed there{strict, select, maker {; its maker’s largest span, {span}, is the stricter of the two} other {}}.',
   ),
   'drapery/sag.warn': one(
     'The rod would sag {sag} at {x} from the left edge of the casing, {when}; {most} is allowed there.',
@@ -114,7 +114,7 @@ export const loadWords = {
     'Not reckoned: the strength of the rod itself, of a bracket’s arm and of a screw’s own steel, boards that give under a plate, motors, cord pulleys, and how far the ends beyond the outer brackets hang.',
   ),
   'drapery/assume-ground': one(
-    'What is not said: a stud of the lightest wood, a casing of the same, a plate of 1/8 in of mild steel (from memory), a stud 1 1/2 in wide whose middle is where it is said to be.',
+    'Where nobody says otherwise, studs and casings are of the lightest wood, and plates of mild steel, 1/8 in thick (from memory). A stud is 1 1/2 in wide, its middle where it is said to be.',
   ),
   'drapery/estimate': one(estimate),
   'drapery/rod-whole': one('length of the rod'),
