@@ -2,6 +2,7 @@ import { inch, metre } from '@evenhem/length'
 import { changed } from '@evenhem/plugin/kit'
 import { describe, expect, test } from 'vitest'
 import { example } from '../../../tests/tools/examples.ts'
+import type { RodLoads } from '../src/facts/index.ts'
 import { type Change, checkOf, found, jobWith, number, over, plan, planner, verdict } from './will-it-hold.ts'
 
 // Two brackets at −7 and 55 in, cover −8 to 56 in, rod from −8 1/8 to 56 1/8, finials 2 1/2 long and 220 g. A solid brass rod of 1/2 in: 97 GPa (14,000 ksi)
@@ -173,4 +174,24 @@ test('a double bracket carries the rod behind as well, at its own projection', (
     [`${place}/treatments/sheer/rod/supports/mid/x`, 40 * inch],
   ] as const)
     expect(lacking(change)).toMatchObject({ verdict: 'unknown', values: { lacks: { code: 'drapery/lacks-second-rod' } } })
+})
+
+test('years add to how far a rod bends, not to how its brackets stand', () => {
+  const wooden: Change = ['/hardware/steel-tube/rod/material', 'wood']
+  const hole = (name: string) => number(plan('steady', [wooden]), `#planned-hole-${name}`)
+  const fixed = { left: hole('left'), middle: hole('support-middle') - inch / 8, right: hole('right') }
+  const brackets = Object.fromEntries(Object.entries(fixed).map(([name, each]) => [name, { fixed: true, hole: each }]))
+  const low = plan('steady', [wooden, [`${over('steady')}/found/brackets`, brackets]])
+  const loads = low.facts.find(({ id }) => id === 'drapery/rod-loads@1')?.value as RodLoads | undefined
+  expect(loads?.line.find(({ x }) => x === 24 * inch)?.down).toBeCloseTo(inch / 8, -1)
+})
+
+test('drawing and sentence name the same sag, also where two are alike', () => {
+  const same = plan('steady')
+  const drawn = same.layers.flatMap(({ view, marks }) => (view === 'loads' ? marks : []))
+  const [figure] = drawn.flatMap((mark) =>
+    mark.kind === 'dimension' && mark.figure.what === 'drapery/sags-at-most' ? mark.figure : [],
+  )
+  const x = number(same, `${figure?.of.split('#')[1]}-x`)
+  expect(checkOf(same, 'drapery/sag')?.values.x).toEqual({ length: x })
 })
